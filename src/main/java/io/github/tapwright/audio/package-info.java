@@ -1,0 +1,5 @@
+/** The audio package. */
+@NullMarked
+package io.github.tapwright.audio;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The chart package. */
+@NullMarked
+package io.github.tapwright.chart;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The cli package. */
+@NullMarked
+package io.github.tapwright.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The instrument package. */
+@NullMarked
+package io.github.tapwright.instrument;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,29 @@
+package io.github.tapwright.tap;
+
+import java.util.List;
+
+/**
+ * One strike found in a recording, with its verdict.
+ *
+ * @param source which recording of the set it came from, counted from 0
+ * @param onsetSeconds when the contact began, from the start of that recording
+ * @param peakDbfs largest sample of the strike, dB re full scale
+ * @param snrDb power of the first part of the decay over the noise before it, in the analysis band, dB
+ * @param rejections every reason against it, worst first; empty if the strike is used
+ */
+public record Strike(int source, double onsetSeconds, double peakDbfs, double snrDb, List<Rejection> rejections) {
+
+    /** Keeps a copy of the reasons. */
+    public Strike {
+        rejections = List.copyOf(rejections);
+    }
+
+    /**
+     * Whether the strike takes part in the curve and the fit.
+     *
+     * @return true if nothing speaks against it
+     */
+    public boolean used() {
+        return rejections.isEmpty();
+    }
+}
