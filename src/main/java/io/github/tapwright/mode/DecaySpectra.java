@@ -1,0 +1,68 @@
+package io.github.tapwright.mode;
+
+import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.tap.Decays;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+
+/** The spectra of all decays over their common length, rectangle window, unscaled. */
+final class DecaySpectra {
+
+    private final Decays decays;
+    private final double[][] spectra;
+
+    DecaySpectra(Decays decays) {
+        this.decays = decays;
+        this.spectra = new double[decays.count()][];
+        Fourier fourier = new Fourier(decays.length());
+        for (int s = 0; s < spectra.length; s++) {
+            spectra[s] = fourier.forward(decays.decay(s));
+        }
+    }
+
+    int strikes() {
+        return spectra.length;
+    }
+
+    int length() {
+        return decays.length();
+    }
+
+    double rateHz() {
+        return decays.rateHz();
+    }
+
+    double seconds() {
+        return decays.seconds();
+    }
+
+    List<Double> humHz() {
+        return decays.humHz();
+    }
+
+    double binHz() {
+        return decays.rateHz() / decays.length();
+    }
+
+    /** The bin nearest to a frequency, kept off zero and off half the rate. */
+    int bin(double hz) {
+        return (int) Math.max(1, Math.min(Math.round(hz / binHz()), decays.length() / 2 - 1));
+    }
+
+    /** Real parts of a run of bins, then imaginary parts; one column for each strike. */
+    DMatrixRMaj rows(int first, int bins) {
+        DMatrixRMaj rows = new DMatrixRMaj(2 * bins, spectra.length);
+        for (int s = 0; s < spectra.length; s++) {
+            for (int i = 0; i < bins; i++) {
+                rows.set(i, s, spectra[s][2 * (first + i)]);
+                rows.set(bins + i, s, spectra[s][2 * (first + i) + 1]);
+            }
+        }
+        return rows;
+    }
+
+    /** One strike's spectrum, interleaved; shared inside the package, nobody changes it. */
+    double[] spectrum(int strike) {
+        return spectra[strike];
+    }
+}
