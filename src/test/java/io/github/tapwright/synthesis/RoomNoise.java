@@ -22,7 +22,7 @@ public final class RoomNoise {
     }
 
     /**
-     * Noise falling by about 3 dB an octave from 10 Hz to 10 kHz: the sum of low-passed noises two octaves
+     * Noise falling by about 3 dB an octave from 10 Hz to 3 kHz and by 6 dB above: the sum of low-passed noises two octaves
      * apart, each half as strong in amplitude as the one below. Not exactly pink, as no room is.
      *
      * @param random source of chance
@@ -32,7 +32,7 @@ public final class RoomNoise {
     public static double[] pinkish(Random random, int length, double rateHz) {
         double[] noise = new double[length];
         double weight = 1;
-        for (double corner = 10; corner < 20_000 && corner < rateHz / 4; corner *= 4) {
+        for (double corner = 10; corner < 5000 && corner < rateHz / 4; corner *= 4) {
             double pole = Math.exp(-2 * Math.PI * corner / rateHz);
             double state = random.nextGaussian() * Math.sqrt((1 - pole) / (1 + pole));
             for (int n = 0; n < length; n++) {

@@ -24,7 +24,7 @@ final class TapSceneBuild {
 
     TapSceneBuild(TapScene scene) {
         this.scene = scene;
-        this.random = new Random(scene.seed);
+        this.random = Chance.seeded(scene.seed);
         this.ringing = new Ringing(scene.modes, scene.directGain, scene.rateHz);
         this.secondStrengths = new double[scene.strikeCount];
     }
