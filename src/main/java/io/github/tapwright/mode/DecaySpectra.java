@@ -1,6 +1,7 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.statistics.Median;
 import io.github.tapwright.tap.Decays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
@@ -59,6 +60,31 @@ final class DecaySpectra {
             }
         }
         return rows;
+    }
+
+    /**
+     * Variance of one row (real or imaginary part of a bin) that the room's noise alone gives in a range: from
+     * the median power there, so that hum does not count. 0 if no quiet moment was recorded.
+     */
+    double noiseRowVariance(double lowHz, double highHz) {
+        double[] quiet = decays.quiet();
+        if (quiet.length < 64) {
+            return 0;
+        }
+        double[] spectrum = new Fourier(quiet.length).forward(quiet);
+        double binHz = rateHz() / quiet.length;
+        int first = (int) Math.max(1, Math.ceil(lowHz / binHz));
+        int last = Math.min(spectrum.length / 2 - 1, (int) Math.floor(highHz / binHz));
+        if (last - first < 8) {
+            return 0;
+        }
+        double[] power = new double[last - first + 1];
+        for (int k = first; k <= last; k++) {
+            power[k - first] = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+        }
+        // The median of an exponentially distributed power is ln 2 times its mean.
+        double mean = Median.of(power) / Math.log(2);
+        return 0.5 * mean * length() / quiet.length;
     }
 
     /** One strike's spectrum, interleaved; shared inside the package, nobody changes it. */

@@ -9,13 +9,14 @@ import org.ejml.data.DMatrixRMaj;
  * Decides how many resonances a window holds.
  *
  * <p>Orders are tried upwards, each refined, and judged by the Bayesian information criterion
- * n·ln(cost) + k·ln(n), with one thing more: a pole must explain at least 15 % of what is left without it. No
+ * n·ln(cost) + k·ln(n), with one thing more while what is left stands above the room's noise: a pole must explain at least 15 % of it. No
  * body is exactly a sum of decaying sines, and without that condition a quiet room would let the program
  * dress up the remainder as dozens of resonances. Then single poles are added where most is left over, and taken away where nothing is lost.
  * Source: [Schwarz1978].
  */
 final class OrderChoice {
 
+    private static final double NEAR_NOISE = 3;
     private static final double LEAST_SHARE = 0.15;
     private static final double PROMISING = 0.95;
     private static final double USUAL_Q = 30;
@@ -28,13 +29,31 @@ final class OrderChoice {
 
     private OrderChoice() {}
 
-    /** The criterion of a fit; smaller is better. */
-    static double criterion(PoleFit fit) {
-        double strikes = fit.window().strikes();
-        double n = fit.window().rows() * strikes;
-        double penalty = Math.max((2 + 2 * strikes) * Math.log(n), -n * Math.log(1 - LEAST_SHARE));
-        return n * Math.log(Math.max(fit.cost(), 1e-300))
-                + penalty * fit.poles().size();
+    /**
+     * Whether one fit is to be preferred to another: the one with more poles must earn them.
+     *
+     * @param candidate the fit in question
+     * @param best the fit so far
+     */
+    static boolean isBetter(PoleFit candidate, PoleFit best) {
+        int more = candidate.poles().size() - best.poles().size();
+        if (more == 0) {
+            return candidate.cost() < best.cost();
+        }
+        return more > 0 ? earnsItsPoles(candidate, best) : !earnsItsPoles(best, candidate);
+    }
+
+    private static boolean earnsItsPoles(PoleFit larger, PoleFit smaller) {
+        double strikes = larger.window().strikes();
+        double n = larger.window().rows() * strikes;
+        double gain = n * Math.log(Math.max(smaller.cost(), 1e-300) / Math.max(larger.cost(), 1e-300));
+        double price = (2 + 2 * strikes) * Math.log(n);
+        boolean onlyNoiseLeft =
+                smaller.noiseVariance() < NEAR_NOISE * smaller.window().noiseVariance();
+        if (!onlyNoiseLeft) {
+            price = Math.max(price, -n * Math.log(1 - LEAST_SHARE));
+        }
+        return gain > price * (larger.poles().size() - smaller.poles().size());
     }
 
     /** The best fit of a window, first guesses from the subspace method. */
@@ -46,7 +65,7 @@ final class OrderChoice {
             List<Pole> guess = plausible(subspace.poles(count), lowHz, highHz);
             PoleFit fit = PoleRefinement.refine(window, guess, QUICK_STEPS);
             without++;
-            if (criterion(fit) < criterion(best)) {
+            if (isBetter(fit, best)) {
                 best = fit;
                 without = 0;
             }
@@ -59,14 +78,14 @@ final class OrderChoice {
         PoleFit best = start;
         for (int added = 0; added < MOST_ADDED && best.poles().size() < mostPoles(best.window()); added++) {
             PoleFit more = withOneMore(best);
-            if (criterion(more) >= criterion(best)) {
+            if (!isBetter(more, best)) {
                 break;
             }
             best = more;
         }
         for (boolean changed = true; changed && !best.poles().isEmpty(); ) {
             PoleFit fewer = withOneLess(best);
-            changed = criterion(fewer) < criterion(best);
+            changed = isBetter(fewer, best);
             best = changed ? fewer : best;
         }
         return best;

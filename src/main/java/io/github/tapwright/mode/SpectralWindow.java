@@ -15,8 +15,10 @@ final class SpectralWindow {
     private final LineShape shape;
     private final DMatrixRMaj data;
     private final List<double[]> companions;
+    private final double noiseVariance;
 
-    private SpectralWindow(LineShape shape, DMatrixRMaj data, List<double[]> companions) {
+    private SpectralWindow(LineShape shape, DMatrixRMaj data, List<double[]> companions, double noiseVariance) {
+        this.noiseVariance = noiseVariance;
         this.shape = shape;
         this.data = data;
         this.companions = companions;
@@ -45,7 +47,8 @@ final class SpectralWindow {
                 }
             }
         }
-        return new SpectralWindow(shape, data, companions(shape, spectra, lowHz, highHz));
+        return new SpectralWindow(
+                shape, data, companions(shape, spectra, lowHz, highHz), spectra.noiseRowVariance(lowHz, highHz));
     }
 
     private static List<double[]> companions(LineShape shape, DecaySpectra spectra, double lowHz, double highHz) {
@@ -91,5 +94,10 @@ final class SpectralWindow {
 
     int strikes() {
         return data.numCols;
+    }
+
+    /** Variance of one row that the room alone gives, 0 if unknown. */
+    double noiseVariance() {
+        return noiseVariance;
     }
 }
