@@ -1,0 +1,102 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.mode.TapAnalysis;
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.NewSitting.NewRecording;
+import io.github.tapwright.tap.TapTrack;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Adds a sitting: recordings and conditions in, results and all of it kept.
+ *
+ * <p>Each file is copied first and the copy is analysed, so that the numbers belong to the very bytes that are
+ * kept, even if something still writes to the maker's file.
+ */
+public final class AddSitting {
+
+    private final InstrumentStore instruments;
+    private final SittingStore sittings;
+    private final TrackReader reader;
+    private final Clock clock;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param instruments where instruments are kept
+     * @param sittings where sittings are kept
+     * @param source what opens sound files
+     * @param clock what tells the time
+     */
+    public AddSitting(InstrumentStore instruments, SittingStore sittings, RecordingSource source, Clock clock) {
+        this.instruments = instruments;
+        this.sittings = sittings;
+        this.reader = new TrackReader(source);
+        this.clock = clock;
+    }
+
+    /**
+     * Adds a sitting. Either all of it is kept when this returns, or an exception says why nothing is.
+     *
+     * @param request what to add
+     * @param progress told about each file and step
+     * @return the sitting as it is kept
+     * @throws RefusedEntryException if the instrument is unknown, or one recording was given twice
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
+     */
+    public Sitting add(SittingRequest request, Progress progress) {
+        if (instruments.find(request.instrument()).isEmpty()) {
+            throw ShowInstrument.notOnTheShelf(request.instrument());
+        }
+        Instant now = clock.instant();
+        List<StagedOriginal> staged = new ArrayList<>();
+        try {
+            NewSitting sitting = prepare(request, now, staged, progress);
+            SittingId id = sittings.add(sitting);
+            return sittings.find(id)
+                    .orElseThrow(() -> new IllegalStateException("sitting " + id + " was kept and is gone"));
+        } finally {
+            staged.forEach(sittings::discard);
+        }
+    }
+
+    private NewSitting prepare(SittingRequest request, Instant now, List<StagedOriginal> staged, Progress progress) {
+        int total = request.files().size() + 2;
+        List<NewRecording> recordings = new ArrayList<>();
+        List<TapTrack> tracks = new ArrayList<>();
+        Map<String, Path> seen = new HashMap<>();
+        for (Path file : request.files()) {
+            progress.at("reading " + file.getFileName(), tracks.size(), total);
+            StagedOriginal copy = sittings.stage(file);
+            staged.add(copy);
+            refuseTwice(file, seen.put(copy.original().sha256(), file) == null);
+            TrackReader.Reading reading = reader.read(copy.file(), request.settings());
+            recordings.add(new NewRecording(copy, reading.facts()));
+            tracks.add(reading.track());
+        }
+        progress.at("finding resonances", total - 2, total);
+        TapResult result = TapAnalysis.analyse(
+                tracks, request.settings(), request.conditions().hole());
+        progress.at("keeping the sitting", total - 1, total);
+        return new NewSitting(
+                request.instrument(),
+                request.takenAt().orElse(Moment.at(now)),
+                now,
+                request.conditions(),
+                recordings,
+                new NewAnalysis(now, result));
+    }
+
+    private static void refuseTwice(Path file, boolean first) {
+        if (!first) {
+            throw new RefusedEntryException(file.getFileName()
+                    + " holds the same recording as another file of this sitting; give each recording once");
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.Entry;
+import java.util.Optional;
+
+/**
+ * The air of the room at a sitting.
+ *
+ * @param temperatureCelsius −10 to 50 °C; empty if unknown
+ * @param relativeHumidityPercent 1 to 100 %; empty if unknown
+ */
+public record Air(Optional<Double> temperatureCelsius, Optional<Double> relativeHumidityPercent) {
+
+    /** Nobody read the instruments on the wall. */
+    public static final Air UNKNOWN = new Air(Optional.empty(), Optional.empty());
+
+    /** Refuses air no maker works in. */
+    public Air {
+        temperatureCelsius = Entry.figure("the temperature in °C", temperatureCelsius, -10, 50);
+        relativeHumidityPercent = Entry.figure("the relative humidity in %", relativeHumidityPercent, 1, 100);
+    }
+}

@@ -1,0 +1,28 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.Instrument;
+import java.util.List;
+
+/** Looks along the shelf. */
+public final class ListInstruments {
+
+    private final InstrumentStore instruments;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param instruments where instruments are kept
+     */
+    public ListInstruments(InstrumentStore instruments) {
+        this.instruments = instruments;
+    }
+
+    /**
+     * Every instrument.
+     *
+     * @return by shop number
+     */
+    public List<Instrument> list() {
+        return instruments.all();
+    }
+}

@@ -1,0 +1,18 @@
+package io.github.tapwright.sitting;
+
+/** Told how far a long task has come, so that a face can show it. */
+@FunctionalInterface
+public interface Progress {
+
+    /** Tells nobody. */
+    Progress SILENT = (step, done, total) -> {};
+
+    /**
+     * Called before each step and once at the end.
+     *
+     * @param step what is being done, in words, such as "reading taps.wav"
+     * @param done steps finished
+     * @param total steps in all
+     */
+    void at(String step, int done, int total);
+}

@@ -1,0 +1,33 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+
+/** Shows a sitting with everything known about it. */
+public final class ShowSitting {
+
+    private final SittingStore sittings;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     */
+    public ShowSitting(SittingStore sittings) {
+        this.sittings = sittings;
+    }
+
+    /**
+     * One sitting.
+     *
+     * @param id its number
+     * @return the sitting with all its analyses and names
+     * @throws RefusedEntryException if there is no such sitting
+     */
+    public Sitting show(SittingId id) {
+        return sittings.find(id).orElseThrow(() -> noSuchSitting(id));
+    }
+
+    static RefusedEntryException noSuchSitting(SittingId id) {
+        return new RefusedEntryException("there is no sitting " + id + "; look its number up in the list of sittings");
+    }
+}

@@ -1,0 +1,43 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.mode.HoleState;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A sitting on one line of a list.
+ *
+ * @param id its number in the archive
+ * @param instrument whose sitting it was
+ * @param takenAt when the recordings were made
+ * @param stage how far the instrument had come; empty if unknown
+ * @param air temperature and humidity
+ * @param hole soundhole open or covered
+ * @param recordingCount how many recordings it has
+ * @param resonances those of the latest analysis, lowest first
+ */
+public record SittingSummary(
+        SittingId id,
+        ShopNumber instrument,
+        Moment takenAt,
+        Optional<Stage> stage,
+        Air air,
+        HoleState hole,
+        int recordingCount,
+        List<Line> resonances) {
+
+    /** Keeps a copy of the list. */
+    public SittingSummary {
+        resonances = List.copyOf(resonances);
+    }
+
+    /**
+     * One resonance on that line.
+     *
+     * @param frequencyHz where
+     * @param name the name that holds; empty if there is none
+     */
+    public record Line(double frequencyHz, Optional<String> name) {}
+}

@@ -1,0 +1,27 @@
+package io.github.tapwright.sitting;
+
+import java.util.List;
+
+/**
+ * What reading a recording showed about it.
+ *
+ * @param format the file's format in words, such as "WAV, 24 bit"
+ * @param sampleRateHz samples per second
+ * @param channelCount channels in the file
+ * @param channelUsed which channel was analysed, from 0
+ * @param durationSeconds length of the sound
+ * @param notices where the file departed from what its header promised; empty if nowhere
+ */
+public record SoundFacts(
+        String format,
+        double sampleRateHz,
+        int channelCount,
+        int channelUsed,
+        double durationSeconds,
+        List<String> notices) {
+
+    /** Keeps a copy of the notices. */
+    public SoundFacts {
+        notices = List.copyOf(notices);
+    }
+}

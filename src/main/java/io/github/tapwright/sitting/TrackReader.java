@@ -1,0 +1,32 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.tap.TapSettings;
+import io.github.tapwright.tap.TapTrack;
+import java.nio.file.Path;
+
+/** Reads a sound file once, into what the analysis needs and what the sitting keeps about it. */
+final class TrackReader {
+
+    private final RecordingSource source;
+
+    TrackReader(RecordingSource source) {
+        this.source = source;
+    }
+
+    /** What one reading of a file gives. */
+    record Reading(TapTrack track, SoundFacts facts) {}
+
+    Reading read(Path file, TapSettings settings) {
+        try (SourceRecording recording = source.open(file)) {
+            TapTrack track = TapTrack.read(recording.stream(), settings);
+            SoundFacts facts = new SoundFacts(
+                    recording.format(),
+                    track.sampleRate().hertz(),
+                    track.channelCount(),
+                    track.channelUsed(),
+                    track.durationSeconds(),
+                    recording.notices().get());
+            return new Reading(track, facts);
+        }
+    }
+}
