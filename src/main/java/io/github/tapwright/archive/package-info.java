@@ -1,4 +1,20 @@
-/** The archive package. */
+/**
+ * The archive on disk: a plain folder with a SQLite database and the originals of all recordings.
+ *
+ * <pre>
+ * tapwright.db              instruments, sittings, results (WAL, foreign keys, synchronous = FULL)
+ * originals/ab/ab12….wav    recordings bit for bit, named by SHA-256, never changed
+ * originals/incoming/       copies on their way in; what a crash leaves here is listed by a check
+ * captures/                 recordings in progress
+ * backups/                  copies of the database made before each migration
+ * </pre>
+ *
+ * <p>Start at {@link io.github.tapwright.archive.Archive}. Originals are on disk before the one transaction
+ * that refers to them begins, so a crash at any moment leaves whole sittings and at worst an original nobody
+ * refers to. Several programs may have an archive open at once. Trouble comes as an
+ * {@link io.github.tapwright.archive.ArchiveException} with a remedy. Nothing outside this package uses
+ * {@code java.sql}.
+ */
 @NullMarked
 package io.github.tapwright.archive;
 

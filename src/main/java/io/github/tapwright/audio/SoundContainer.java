@@ -1,11 +1,14 @@
 package io.github.tapwright.audio;
 
 import io.github.tapwright.recording.UnreadableRecordingException;
+import java.io.EOFException;
 import java.io.IOException;
 
 /** The kinds of sound file, told apart by their first bytes. */
 enum SoundContainer {
-    WAV("WAV");
+    WAV("WAV"),
+    AIFF("AIFF"),
+    FLAC("FLAC");
 
     private final String title;
 
@@ -18,8 +21,10 @@ enum SoundContainer {
         try {
             return switch (this) {
                 case WAV -> WavReader.open(file);
+                case AIFF -> AiffReader.open(file);
+                case FLAC -> FlacReader.open(file, 0);
             };
-        } catch (RuntimeException | Error e) {
+        } catch (EOFException | FlacDamage | RuntimeException | Error e) {
             throw DecoderFailures.refusal(title, e);
         }
     }
@@ -34,6 +39,12 @@ enum SoundContainer {
         if ((first.equals("RIFF") || first.equals("RIFX") || first.equals("RF64") || first.equals("BW64"))
                 && form.equals("WAVE")) {
             return WAV;
+        }
+        if (first.equals("FORM") && (form.equals("AIFF") || form.equals("AIFC"))) {
+            return AIFF;
+        }
+        if (first.equals(FlacReader.MARKER)) {
+            return FLAC;
         }
         throw new UnreadableRecordingException(
                 "this is not a sound file Tapwright knows; save the sound as WAV or FLAC");

@@ -1,0 +1,96 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.Progress;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Reads every byte of an archive and compares it with what should be there; changes nothing. */
+final class ArchiveCheck {
+
+    private static final String SOUND = "ok";
+
+    private final ArchiveFolder folder;
+    private final Database database;
+    private final List<String> problems = new ArrayList<>();
+
+    ArchiveCheck(ArchiveFolder folder, Database database) {
+        this.folder = folder;
+        this.database = database;
+    }
+
+    /** What the database expects beside it. */
+    private record Expected(long sittingCount, Map<String, Original> originals) {}
+
+    VerifyReport run(Progress progress) {
+        progress.at("checking the database", 0, 1);
+        Expected expected = database.read(this::checkDatabase);
+        try {
+            return checkFiles(expected, progress);
+        } catch (IOException e) {
+            throw Trouble.with(folder.originals(), e);
+        }
+    }
+
+    private Expected checkDatabase(Connection connection) throws SQLException {
+        Query.all(connection, "PRAGMA integrity_check", row -> row.text("integrity_check")).stream()
+                .filter(line -> !line.equals(SOUND))
+                .forEach(line -> problems.add("database: " + line));
+        Query.all(connection, "PRAGMA foreign_key_check", row -> row.text("table")).stream()
+                .distinct()
+                .forEach(table -> problems.add("database: a row of " + table + " refers to something that is gone"));
+        for (String part : List.of("recording", "analysis")) {
+            String halves = "SELECT id FROM sitting WHERE id NOT IN (SELECT sitting_id FROM " + part + ")";
+            Query.all(connection, halves, row -> row.longInteger("id"))
+                    .forEach(id -> problems.add("database: sitting " + id + " has no " + part));
+        }
+        Map<String, Original> originals = new HashMap<>();
+        for (Original original : OriginalTable.all(connection)) {
+            originals.put(original.sha256(), original);
+        }
+        long sittings = Query.one(connection, "SELECT count(*) AS n FROM sitting", row -> row.longInteger("n"))
+                .orElse(0L);
+        return new Expected(sittings, originals);
+    }
+
+    private VerifyReport checkFiles(Expected expected, Progress progress) throws IOException {
+        OriginalFiles files = OriginalFiles.in(folder);
+        List<Original> unknown =
+                files.originals().stream().filter(o -> !isExpected(expected, o)).toList();
+        List<Original> all = Stream.concat(expected.originals().values().stream(), unknown.stream())
+                .toList();
+        List<Path> unreferenced = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            Original original = all.get(i);
+            progress.at("reading " + original.sha256(), i, all.size());
+            if (sound(original) && i >= expected.originals().size()) {
+                unreferenced.add(Path.of(ArchiveFolder.relative(original)));
+            }
+        }
+        files.strangers().forEach(f -> problems.add(f + " is not an original; move it out of the archive's folder"));
+        List<Path> temporary =
+                files.temporary().stream().map(folder.root()::relativize).toList();
+        return new VerifyReport(expected.sittingCount(), all.size(), problems, unreferenced, temporary);
+    }
+
+    private static boolean isExpected(Expected expected, Original found) {
+        Original known = expected.originals().get(found.sha256());
+        return known != null && known.extension().equals(found.extension());
+    }
+
+    private boolean sound(Original original) throws IOException {
+        Path file = folder.original(original);
+        Originals.OriginalState state = Originals.OriginalState.of(file, original);
+        if (state != Originals.OriginalState.SOUND) {
+            problems.add(file + " " + state.words() + "; put a good copy in its place, from a backup");
+        }
+        return state == Originals.OriginalState.SOUND;
+    }
+}

@@ -1,0 +1,85 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.sitting.Original;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Where things lie in an archive's folder.
+ *
+ * @param root the folder
+ */
+record ArchiveFolder(Path root) {
+
+    static final String DATABASE = "tapwright.db";
+    static final String ORIGINALS = "originals";
+
+    Path database() {
+        return root.resolve(DATABASE);
+    }
+
+    Path originals() {
+        return root.resolve(ORIGINALS);
+    }
+
+    Path incoming() {
+        return originals().resolve("incoming");
+    }
+
+    Path captures() {
+        return root.resolve("captures");
+    }
+
+    Path backups() {
+        return root.resolve("backups");
+    }
+
+    Path original(Original original) {
+        return root.resolve(relative(original));
+    }
+
+    /** Path of an original below the archive's folder, with slashes on every system. */
+    static String relative(Original original) {
+        return ORIGINALS + "/" + original.sha256().substring(0, 2) + "/" + original.sha256() + "."
+                + original.extension();
+    }
+
+    /**
+     * Makes the folder ready: creates a new archive only where nothing else lies.
+     *
+     * @throws ArchiveException if the folder holds something that is no archive
+     */
+    void prepare() throws IOException {
+        if (Files.exists(root) && !Files.isDirectory(root)) {
+            throw new ArchiveException(root + " is a file, not an archive's folder; choose a folder");
+        }
+        if (!Files.exists(database()) && !empty(root)) {
+            throw new ArchiveException(
+                    Files.isDirectory(originals())
+                            ? "the database " + database() + " is missing; restore the latest backup into a new folder"
+                            : root + " is not an archive and not empty; choose an archive or an empty folder");
+        }
+        Files.createDirectories(root);
+    }
+
+    /** Creates the folders beside the database that are not there yet. */
+    void complete() throws IOException {
+        for (Path folder : List.of(originals(), incoming(), captures(), backups())) {
+            Files.createDirectories(folder);
+        }
+        Durable.sync(originals());
+        Durable.sync(root);
+    }
+
+    static boolean empty(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return true;
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.findAny().isEmpty();
+        }
+    }
+}

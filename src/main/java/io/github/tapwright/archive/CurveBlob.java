@@ -1,0 +1,61 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.tap.ResponseCurve;
+import io.github.tapwright.tap.ResponseCurve.Point;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.DeflaterOutputStream;
+import java.util.zip.InflaterInputStream;
+
+/**
+ * A response curve as bytes, every digit kept.
+ *
+ * <p>Deflated (RFC 1950), then big-endian: version 1, number of points and strikes as 32-bit integers, the
+ * resolution in Hz as a 64-bit float; then for each point frequency in Hz, level, lower and upper edge in dB as
+ * 64-bit floats.
+ */
+final class CurveBlob {
+
+    private static final int VERSION = 1;
+
+    private CurveBlob() {}
+
+    static byte[] of(ResponseCurve curve) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(new DeflaterOutputStream(bytes))) {
+            out.writeInt(VERSION);
+            out.writeInt(curve.points().size());
+            out.writeInt(curve.strikeCount());
+            out.writeDouble(curve.resolutionHz());
+            for (Point point : curve.points()) {
+                out.writeDouble(point.frequencyHz());
+                out.writeDouble(point.levelDb());
+                out.writeDouble(point.lowerDb());
+                out.writeDouble(point.upperDb());
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    static ResponseCurve parse(byte[] bytes) throws IOException {
+        try (DataInputStream in = new DataInputStream(new InflaterInputStream(new ByteArrayInputStream(bytes)))) {
+            int version = in.readInt();
+            if (version != VERSION) {
+                throw new IOException("a response curve of version " + version + " is not known");
+            }
+            int pointCount = in.readInt();
+            int strikeCount = in.readInt();
+            double resolutionHz = in.readDouble();
+            List<Point> points = new ArrayList<>();
+            for (int i = 0; i < pointCount; i++) {
+                points.add(new Point(in.readDouble(), in.readDouble(), in.readDouble(), in.readDouble()));
+            }
+            return new ResponseCurve(points, resolutionHz, strikeCount);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package io.github.tapwright.archive;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One step from an archive's version to the next.
+ *
+ * @param version the version the database has afterwards
+ * @param statements SQL, one statement each
+ */
+record Migration(int version, List<String> statements) {
+
+    private static final List<String> RESOURCES = List.of("001-instruments-and-sittings.sql");
+
+    Migration {
+        statements = List.copyOf(statements);
+    }
+
+    /** The steps this program knows, oldest first; the number that begins a name is the version. */
+    static List<Migration> known() {
+        return RESOURCES.stream().map(Migration::resource).toList();
+    }
+
+    static Migration of(int version, String sql) {
+        String withoutComments = sql.replaceAll("(?m)^\\s*--.*$", "");
+        return new Migration(
+                version,
+                Arrays.stream(withoutComments.split(";"))
+                        .map(String::strip)
+                        .filter(s -> !s.isEmpty())
+                        .toList());
+    }
+
+    private static Migration resource(String name) {
+        try (InputStream in = Migration.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its resource " + name);
+            }
+            String sql = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return of(Integer.parseInt(name.substring(0, name.indexOf('-'))), sql);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

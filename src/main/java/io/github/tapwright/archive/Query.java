@@ -1,0 +1,48 @@
+package io.github.tapwright.archive;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Asks the database and turns each row into a value. */
+final class Query {
+
+    private Query() {}
+
+    /**
+     * Turns the current row into a value.
+     *
+     * @param <T> the value
+     */
+    @FunctionalInterface
+    interface RowReader<T> {
+
+        T read(Row row) throws SQLException;
+    }
+
+    static <T> List<T> all(Connection connection, String sql, RowReader<T> reader, Object... parameters)
+            throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            for (int i = 0; i < parameters.length; i++) {
+                statement.setObject(i + 1, parameters[i]);
+            }
+            List<T> values = new ArrayList<>();
+            try (ResultSet rows = statement.executeQuery()) {
+                Row row = new Row(rows);
+                while (rows.next()) {
+                    values.add(reader.read(row));
+                }
+            }
+            return values;
+        }
+    }
+
+    static <T> Optional<T> one(Connection connection, String sql, RowReader<T> reader, Object... parameters)
+            throws SQLException {
+        return all(connection, sql, reader, parameters).stream().findFirst();
+    }
+}

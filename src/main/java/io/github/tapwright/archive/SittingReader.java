@@ -1,0 +1,97 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SoundFacts;
+import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a whole sitting back from its tables. */
+final class SittingReader {
+
+    private static final String SITTING =
+            "SELECT s.*, i.shop_number FROM sitting s JOIN instrument i ON i.id = s.instrument_id WHERE s.id = ?";
+    private static final String RECORDINGS =
+            "SELECT r.*, o.size_bytes, o.extension FROM recording r JOIN original o ON o.sha256 = r.sha256"
+                    + " WHERE r.sitting_id = ? ORDER BY r.place";
+
+    private final Connection connection;
+
+    SittingReader(Connection connection) {
+        this.connection = connection;
+    }
+
+    private record NoticeOfRecording(int place, String notice) {}
+
+    Optional<Sitting> find(SittingId id) throws SQLException, IOException {
+        List<KeptRecording> recordings = recordings(id);
+        List<Analysis> analyses = new AnalysisReader(connection).of(id.number());
+        List<GivenName> names = Query.all(
+                connection,
+                "SELECT * FROM given_name WHERE sitting_id = ? ORDER BY ordinal",
+                SittingReader::name,
+                id.number());
+        return Query.one(connection, SITTING, row -> sitting(id, row, recordings, analyses, names), id.number());
+    }
+
+    private List<KeptRecording> recordings(SittingId id) throws SQLException {
+        List<NoticeOfRecording> notices = Query.all(
+                connection,
+                "SELECT * FROM recording_notice WHERE sitting_id = ? ORDER BY place, ordinal",
+                row -> new NoticeOfRecording(row.integer("place"), row.text("notice")),
+                id.number());
+        return Query.all(connection, RECORDINGS, row -> recording(row, notices), id.number());
+    }
+
+    private static KeptRecording recording(Row row, List<NoticeOfRecording> notices) throws SQLException {
+        int place = row.integer("place");
+        SoundFacts facts = new SoundFacts(
+                row.text("format"),
+                row.number("sample_rate_hz"),
+                row.integer("channel_count"),
+                row.integer("channel_used"),
+                row.number("duration_s"),
+                notices.stream()
+                        .filter(n -> n.place() == place)
+                        .map(NoticeOfRecording::notice)
+                        .toList());
+        Original original = new Original(row.text("sha256"), row.longInteger("size_bytes"), row.text("extension"));
+        return new KeptRecording(original, row.text("file_name"), facts);
+    }
+
+    static GivenName name(Row row) throws SQLException {
+        return new GivenName(row.number("frequency_hz"), row.optionalText("name"), row.instant("given_at"));
+    }
+
+    static Moment takenAt(Row row) throws SQLException {
+        return new Moment(row.instant("taken_at"), row.integer("time_known") == 1);
+    }
+
+    private static Sitting sitting(
+            SittingId id, Row row, List<KeptRecording> recordings, List<Analysis> analyses, List<GivenName> names)
+            throws SQLException {
+        if (recordings.isEmpty() || analyses.isEmpty()) {
+            throw new ArchiveException("sitting " + id + " lacks its recordings or its results; run verify, and"
+                    + " restore the latest backup into a new folder");
+        }
+        return new Sitting(
+                id,
+                new ShopNumber(row.text("shop_number")),
+                takenAt(row),
+                row.instant("added_at"),
+                ConditionColumns.read(row),
+                recordings,
+                new ArrayList<>(analyses),
+                names);
+    }
+}

@@ -1,0 +1,113 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.NewSitting;
+import io.github.tapwright.sitting.NewSitting.NewRecording;
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.sitting.StagedOriginal;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Sittings in the database, their recordings beside it. */
+final class SittingTables implements SittingStore {
+
+    private final Database database;
+    private final Originals originals;
+
+    SittingTables(Database database, Originals originals) {
+        this.database = database;
+        this.originals = originals;
+    }
+
+    @Override
+    public StagedOriginal stage(Path file) {
+        return originals.stage(file);
+    }
+
+    @Override
+    public void discard(StagedOriginal staged) {
+        originals.discard(staged.file());
+    }
+
+    @Override
+    public SittingId add(NewSitting sitting) {
+        List<KeptRecording> recordings = new ArrayList<>();
+        for (NewRecording recording : sitting.recordings()) {
+            recordings.add(place(recording));
+        }
+        return database.write(connection -> new SittingWriter(connection).write(sitting, recordings));
+    }
+
+    private KeptRecording place(NewRecording recording) {
+        StagedOriginal staged = recording.staged();
+        try {
+            return new KeptRecording(originals.place(staged), staged.fileName(), recording.facts());
+        } catch (IOException e) {
+            throw Trouble.with(staged.file(), e);
+        }
+    }
+
+    @Override
+    public Optional<Sitting> find(SittingId id) {
+        return database.read(connection -> new SittingReader(connection).find(id));
+    }
+
+    @Override
+    public List<SittingSummary> list(Optional<ShopNumber> instrument) {
+        return database.read(connection -> SittingList.read(connection, instrument));
+    }
+
+    @Override
+    public Path locate(Original original) {
+        return originals.locate(original);
+    }
+
+    @Override
+    public Analysis addAnalysis(SittingId id, NewAnalysis analysis) {
+        return database.write(connection -> {
+            refuseUnknown(connection, id);
+            int number = 1 + highest(connection, "SELECT max(number) AS n FROM analysis WHERE sitting_id = ?", id);
+            new AnalysisWriter(connection).write(id.number(), number, analysis);
+            return new Analysis(number, analysis.madeAt(), analysis.result());
+        });
+    }
+
+    @Override
+    public void addName(SittingId id, GivenName name) {
+        database.write(connection -> {
+            refuseUnknown(connection, id);
+            int ordinal = 1 + highest(connection, "SELECT max(ordinal) AS n FROM given_name WHERE sitting_id = ?", id);
+            new SittingWriter(connection).name(id, ordinal, name);
+            return ordinal;
+        });
+    }
+
+    private static int highest(Connection connection, String sql, SittingId id) throws SQLException {
+        return Query.one(connection, sql, row -> row.optionalInteger("n"), id.number())
+                .flatMap(n -> n)
+                .orElse(0);
+    }
+
+    private static void refuseUnknown(Connection connection, SittingId id) throws SQLException {
+        String sql = "SELECT id FROM sitting WHERE id = ?";
+        if (Query.one(connection, sql, row -> row.longInteger("id"), id.number())
+                .isEmpty()) {
+            throw new RefusedEntryException(
+                    "there is no sitting " + id + "; look its number up in the list of sittings");
+        }
+    }
+}

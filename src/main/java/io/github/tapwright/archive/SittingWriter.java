@@ -1,0 +1,94 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.NewSitting;
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SoundFacts;
+import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+
+/** Writes a sitting into its tables, inside one transaction. */
+final class SittingWriter {
+
+    private final Connection connection;
+
+    SittingWriter(Connection connection) {
+        this.connection = connection;
+    }
+
+    SittingId write(NewSitting sitting, List<KeptRecording> recordings) throws SQLException, IOException {
+        long instrumentId = InstrumentTable.id(connection, sitting.instrument())
+                .orElseThrow(() -> InstrumentTable.unknown(sitting.instrument()));
+        long id = row(instrumentId, sitting).run(connection);
+        for (int place = 0; place < recordings.size(); place++) {
+            recording(id, place, recordings.get(place));
+        }
+        new AnalysisWriter(connection).write(id, 1, sitting.analysis());
+        return new SittingId(id);
+    }
+
+    void name(SittingId id, int ordinal, GivenName name) throws SQLException {
+        Insert.into("given_name")
+                .put("sitting_id", id.number())
+                .put("ordinal", ordinal)
+                .put("frequency_hz", name.frequencyHz())
+                .put("name", name.name())
+                .put("given_at", name.givenAt())
+                .run(connection);
+    }
+
+    private static Insert row(long instrumentId, NewSitting sitting) {
+        Conditions conditions = sitting.conditions();
+        Insert row = Insert.into("sitting")
+                .put("instrument_id", instrumentId)
+                .put("taken_at", sitting.takenAt().instant())
+                .put("time_known", sitting.takenAt().timeKnown() ? 1 : 0)
+                .put("added_at", sitting.addedAt());
+        return ConditionColumns.put(row, conditions);
+    }
+
+    private void recording(long sittingId, int place, KeptRecording recording) throws SQLException {
+        original(recording.original());
+        SoundFacts facts = recording.facts();
+        Insert.into("recording")
+                .put("sitting_id", sittingId)
+                .put("place", place)
+                .put("sha256", recording.original().sha256())
+                .put("file_name", recording.fileName())
+                .put("format", facts.format())
+                .put("sample_rate_hz", facts.sampleRateHz())
+                .put("channel_count", facts.channelCount())
+                .put("channel_used", facts.channelUsed())
+                .put("duration_s", facts.durationSeconds())
+                .run(connection);
+        for (int i = 0; i < facts.notices().size(); i++) {
+            Insert.into("recording_notice")
+                    .put("sitting_id", sittingId)
+                    .put("place", place)
+                    .put("ordinal", i)
+                    .put("notice", facts.notices().get(i))
+                    .run(connection);
+        }
+    }
+
+    private void original(Original original) throws SQLException {
+        boolean known = Query.one(
+                        connection,
+                        "SELECT 1 AS one FROM original WHERE sha256 = ?",
+                        row -> row.integer("one"),
+                        original.sha256())
+                .isPresent();
+        if (!known) {
+            Insert.into("original")
+                    .put("sha256", original.sha256())
+                    .put("size_bytes", original.sizeBytes())
+                    .put("extension", original.extension())
+                    .run(connection);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package io.github.tapwright.archive;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.sql.SQLException;
+import java.util.Locale;
+import org.sqlite.SQLiteErrorCode;
+
+/** Turns what SQLite and the file system report into what the maker can do about it. */
+final class Trouble {
+
+    private static final int PRIMARY_CODE = 0xff;
+
+    private Trouble() {}
+
+    static ArchiveException with(Path database, SQLException failure) {
+        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(failure.getErrorCode() & PRIMARY_CODE);
+        String message = switch (code) {
+            case SQLITE_BUSY, SQLITE_LOCKED ->
+                "the archive " + database + " is locked by another program; let it finish or close it, then try again";
+            case SQLITE_FULL -> diskFull(database);
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> notWritable(database);
+            case SQLITE_CORRUPT, SQLITE_NOTADB ->
+                "the database " + database
+                        + " is damaged or is no database; keep the folder as it is and restore the latest backup"
+                        + " into a new folder";
+            default ->
+                "the database " + database + " failed (" + failure.getMessage()
+                        + "); run verify, and restore a backup into a new folder if it reports damage";
+        };
+        return new ArchiveException(message, failure);
+    }
+
+    static ArchiveException with(Path file, IOException failure) {
+        if (failure instanceof NoSuchFileException) {
+            return new ArchiveException("there is no file " + file + "; check its name and folder", failure);
+        }
+        if (failure instanceof AccessDeniedException) {
+            return new ArchiveException(notWritable(file), failure);
+        }
+        String reason = String.valueOf(failure.getMessage());
+        String lower = reason.toLowerCase(Locale.ROOT);
+        if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("quota")) {
+            return new ArchiveException(diskFull(file), failure);
+        }
+        if (lower.contains("read-only file system")) {
+            return new ArchiveException(notWritable(file), failure);
+        }
+        return new ArchiveException(
+                "cannot work with " + file + " (" + reason + "); check the disk and its permissions", failure);
+    }
+
+    static ArchiveException with(Path file, ReadOnlyFileSystemException failure) {
+        return new ArchiveException(notWritable(file), failure);
+    }
+
+    private static String diskFull(Path file) {
+        return "the disk of " + file + " is full; free some space and try again, nothing was half written";
+    }
+
+    private static String notWritable(Path file) {
+        return "no permission to write " + file + " or its folder; give yourself write permission, or choose another"
+                + " folder";
+    }
+}

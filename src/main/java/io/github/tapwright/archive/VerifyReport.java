@@ -1,0 +1,34 @@
+package io.github.tapwright.archive;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * What a check of an archive found.
+ *
+ * @param sittingCount sittings in the archive
+ * @param originalCount originals read and compared with their SHA-256
+ * @param problems what is wrong, one line each, naming the file or the table; empty if nothing is
+ * @param unreferenced sound originals no sitting refers to; kept, and no error: a program was stopped between
+ *     keeping a recording and keeping its sitting; paths below the archive's folder
+ * @param temporary leftovers of programs that were stopped, or of ones still running; paths below the archive's folder
+ */
+public record VerifyReport(
+        long sittingCount, int originalCount, List<String> problems, List<Path> unreferenced, List<Path> temporary) {
+
+    /** Keeps copies of the lists. */
+    public VerifyReport {
+        problems = List.copyOf(problems);
+        unreferenced = List.copyOf(unreferenced);
+        temporary = List.copyOf(temporary);
+    }
+
+    /**
+     * Whether nothing is wrong.
+     *
+     * @return true if there are no problems, whatever else lies about
+     */
+    public boolean clean() {
+        return problems.isEmpty();
+    }
+}

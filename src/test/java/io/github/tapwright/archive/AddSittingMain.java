@@ -1,0 +1,35 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.sitting.SittingId;
+import java.nio.file.Path;
+
+/** A program of its own that adds sittings until it is killed, saying each number once the sitting is kept. */
+public final class AddSittingMain {
+
+    private AddSittingMain() {}
+
+    /**
+     * Runs until killed.
+     *
+     * @param args the archive's folder, a folder for sound files, and the first seed
+     */
+    public static void main(String[] args) {
+        Path sounds = Path.of(args[1]);
+        long seed = Long.parseLong(args[2]);
+        try (Workshop workshop = Workshop.in(Path.of(args[0]))) {
+            // The first sitting takes long because nothing is compiled yet; the kill shall find a program at work.
+            addOne(workshop, sounds, seed);
+            System.out.println("ready");
+            while (true) {
+                seed += 2;
+                System.out.println("kept " + addOne(workshop, sounds, seed));
+            }
+        }
+    }
+
+    private static SittingId addOne(Workshop workshop, Path sounds, long seed) {
+        Path first = TestWav.write(sounds.resolve("first.wav"), seed);
+        Path second = TestWav.write(sounds.resolve("second.wav"), seed + 1);
+        return workshop.add(first, second).id();
+    }
+}

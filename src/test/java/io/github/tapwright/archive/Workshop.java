@@ -1,0 +1,55 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.tap.TapSettings;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+
+/** An open archive with one invented instrument, and short ways to fill it. */
+final class Workshop implements AutoCloseable {
+
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-14T09:26:53.5Z"), ZoneOffset.UTC);
+    static final ShopNumber NUMBER = new ShopNumber("T-17");
+
+    final Archive archive;
+
+    private Workshop(Archive archive) {
+        this.archive = archive;
+    }
+
+    static Workshop in(Path folder) {
+        Archive archive = Archive.open(folder, CLOCK);
+        if (archive.instruments().find(NUMBER).isEmpty()) {
+            archive.instruments().add(Instrument.of(NUMBER, InstrumentKind.CLASSICAL));
+        }
+        return new Workshop(archive);
+    }
+
+    Sitting add(Path... files) {
+        return addSitting()
+                .add(
+                        new SittingRequest(
+                                NUMBER, Optional.empty(), Conditions.UNKNOWN, List.of(files), TapSettings.STANDARD),
+                        Progress.SILENT);
+    }
+
+    AddSitting addSitting() {
+        return new AddSitting(archive.instruments(), archive.sittings(), TestWav.source(), CLOCK);
+    }
+
+    @Override
+    public void close() {
+        archive.close();
+    }
+}
