@@ -1,0 +1,58 @@
+package io.github.tapwright.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Stroke;
+import java.util.List;
+
+/**
+ * Colours, lines and letters of every picture.
+ *
+ * <p>The colours stay apart for readers with any common kind of colour blindness. Source: [OkabeIto2008].
+ */
+final class Look {
+
+    static final Color INK = new Color(0x22, 0x22, 0x22);
+    static final Color QUIET_INK = new Color(0x66, 0x66, 0x66);
+    static final Color GRID = new Color(0xE4, 0xE4, 0xE4);
+    static final Color PAPER = Color.WHITE;
+
+    static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 18);
+    static final Font SUBTITLE = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    static final Font AXIS = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    static final Font NAME = new Font(Font.SANS_SERIF, Font.BOLD, 12);
+    static final Font FIGURE = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
+
+    static final Stroke HAIRLINE = new BasicStroke(0.6f);
+
+    private static final List<Color> COLOURS = List.of(
+            new Color(0x00, 0x72, 0xB2),
+            new Color(0xD5, 0x5E, 0x00),
+            new Color(0x00, 0x9E, 0x73),
+            new Color(0xCC, 0x79, 0xA7),
+            INK);
+
+    private Look() {}
+
+    static Color colour(int trace) {
+        return COLOURS.get(trace % COLOURS.size());
+    }
+
+    static Stroke line(int trace) {
+        return switch (trace % 4) {
+            case 0 -> solid();
+            case 1 -> dashed(8, 4);
+            case 2 -> dashed(2, 3);
+            default -> dashed(9, 3, 2, 3);
+        };
+    }
+
+    private static Stroke solid() {
+        return new BasicStroke(1.8f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+
+    private static Stroke dashed(float... pattern) {
+        return new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, pattern, 0);
+    }
+}

@@ -1,0 +1,127 @@
+package io.github.tapwright.chart;
+
+import java.awt.geom.Line2D;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** Draws response curves: level over frequency, the 95 % band as a translucent area, resonances named. */
+final class ResponseChart {
+
+    static final int WIDTH = 1040;
+
+    /** Deeper valleys than this say more about the room's noise than about the body. */
+    private static final double DEEPEST_DB = -60;
+
+    private static final double PIXELS_PER_DB = 6;
+    private static final int AROUND_THE_PLOT = 190;
+    private static final int BESIDE_THE_PLOT = 100;
+
+    private final ResponsePicture picture;
+    private final List<MarkedPeak> peaks;
+    private final double lowestDb;
+    private final double headroomDb;
+
+    ResponseChart(ResponsePicture picture) {
+        this.picture = picture;
+        this.peaks = MarkedPeak.of(picture.traces());
+        this.lowestDb = Math.max(DEEPEST_DB, Math.floor(picture.lowestLevelDb() / 10) * 10);
+        this.headroomDb = topOfFiguresDb() + labelRows() * PeakLabels.ROW_HEIGHT / PIXELS_PER_DB;
+    }
+
+    /** Pixels, more where more rows of names are needed. */
+    int height() {
+        return (int) Math.round((headroomDb - lowestDb) * PIXELS_PER_DB) + AROUND_THE_PLOT;
+    }
+
+    JFreeChart chart() {
+        FrequencyAxis domain = new FrequencyAxis(picture.lowHz(), picture.highHz());
+        XYPlot plot = new XYPlot(dataset(), domain, new LevelAxis(lowestDb, headroomDb), renderer());
+        plot.setBackgroundPaint(Look.PAPER);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinePaint(Look.GRID);
+        plot.setDomainGridlineStroke(Look.HAIRLINE);
+        plot.setRangeGridlinePaint(Look.GRID);
+        plot.setRangeGridlineStroke(Look.HAIRLINE);
+        plot.setAxisOffset(new RectangleInsets(0, 4, 4, 0));
+        plot.addAnnotation(new PeakLabels(peaks));
+        return dressed(new JFreeChart(null, Look.TITLE, plot, false));
+    }
+
+    /** Where the upright figures end and the names begin. */
+    private double topOfFiguresDb() {
+        return peaks.stream()
+                .filter(p -> !p.named())
+                .mapToDouble(p -> p.levelDb() + (p.width() + 10) / PIXELS_PER_DB)
+                .reduce(4, Math::max);
+    }
+
+    private int labelRows() {
+        double pixels = WIDTH - BESIDE_THE_PLOT;
+        double span = Math.log(picture.highHz() / picture.lowHz());
+        List<Labels.Extent> extents = peaks.stream()
+                .filter(MarkedPeak::named)
+                .map(p -> Labels.Extent.within(
+                        pixels * Math.log(p.mark().frequencyHz() / picture.lowHz()) / span, p.width(), pixels))
+                .toList();
+        return Labels.rows(extents).stream().mapToInt(r -> r + 1).max().orElse(0);
+    }
+
+    private YIntervalSeriesCollection dataset() {
+        YIntervalSeriesCollection dataset = new YIntervalSeriesCollection();
+        for (Trace trace : picture.traces()) {
+            YIntervalSeries series = new YIntervalSeries(dataset.getSeriesCount() + " " + trace.label());
+            trace.curve().points().forEach(p -> series.add(p.frequencyHz(), p.levelDb(), p.lowerDb(), p.upperDb()));
+            dataset.addSeries(series);
+        }
+        return dataset;
+    }
+
+    private DeviationRenderer renderer() {
+        DeviationRenderer renderer = new DeviationRenderer(true, false);
+        renderer.setAlpha(0.18f);
+        renderer.setLegendLine(new Line2D.Double(-20, 0, 20, 0));
+        renderer.setLegendItemLabelGenerator(
+                (dataset, series) -> picture.traces().get(series).label());
+        for (int i = 0; i < picture.traces().size(); i++) {
+            renderer.setSeriesPaint(i, Look.colour(i));
+            renderer.setSeriesFillPaint(i, Look.colour(i));
+            renderer.setSeriesStroke(i, Look.line(i));
+        }
+        return renderer;
+    }
+
+    private JFreeChart dressed(JFreeChart chart) {
+        chart.setBackgroundPaint(Look.PAPER);
+        chart.setPadding(new RectangleInsets(16, 16, 12, 24));
+        chart.addSubtitle(line(picture.title(), true));
+        picture.subtitles().forEach(text -> chart.addSubtitle(line(text, false)));
+        chart.addSubtitle(line("shaded: 95 % interval of the mean", false));
+        if (picture.traces().size() > 1) {
+            LegendTitle legend = new LegendTitle(chart.getPlot());
+            legend.setPosition(RectangleEdge.BOTTOM);
+            legend.setFrame(BlockBorder.NONE);
+            legend.setItemFont(Look.AXIS);
+            chart.addSubtitle(legend);
+        }
+        return chart;
+    }
+
+    private static TextTitle line(String text, boolean title) {
+        TextTitle line = new TextTitle(text, title ? Look.TITLE : Look.SUBTITLE);
+        line.setPaint(title ? Look.INK : Look.QUIET_INK);
+        line.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        line.setTextAlignment(HorizontalAlignment.LEFT);
+        line.setMargin(title ? 0 : 3, 4, 0, 0);
+        return line;
+    }
+}

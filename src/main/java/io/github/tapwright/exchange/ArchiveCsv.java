@@ -1,0 +1,66 @@
+package io.github.tapwright.exchange;
+
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Sitting;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * The tables of an archive as CSV, for spreadsheets and statistics programs.
+ *
+ * <p>Resonances and strikes are those of each sitting's latest analysis; the JSON holds all analyses.
+ */
+public final class ArchiveCsv {
+
+    private ArchiveCsv() {}
+
+    /** A row of a sitting's part, with what is needed to join it to the sitting. */
+    private record Part<P>(Sitting sitting, P part) {
+
+        static <P> Stream<Part<P>> of(Sitting sitting, List<P> parts) {
+            return parts.stream().map(p -> new Part<>(sitting, p));
+        }
+
+        static <P> List<Field<Part<P>>> fields(List<Field<P>> fields) {
+            List<Field<Part<P>>> keys = List.of(
+                    Field.of("sitting", p -> p.sitting.id().toString()),
+                    Field.of("shop_number", p -> p.sitting.instrument().text()),
+                    Field.of("method_version", p -> p.sitting.latest().result().methodVersion()));
+            return Stream.concat(keys.stream(), Field.<Part<P>, P>within(fields, Part::part).stream())
+                    .toList();
+        }
+    }
+
+    /**
+     * Every table of an archive.
+     *
+     * @param instruments every instrument
+     * @param sittings every sitting
+     * @return the text of each file by its name
+     */
+    public static Map<String, String> tables(List<Instrument> instruments, List<Sitting> sittings) {
+        Map<String, String> tables = new LinkedHashMap<>();
+        tables.put("instruments.csv", CsvText.of(InstrumentFields.ALL, instruments));
+        tables.put("sittings.csv", CsvText.of(SittingFields.ALL, sittings));
+        tables.put("recordings.csv", parts(sittings, SittingFields.RECORDINGS, Sitting::recordings));
+        tables.put("strikes.csv", parts(sittings, StrikeRow.FIELDS, ArchiveCsv::strikes));
+        tables.put("resonances.csv", parts(sittings, ResonanceRow.FIELDS, s -> ResonanceRow.of(s, s.latest())));
+        return tables;
+    }
+
+    private static <P> String parts(List<Sitting> sittings, List<Field<P>> fields, Function<Sitting, List<P>> of) {
+        List<Part<P>> rows =
+                sittings.stream().flatMap(s -> Part.of(s, of.apply(s))).toList();
+        return CsvText.of(Part.fields(fields), rows);
+    }
+
+    private static List<StrikeRow> strikes(Sitting sitting) {
+        List<String> files =
+                sitting.recordings().stream().map(KeptRecording::fileName).toList();
+        return StrikeRow.of(files, sitting.latest().result().strikes());
+    }
+}

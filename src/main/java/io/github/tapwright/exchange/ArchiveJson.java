@@ -1,0 +1,103 @@
+package io.github.tapwright.exchange;
+
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Sitting;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The JSON of what an archive keeps: instruments, sittings, or all of it. */
+public final class ArchiveJson {
+
+    private static final List<Field<GivenName>> GIVEN_NAMES = List.of(
+            Field.of("frequency_hz", GivenName::frequencyHz),
+            Field.maybe("name", GivenName::name),
+            Field.of("given_at", g -> g.givenAt().toString()));
+
+    private ArchiveJson() {}
+
+    /**
+     * Instruments as an array.
+     *
+     * @param instruments the instruments
+     * @return an array of objects
+     */
+    public static String instruments(List<Instrument> instruments) {
+        return JsonText.of(JsonText.array(InstrumentFields.ALL, instruments));
+    }
+
+    /**
+     * One instrument.
+     *
+     * @param instrument the instrument
+     * @return an object
+     */
+    public static String instrument(Instrument instrument) {
+        return JsonText.of(JsonText.object(InstrumentFields.ALL, instrument));
+    }
+
+    /**
+     * One sitting with every analysis it has.
+     *
+     * @param sitting the sitting
+     * @return an object
+     */
+    public static String sitting(Sitting sitting) {
+        return JsonText.of(document(sitting));
+    }
+
+    /**
+     * Sittings as an array, each with every analysis it has.
+     *
+     * @param sittings the sittings
+     * @return an array of objects
+     */
+    public static String sittings(List<Sitting> sittings) {
+        return JsonText.of(sittings.stream().map(ArchiveJson::document).toList());
+    }
+
+    /**
+     * A whole archive but for the recordings themselves, which are named by their SHA-256.
+     *
+     * @param instruments every instrument
+     * @param sittings every sitting
+     * @return an object with the keys "instruments" and "sittings"
+     */
+    public static String everything(List<Instrument> instruments, List<Sitting> sittings) {
+        Map<String, @Nullable Object> document = new LinkedHashMap<>();
+        document.put("instruments", JsonText.array(InstrumentFields.ALL, instruments));
+        document.put("sittings", sittings.stream().map(ArchiveJson::document).toList());
+        return JsonText.of(document);
+    }
+
+    private static Map<String, @Nullable Object> document(Sitting sitting) {
+        Map<String, @Nullable Object> document = JsonText.object(SittingFields.ALL, sitting);
+        document.put("recordings", JsonText.array(SittingFields.RECORDINGS, sitting.recordings()));
+        document.put("names_given", JsonText.array(GIVEN_NAMES, sitting.givenNames()));
+        document.put(
+                "analyses",
+                sitting.analyses().stream().map(a -> analysis(sitting, a)).toList());
+        return document;
+    }
+
+    private static Map<String, @Nullable Object> analysis(Sitting sitting, Analysis analysis) {
+        TapResult result = analysis.result();
+        List<String> files =
+                sitting.recordings().stream().map(KeptRecording::fileName).toList();
+        Map<String, @Nullable Object> document = new LinkedHashMap<>();
+        document.put("number", analysis.number());
+        document.put("made_at", analysis.madeAt().toString());
+        document.put("strikes", JsonText.array(StrikeRow.FIELDS, StrikeRow.of(files, result.strikes())));
+        document.put("resonances", JsonText.array(ResonanceRow.FIELDS, ResonanceRow.of(sitting, analysis)));
+        document.put("response_curve", result.curve().map(CurveColumns::of).orElse(null));
+        document.put("warnings", result.warnings());
+        document.put("method_version", result.methodVersion());
+        document.put("settings", JsonText.object(StrikeRow.SETTINGS, result.settings()));
+        return document;
+    }
+}

@@ -1,0 +1,64 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.mode.TapAnalysis;
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.tap.TapSettings;
+import io.github.tapwright.tap.TapTrack;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Analyses tap recordings that belong to no sitting; nothing is kept. */
+public final class AnalyseTaps {
+
+    private final TrackReader reader;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param source what opens sound files
+     */
+    public AnalyseTaps(RecordingSource source) {
+        this.reader = new TrackReader(source);
+    }
+
+    /**
+     * What a set of files gave.
+     *
+     * @param facts what reading each file showed, in the order of the files
+     * @param result what was found in all of them together
+     */
+    public record Found(List<SoundFacts> facts, TapResult result) {
+
+        /** Keeps a copy of the list. */
+        public Found {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /**
+     * Analyses files as one set: same instrument, same set-up.
+     *
+     * @param files at least one
+     * @param settings what to look for
+     * @param hole whether the soundhole was open
+     * @param progress told about each file
+     * @return what was found
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
+     */
+    public Found analyse(List<Path> files, TapSettings settings, HoleState hole, Progress progress) {
+        List<SoundFacts> facts = new ArrayList<>();
+        List<TapTrack> tracks = new ArrayList<>();
+        for (Path file : files) {
+            progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
+            TrackReader.Reading reading = reader.read(file, settings);
+            facts.add(reading.facts());
+            tracks.add(reading.track());
+        }
+        progress.at("finding resonances", files.size(), files.size() + 1);
+        TapResult result = TapAnalysis.analyse(tracks, settings, hole);
+        progress.at("done", files.size() + 1, files.size() + 1);
+        return new Found(facts, result);
+    }
+}
