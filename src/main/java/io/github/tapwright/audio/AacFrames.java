@@ -4,7 +4,6 @@ import io.github.tapwright.recording.UnreadableRecordingException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.logging.Level;
 import java.util.logging.Logger;
 import net.sourceforge.jaad.aac.Decoder;
 
@@ -16,8 +15,8 @@ final class AacFrames implements FrameSource {
 
     /** JAAD's full scale. */
     private static final double SCALE = 0x1p-15;
-    /** JAAD logs each damaged packet with a stack trace; here damage is an answer, not a log entry. */
-    private static final Logger CHATTER = Logger.getLogger("jaad.aac.Decoder");
+    /** JAAD logs each oddity with a stack trace; here damage is an answer, not a log entry. */
+    private static final Logger CHATTER = Logger.getLogger("jaad");
 
     private final AacPackets packets;
     private final Decoder decoder;
@@ -27,7 +26,7 @@ final class AacFrames implements FrameSource {
     AacFrames(AacPackets packets) throws IOException {
         this.packets = packets;
         this.decoder = Decoder.create(packets.configuration());
-        CHATTER.setLevel(Level.OFF);
+        CHATTER.setUseParentHandlers(false);
     }
 
     int rateHz() {

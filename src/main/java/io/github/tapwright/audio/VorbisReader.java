@@ -14,6 +14,8 @@ import java.util.OptionalLong;
 final class VorbisReader {
 
     private static final int HEADER_PACKETS = 3;
+    private static final int COMMENT_PACKET = 1;
+    private static final int SETUP_PACKET = 2;
     private static final int SEGMENT_COUNT = 26;
 
     private VorbisReader() {}
@@ -47,7 +49,16 @@ final class VorbisReader {
         comment.init();
         Packet packet = new Packet();
         for (int i = 0; i < HEADER_PACKETS; i++) {
-            if (!packets.next(packet) || info.synthesis_headerin(comment, packet) < 0) {
+            if (!packets.next(packet)) {
+                throw new DecoderTrouble("a header of the Vorbis sound is missing");
+            }
+            if (i == COMMENT_PACKET) {
+                VorbisComments.check(packet);
+            }
+            if (i == SETUP_PACKET) {
+                VorbisCodebooks.check(packet);
+            }
+            if (info.synthesis_headerin(comment, packet) < 0) {
                 throw new DecoderTrouble("a header of the Vorbis sound is damaged");
             }
         }
