@@ -23,7 +23,8 @@ public final class AudioFile {
         requireReadable(file);
         FileBytes bytes = openBytes(file);
         try {
-            return new GuardedSound(SoundContainer.of(bytes).open(bytes));
+            long start = LeadingTags.end(bytes);
+            return new GuardedSound(SoundContainer.of(bytes, start).open(bytes, start));
         } catch (IOException e) {
             closeQuietly(bytes);
             throw unreadable(file, e);

@@ -47,6 +47,14 @@ final class FileBytes implements AutoCloseable {
         return bytes.flip().order(order);
     }
 
+    /** As {@link #at}, as an array of their own. */
+    byte[] bytes(long position, int length) throws IOException {
+        ByteBuffer there = at(position, length, ByteOrder.BIG_ENDIAN);
+        byte[] bytes = new byte[there.remaining()];
+        there.get(bytes);
+        return bytes;
+    }
+
     /** Four letters at a position, as chunk and box names are written; shorter where the file ends. */
     String letters(long position) throws IOException {
         return StandardCharsets.ISO_8859_1

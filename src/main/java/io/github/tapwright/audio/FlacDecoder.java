@@ -125,10 +125,10 @@ final class FlacDecoder implements SoundDecoder {
         }
     }
 
-    private void requireNext(FlacFrameHeader previous) throws FlacDamage {
+    private void requireNext(FlacFrameHeader previous) throws DecoderTrouble {
         long step = header.numbersSamples() ? previous.blockSize() : 1;
         if (header.number() != previous.number() + step) {
-            throw new FlacDamage("a frame is missing");
+            throw new DecoderTrouble("a frame is missing");
         }
     }
 

@@ -21,7 +21,7 @@ final class FlacFrame {
         in.alignToByte();
         int expected = in.crc16();
         if (in.unsigned(16) != expected) {
-            throw new FlacDamage("a frame fails its check");
+            throw new DecoderTrouble("a frame fails its check");
         }
         rejoin(header.assignment(), n);
         length = n;

@@ -82,9 +82,9 @@ record FlacFrameHeader(int blockSize, int rateHz, int assignment, int bits, long
         };
     }
 
-    private static void require(boolean holds, String rule) throws FlacDamage {
+    private static void require(boolean holds, String rule) throws DecoderTrouble {
         if (!holds) {
-            throw new FlacDamage(rule);
+            throw new DecoderTrouble(rule);
         }
     }
 }

@@ -37,7 +37,7 @@ final class FlacSubframe {
         } else if (type >= FIRST_LINEAR) {
             linear(in, width, type - FIRST_LINEAR + 1, samples, n);
         } else {
-            throw new FlacDamage("a subframe is of a reserved type");
+            throw new DecoderTrouble("a subframe is of a reserved type");
         }
         for (int i = 0; wasted > 0 && i < n; i++) {
             samples[i] <<= wasted;
@@ -114,9 +114,9 @@ final class FlacSubframe {
         }
     }
 
-    private static void require(boolean holds, String rule) throws FlacDamage {
+    private static void require(boolean holds, String rule) throws DecoderTrouble {
         if (!holds) {
-            throw new FlacDamage(rule);
+            throw new DecoderTrouble(rule);
         }
     }
 }

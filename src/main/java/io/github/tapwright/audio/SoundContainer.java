@@ -8,7 +8,11 @@ import java.io.IOException;
 enum SoundContainer {
     WAV("WAV"),
     AIFF("AIFF"),
-    FLAC("FLAC");
+    FLAC("FLAC"),
+    OGG("Ogg"),
+    MP3("MP3"),
+    AAC("AAC"),
+    MP4("MP4");
 
     private final String title;
 
@@ -16,36 +20,52 @@ enum SoundContainer {
         this.title = title;
     }
 
-    /** Reads the header; a library that stumbles over it is a refusal. */
-    SoundDecoder open(FileBytes file) throws IOException {
+    /** Reads the header from {@code start} on; whatever a damaged one does to a decoder is a refusal. */
+    SoundDecoder open(FileBytes file, long start) throws IOException {
         try {
             return switch (this) {
                 case WAV -> WavReader.open(file);
                 case AIFF -> AiffReader.open(file);
-                case FLAC -> FlacReader.open(file, 0);
+                case FLAC -> FlacReader.open(file, start);
+                case OGG -> VorbisReader.open(file);
+                case MP3 -> Mp3Reader.open(file, start);
+                case AAC -> AacReader.open(file, new AdtsPackets(file, start));
+                case MP4 -> AacReader.open(file, new Mp4Packets(file));
             };
-        } catch (EOFException | FlacDamage | RuntimeException | Error e) {
+        } catch (EOFException | DecoderTrouble | RuntimeException | Error e) {
             throw DecoderFailures.refusal(title, e);
         }
     }
 
-    /** The kind of file, or a refusal that says what to do. */
-    static SoundContainer of(FileBytes file) throws IOException {
+    /**
+     * The kind of file, or a refusal that says what to do.
+     *
+     * @param start where the sound starts, after any tag in front of it
+     */
+    static SoundContainer of(FileBytes file, long start) throws IOException {
         if (file.size() == 0) {
             throw new UnreadableRecordingException("the file is empty; record again");
         }
-        String first = file.letters(0);
-        String form = file.letters(8);
-        if ((first.equals("RIFF") || first.equals("RIFX") || first.equals("RF64") || first.equals("BW64"))
-                && form.equals("WAVE")) {
-            return WAV;
+        String first = file.letters(start);
+        String form = file.letters(start + 8);
+        return switch (first) {
+            case "RIFF", "RIFX", "RF64", "BW64" -> form.equals("WAVE") ? WAV : unknown();
+            case "FORM" -> form.equals("AIFF") || form.equals("AIFC") ? AIFF : unknown();
+            case FlacReader.MARKER -> FLAC;
+            case "OggS" -> OGG;
+            default -> file.letters(start + 4).equals("ftyp") ? MP4 : framed(file, start);
+        };
+    }
+
+    /** Sound without a file around it, known only by its rows of frames. */
+    private static SoundContainer framed(FileBytes file, long start) throws IOException {
+        if (Mp3Reader.isAt(file, start)) {
+            return MP3;
         }
-        if (first.equals("FORM") && (form.equals("AIFF") || form.equals("AIFC"))) {
-            return AIFF;
-        }
-        if (first.equals(FlacReader.MARKER)) {
-            return FLAC;
-        }
+        return AdtsPackets.isAt(file, start) ? AAC : unknown();
+    }
+
+    private static SoundContainer unknown() {
         throw new UnreadableRecordingException(
                 "this is not a sound file Tapwright knows; save the sound as WAV or FLAC");
     }

@@ -1,0 +1,107 @@
+package io.github.tapwright.audio;
+
+import com.jcraft.jogg.Buffer;
+import com.jcraft.jogg.Packet;
+
+/**
+ * Reads the codebooks of a Vorbis setup header ([VorbisI] section 3.2.1) before JOrbis does, which would
+ * reserve any memory and try for any time that a forged one asks for.
+ */
+final class VorbisCodebooks {
+
+    private static final int MAGIC = 0x564342;
+    private static final int PACKET_NAME_BYTES = 7;
+    /** All books together; encoders stay below a hundredth of it. */
+    private static final long MOST_VALUES = 1 << 22;
+
+    private final Buffer bits = new Buffer();
+    private long values;
+
+    private VorbisCodebooks(Packet setup) {
+        bits.readinit(
+                setup.packet_base, setup.packet + PACKET_NAME_BYTES, Math.max(0, setup.bytes - PACKET_NAME_BYTES));
+    }
+
+    /** Refuses a setup header whose codebooks are out of proportion. */
+    static void check(Packet setup) throws DecoderTrouble {
+        VorbisCodebooks books = new VorbisCodebooks(setup);
+        int count = books.read(8) + 1;
+        for (int i = 0; i < count; i++) {
+            books.checkBook();
+        }
+    }
+
+    private void checkBook() throws DecoderTrouble {
+        require(read(24) == MAGIC);
+        int dimensions = read(16);
+        int entries = read(24);
+        require(dimensions > 0 && entries > 0);
+        values += (long) dimensions * entries;
+        require(values <= MOST_VALUES);
+        if (read(1) == 1) {
+            skipOrderedLengths(entries);
+        } else {
+            skipLengths(entries);
+        }
+        skipLookup(dimensions, entries);
+    }
+
+    private void skipLengths(int entries) throws DecoderTrouble {
+        boolean sparse = read(1) == 1;
+        for (int i = 0; i < entries; i++) {
+            if (!sparse || read(1) == 1) {
+                read(5);
+            }
+        }
+    }
+
+    private void skipOrderedLengths(int entries) throws DecoderTrouble {
+        read(5);
+        for (int i = 0; i < entries; ) {
+            int left = entries - i;
+            i += read(Integer.SIZE - Integer.numberOfLeadingZeros(left));
+            require(i <= entries);
+        }
+    }
+
+    private void skipLookup(int dimensions, int entries) throws DecoderTrouble {
+        int type = read(4);
+        require(type <= 2);
+        if (type == 0) {
+            return;
+        }
+        for (int halves = 0; halves < 4; halves++) {
+            read(16);
+        }
+        int valueBits = read(4) + 1;
+        read(1);
+        int count = type == 1 ? latticeValues(dimensions, entries) : dimensions * entries;
+        for (int i = 0; i < count; i++) {
+            read(valueBits);
+        }
+    }
+
+    /** The largest v with v^dimensions ≤ entries. */
+    private static int latticeValues(int dimensions, int entries) {
+        int v = (int) Math.floor(Math.pow(entries, 1.0 / dimensions));
+        while (Math.pow(v + 1, dimensions) <= entries) {
+            v++;
+        }
+        while (Math.pow(v, dimensions) > entries) {
+            v--;
+        }
+        return v;
+    }
+
+    private int read(int width) throws DecoderTrouble {
+        int value = bits.read(width);
+        require(value >= 0);
+        return value;
+    }
+
+    private static void require(boolean holds) throws DecoderTrouble {
+        if (!holds) {
+            throw new DecoderTrouble("the codebooks of the Vorbis sound are damaged");
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package io.github.tapwright.mode;
+
+import io.github.tapwright.tap.TapSettings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds the shared poles of all decays, band by band.
+ *
+ * <p>The range is cut into bands of some 120 Hz. Each is fitted in a window that reaches 45 Hz beyond it to
+ * either side, and keeps the poles that fall into the band itself. Then every band is fitted again with the
+ * poles beyond its window taken off, so that far tails do not pull.
+ */
+final class BandSurvey {
+
+    private static final double BAND_HZ = 120;
+    private static final double MARGIN_HZ = 45;
+    private static final double BELOW_HZ = 40;
+    private static final double ABOVE = 1.1;
+    private static final int POLISHES = 2;
+    private static final int POLISH_STEPS = 12;
+
+    private final DecaySpectra spectra;
+    private final double[] edgesHz;
+
+    BandSurvey(DecaySpectra spectra, TapSettings settings) {
+        this.spectra = spectra;
+        double lowHz = Math.max(15, settings.lowHz() - BELOW_HZ);
+        double highHz = Math.min(0.45 * spectra.rateHz(), ABOVE * settings.highHz());
+        int bands = (int) Math.max(1, Math.round((highHz - lowHz) / BAND_HZ));
+        edgesHz = new double[bands + 1];
+        for (int b = 0; b <= bands; b++) {
+            edgesHz[b] = lowHz + b * (highHz - lowHz) / bands;
+        }
+    }
+
+    /** A shared mode together with the fit it came from. */
+    record Found(SharedMode mode, PoleFit fit, int index) {}
+
+    /** All shared modes, lowest first. */
+    List<Found> modes() {
+        List<Found> found = new ArrayList<>();
+        for (int b = 0; b + 1 < edgesHz.length; b++) {
+            double low = edgesHz[b] - MARGIN_HZ;
+            double high = edgesHz[b + 1] + MARGIN_HZ;
+            SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
+            SubspacePoles subspace = new SubspacePoles(spectra, low, high);
+            found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b));
+        }
+        for (int i = 0; i < POLISHES; i++) {
+            found = polished(found);
+        }
+        found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
+        return found;
+    }
+
+    private List<Found> polished(List<Found> found) {
+        List<Found> better = new ArrayList<>();
+        for (int b = 0; b + 1 < edgesHz.length; b++) {
+            double low = edgesHz[b] - MARGIN_HZ;
+            double high = edgesHz[b + 1] + MARGIN_HZ;
+            List<SharedMode> outside = new ArrayList<>();
+            List<Pole> inside = new ArrayList<>();
+            for (Found f : found) {
+                double hz = f.mode().pole().dampedHz();
+                if (hz > low && hz < high) {
+                    inside.add(f.mode().pole());
+                } else {
+                    outside.add(f.mode());
+                }
+            }
+            SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
+            better.addAll(inBand(OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS)), b));
+        }
+        return better;
+    }
+
+    private List<Found> inBand(PoleFit fit, int band) {
+        List<Found> found = new ArrayList<>();
+        List<SharedMode> modes = fit.modes();
+        for (int m = 0; m < modes.size(); m++) {
+            double hz = modes.get(m).pole().dampedHz();
+            if (hz >= edgesHz[band] && hz < edgesHz[band + 1]) {
+                found.add(new Found(modes.get(m), fit, m));
+            }
+        }
+        return found;
+    }
+}

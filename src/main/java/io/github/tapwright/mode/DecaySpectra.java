@@ -1,0 +1,94 @@
+package io.github.tapwright.mode;
+
+import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.statistics.Median;
+import io.github.tapwright.tap.Decays;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+
+/** The spectra of all decays over their common length, rectangle window, unscaled. */
+final class DecaySpectra {
+
+    private final Decays decays;
+    private final double[][] spectra;
+
+    DecaySpectra(Decays decays) {
+        this.decays = decays;
+        this.spectra = new double[decays.count()][];
+        Fourier fourier = new Fourier(decays.length());
+        for (int s = 0; s < spectra.length; s++) {
+            spectra[s] = fourier.forward(decays.decay(s));
+        }
+    }
+
+    int strikes() {
+        return spectra.length;
+    }
+
+    int length() {
+        return decays.length();
+    }
+
+    double rateHz() {
+        return decays.rateHz();
+    }
+
+    double seconds() {
+        return decays.seconds();
+    }
+
+    List<Double> humHz() {
+        return decays.humHz();
+    }
+
+    double binHz() {
+        return decays.rateHz() / decays.length();
+    }
+
+    /** The bin nearest to a frequency, kept off zero and off half the rate. */
+    int bin(double hz) {
+        return (int) Math.max(1, Math.min(Math.round(hz / binHz()), decays.length() / 2 - 1));
+    }
+
+    /** Real parts of a run of bins, then imaginary parts; one column for each strike. */
+    DMatrixRMaj rows(int first, int bins) {
+        DMatrixRMaj rows = new DMatrixRMaj(2 * bins, spectra.length);
+        for (int s = 0; s < spectra.length; s++) {
+            for (int i = 0; i < bins; i++) {
+                rows.set(i, s, spectra[s][2 * (first + i)]);
+                rows.set(bins + i, s, spectra[s][2 * (first + i) + 1]);
+            }
+        }
+        return rows;
+    }
+
+    /**
+     * Variance of one row (real or imaginary part of a bin) that the room's noise alone gives in a range: from
+     * the median power there, so that hum does not count. 0 if no quiet moment was recorded.
+     */
+    double noiseRowVariance(double lowHz, double highHz) {
+        double[] quiet = decays.quiet();
+        if (quiet.length < 64) {
+            return 0;
+        }
+        double[] spectrum = new Fourier(quiet.length).forward(quiet);
+        double binHz = rateHz() / quiet.length;
+        int first = (int) Math.max(1, Math.ceil(lowHz / binHz));
+        int last = Math.min(spectrum.length / 2 - 1, (int) Math.floor(highHz / binHz));
+        if (last - first < 8) {
+            return 0;
+        }
+        double[] power = new double[last - first + 1];
+        for (int k = first; k <= last; k++) {
+            power[k - first] = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+        }
+        // The median of an exponentially distributed power is ln 2 times its mean.
+        double mean = Median.of(power) / Math.log(2);
+        return 0.5 * mean * length() / quiet.length;
+    }
+
+    /** One strike's spectrum, interleaved; shared inside the package, nobody changes it. */
+    double[] spectrum(int strike) {
+        return spectra[strike];
+    }
+}

@@ -1,0 +1,110 @@
+package io.github.tapwright.mode;
+
+/**
+ * The exact spectrum of a decaying sine over a finite stretch, and its derivatives.
+ *
+ * <p>For x[n] = a·Re(zⁿ) − b·Im(zⁿ) … written as two real columns: with z = exp((−σ+iω)/rate), and
+ * w = exp(−2πi·k/N), the discrete transform of zⁿ over N samples is g(z) = (1−zᴺ)/(1−z·w). The columns are
+ * (g(z)+g(z̄))/2 for the cosine and (g(z)−g(z̄))/(2i) for the sine. No leakage is left to chance: cutting
+ * the decay at N samples is part of the formula. Derived here.
+ */
+final class LineShape {
+
+    private final double[] wRe;
+    private final double[] wIm;
+    private final double rateHz;
+    private final int length;
+
+    /**
+     * Prepares a run of bins.
+     *
+     * @param firstBin first bin k
+     * @param bins how many bins
+     * @param length N, samples of each decay
+     * @param rateHz samples per second
+     */
+    LineShape(int firstBin, int bins, int length, double rateHz) {
+        this.length = length;
+        this.rateHz = rateHz;
+        wRe = new double[bins];
+        wIm = new double[bins];
+        for (int i = 0; i < bins; i++) {
+            double angle = -2 * Math.PI * (firstBin + i) / length;
+            wRe[i] = Math.cos(angle);
+            wIm[i] = Math.sin(angle);
+        }
+    }
+
+    int bins() {
+        return wRe.length;
+    }
+
+    /** Angular frequency of a bin, rad/s. */
+    double omega(int bin) {
+        return -Math.atan2(wIm[bin], wRe[bin]) * rateHz;
+    }
+
+    /**
+     * Fills the six columns of a pole: cosine, sine, then both differentiated by σ, then by ω.
+     *
+     * @param pole where
+     * @param columns shape [6][2·bins]: real parts first, imaginary parts after them
+     */
+    void fill(Pole pole, double[][] columns) {
+        double magnitude = Math.exp(-pole.sigma() / rateHz);
+        double zRe = magnitude * Math.cos(pole.omega() / rateHz);
+        double zIm = magnitude * Math.sin(pole.omega() / rateHz);
+        double last = Math.exp(-pole.sigma() * length / rateHz);
+        double lastRe = last * Math.cos(pole.omega() * length / rateHz);
+        double lastIm = last * Math.sin(pole.omega() * length / rateHz);
+        int bins = bins();
+        double[] plus = new double[4];
+        double[] minus = new double[4];
+        for (int i = 0; i < bins; i++) {
+            value(zRe, zIm, lastRe, lastIm, i, plus);
+            value(zRe, -zIm, lastRe, -lastIm, i, minus);
+            // cosine (g+h)/2 and sine (g−h)/(2i)
+            put(columns[0], i, bins, (plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2);
+            put(columns[1], i, bins, (plus[1] - minus[1]) / 2, -(plus[0] - minus[0]) / 2);
+            // dz/dσ = −z/rate for both; dz/dω = ±i·z/rate
+            double pRe = plus[2] / rateHz;
+            double pIm = plus[3] / rateHz;
+            double mRe = minus[2] / rateHz;
+            double mIm = minus[3] / rateHz;
+            put(columns[2], i, bins, -(pRe + mRe) / 2, -(pIm + mIm) / 2);
+            put(columns[3], i, bins, -(pIm - mIm) / 2, (pRe - mRe) / 2);
+            put(columns[4], i, bins, -(pIm - mIm) / 2, (pRe - mRe) / 2);
+            put(columns[5], i, bins, (pRe + mRe) / 2, (pIm + mIm) / 2);
+        }
+    }
+
+    private static void put(double[] column, int i, int bins, double re, double im) {
+        column[i] = re;
+        column[i + bins] = im;
+    }
+
+    /** g(z) into out[0..1] and z·dg/dz into out[2..3] for bin i. */
+    private void value(double zRe, double zIm, double lastRe, double lastIm, int i, double[] out) {
+        double zwRe = zRe * wRe[i] - zIm * wIm[i];
+        double zwIm = zRe * wIm[i] + zIm * wRe[i];
+        double dRe = 1 - zwRe;
+        double dIm = -zwIm;
+        double norm = dRe * dRe + dIm * dIm;
+        if (norm < 1e-24) { // a steady tone exactly on this bin: the sum of N ones
+            out[0] = length;
+            out[1] = 0;
+            out[2] = 0.5 * length * (length - 1.0);
+            out[3] = 0;
+            return;
+        }
+        double nRe = 1 - lastRe;
+        double nIm = -lastIm;
+        out[0] = (nRe * dRe + nIm * dIm) / norm;
+        out[1] = (nIm * dRe - nRe * dIm) / norm;
+        // z·dg/dz = (−N·zᴺ + g·z·w)/(1−z·w)
+        double tRe = -length * lastRe + out[0] * zwRe - out[1] * zwIm;
+        double tIm = -length * lastIm + out[0] * zwIm + out[1] * zwRe;
+        out[2] = (tRe * dRe + tIm * dIm) / norm;
+        out[3] = (tIm * dRe - tRe * dIm) / norm;
+    }
+}

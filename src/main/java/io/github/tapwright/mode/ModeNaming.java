@@ -1,0 +1,115 @@
+package io.github.tapwright.mode;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Suggests names by rules a maker can check, and leaves the name empty where the rules are not sure.
+ *
+ * <p>Each name has a range of frequency and of Q; among the resonances in it the strongest is taken, and only
+ * if it stands 6 dB above any rival that is not itself named. Ranges for a classical guitar with its hole
+ * open: main air 85–125 Hz and main top 150–250 Hz [ChristensenVistisen1980]; main back up to 270 Hz above the
+ * top, cross dipole 240–320 Hz and long dipole 330–450 Hz: common practice, no source. With the hole
+ * covered there is no main air.
+ */
+public final class ModeNaming {
+
+    private static final double CLEAR_DB = 6;
+    private static final double FAINTEST_NAMED_DB = -35;
+
+    private final List<Resonance> resonances;
+    private final Map<ModeName, Integer> chosen = new EnumMap<>(ModeName.class);
+    private final String[] reasons;
+
+    private ModeNaming(List<Resonance> resonances, HoleState hole) {
+        this.resonances = resonances;
+        this.reasons = new String[resonances.size()];
+        if (hole != HoleState.COVERED) {
+            choose(ModeName.MAIN_AIR, 85, 125);
+        }
+        choose(ModeName.MAIN_TOP, 150, 250);
+        Integer top = chosen.get(ModeName.MAIN_TOP);
+        if (top != null) {
+            double topHz = resonances.get(top).frequencyHz().value();
+            choose(ModeName.MAIN_BACK, 1.03 * topHz, Math.min(270, 1.4 * topHz));
+            choose(ModeName.CROSS_DIPOLE, Math.max(240, 1.15 * topHz), 320);
+            choose(ModeName.LONG_DIPOLE, 330, 450);
+        }
+    }
+
+    /**
+     * Names resonances.
+     *
+     * @param resonances lowest first
+     * @param hole whether the soundhole was open
+     * @return the same resonances, in order, with suggested names and reasons
+     */
+    public static List<NamedResonance> suggest(List<Resonance> resonances, HoleState hole) {
+        ModeNaming naming = new ModeNaming(resonances, hole);
+        List<NamedResonance> named = new ArrayList<>();
+        for (int i = 0; i < resonances.size(); i++) {
+            String reason = naming.reasons[i] == null ? "no rule names it" : naming.reasons[i];
+            named.add(new NamedResonance(resonances.get(i), naming.nameOf(i), reason));
+        }
+        return named;
+    }
+
+    private Optional<ModeName> nameOf(int index) {
+        return chosen.entrySet().stream()
+                .filter(e -> e.getValue() == index)
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    private void choose(ModeName name, double lowHz, double highHz) {
+        List<Integer> inRange = new ArrayList<>();
+        for (int i = 0; i < resonances.size(); i++) {
+            double hz = resonances.get(i).frequencyHz().value();
+            if (hz >= lowHz && hz <= highHz && levelDb(i) > FAINTEST_NAMED_DB && !chosen.containsValue(i)) {
+                inRange.add(i);
+            }
+        }
+        inRange.sort((a, b) -> Double.compare(levelDb(b), levelDb(a)));
+        if (inRange.isEmpty()) {
+            return;
+        }
+        int strongest = inRange.get(0);
+        if (inRange.size() > 1 && levelDb(strongest) - levelDb(inRange.get(1)) < CLEAR_DB) {
+            resolveRivals(name, inRange, lowHz, highHz);
+            return;
+        }
+        take(name, strongest, lowHz, highHz);
+    }
+
+    /** Two of like strength: top and back may be told by order; anything else stays unnamed. */
+    private void resolveRivals(ModeName name, List<Integer> rivals, double lowHz, double highHz) {
+        boolean pair = rivals.size() == 2 || levelDb(rivals.get(0)) - levelDb(rivals.get(2)) >= CLEAR_DB;
+        int lower = Math.min(rivals.get(0), rivals.get(1));
+        if (name == ModeName.MAIN_TOP && pair && lower == rivals.get(0)) {
+            take(name, lower, lowHz, highHz);
+            return;
+        }
+        for (int i : rivals.subList(0, 2)) {
+            reasons[i] = String.format(
+                    Locale.ROOT,
+                    "may be %s, but two resonances of like strength lie in %.0f to %.0f Hz",
+                    name.words(),
+                    lowHz,
+                    highHz);
+        }
+    }
+
+    private void take(ModeName name, int index, double lowHz, double highHz) {
+        chosen.put(name, index);
+        reasons[index] = String.format(
+                Locale.ROOT, "strongest between %.0f and %.0f Hz, where %s is usual", lowHz, highHz, name.words());
+    }
+
+    private double levelDb(int index) {
+        return resonances.get(index).levelDb().value();
+    }
+}

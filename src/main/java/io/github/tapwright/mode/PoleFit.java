@@ -1,0 +1,217 @@
+package io.github.tapwright.mode;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.decomposition.QRDecomposition;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+
+/**
+ * One evaluation of a set of poles in a window: best strengths in every strike, what they leave over, and
+ * the normal equations of the poles.
+ *
+ * <p>Variable projection: for given poles the strengths are a linear least-squares problem, so only the
+ * poles are searched. Derivatives by Kaufman's approximation. Source: [GolubPereyra1973], [Kaufman1975].
+ */
+final class PoleFit {
+
+    private final List<Pole> poles;
+    private final SpectralWindow window;
+    private final DMatrixRMaj q;
+    private final DMatrixRMaj strengths;
+    private final DMatrixRMaj residual;
+    private final DMatrixRMaj triangle;
+    private final double[][][] columns;
+    private final double cost;
+
+    PoleFit(SpectralWindow window, List<Pole> poles) {
+        this.window = window;
+        this.poles = List.copyOf(poles);
+        int rows = window.rows();
+        int count = 2 * poles.size() + window.companions().size();
+        DMatrixRMaj basis = new DMatrixRMaj(rows, count);
+        columns = new double[poles.size()][6][rows];
+        int at = 0;
+        for (int m = 0; m < poles.size(); m++) {
+            window.shape().fill(poles.get(m), columns[m]);
+            setColumn(basis, at++, columns[m][0]);
+            setColumn(basis, at++, columns[m][1]);
+        }
+        for (double[] companion : window.companions()) {
+            setColumn(basis, at++, companion);
+        }
+        QRDecomposition<DMatrixRMaj> qr = DecompositionFactory_DDRM.qr(rows, count);
+        qr.decompose(basis.copy());
+        q = qr.getQ(null, true);
+        triangle = qr.getR(null, true);
+        DMatrixRMaj projected = new DMatrixRMaj(count, window.strikes());
+        CommonOps_DDRM.multTransA(q, window.data(), projected);
+        residual = window.data().copy();
+        CommonOps_DDRM.multAdd(-1, q, projected, residual);
+        strengths = projected;
+        solveTriangle(strengths);
+        double sum = 0;
+        for (double r : residual.data) {
+            sum += r * r;
+        }
+        cost = sum;
+    }
+
+    private static void setColumn(DMatrixRMaj matrix, int column, double[] values) {
+        for (int r = 0; r < values.length; r++) {
+            matrix.set(r, column, values[r]);
+        }
+    }
+
+    private void solveTriangle(DMatrixRMaj b) {
+        for (int c = 0; c < b.numCols; c++) {
+            for (int i = b.numRows - 1; i >= 0; i--) {
+                double sum = b.get(i, c);
+                for (int j = i + 1; j < b.numRows; j++) {
+                    sum -= triangle.get(i, j) * b.get(j, c);
+                }
+                double diagonal = triangle.get(i, i);
+                b.set(i, c, Math.abs(diagonal) < 1e-12 ? 0 : sum / diagonal);
+            }
+        }
+    }
+
+    List<Pole> poles() {
+        return poles;
+    }
+
+    SpectralWindow window() {
+        return window;
+    }
+
+    double cost() {
+        return cost;
+    }
+
+    /** What the fit leaves over, rows as in the window. */
+    DMatrixRMaj residual() {
+        return residual;
+    }
+
+    /** Free numbers: rows less linear parameters in each strike, less the shared poles. */
+    double degreesOfFreedom() {
+        return Math.max(1.0, (double) window.strikes() * (window.rows() - triangle.numCols) - 2.0 * poles.size());
+    }
+
+    /** Variance of one row's noise. */
+    double noiseVariance() {
+        return cost / degreesOfFreedom();
+    }
+
+    /** The poles with their strengths. */
+    List<SharedMode> modes() {
+        List<SharedMode> modes = new ArrayList<>();
+        for (int m = 0; m < poles.size(); m++) {
+            List<Double> amplitudes = new ArrayList<>();
+            for (int s = 0; s < window.strikes(); s++) {
+                amplitudes.add(strengths.get(2 * m, s));
+                amplitudes.add(strengths.get(2 * m + 1, s));
+            }
+            modes.add(new SharedMode(poles.get(m), amplitudes));
+        }
+        return modes;
+    }
+
+    /** Variance of a pole's cosine and sine strength in any strike, the poles taken as known. */
+    double strengthVariance(int pole) {
+        DMatrixRMaj unit = new DMatrixRMaj(triangle.numCols, triangle.numCols);
+        CommonOps_DDRM.setIdentity(unit);
+        solveTriangle(unit);
+        double sum = 0;
+        for (int row = 2 * pole; row < 2 * pole + 2; row++) {
+            for (int c = 0; c < unit.numCols; c++) {
+                sum += unit.get(row, c) * unit.get(row, c);
+            }
+        }
+        return noiseVariance() * sum / 2;
+    }
+
+    /**
+     * Normal equations of the poles' parameters (σ and ω in turn).
+     *
+     * @return curvature JᵀJ and, strike by strike, Jᵀr
+     */
+    Normal normal() {
+        int m = poles.size();
+        DMatrixRMaj derivatives = new DMatrixRMaj(window.rows(), 4 * m);
+        for (int p = 0; p < m; p++) {
+            for (int d = 0; d < 4; d++) {
+                setColumn(derivatives, 4 * p + d, columns[p][2 + d]);
+            }
+        }
+        DMatrixRMaj inside = new DMatrixRMaj(q.numCols, 4 * m);
+        CommonOps_DDRM.multTransA(q, derivatives, inside);
+        CommonOps_DDRM.multAdd(-1, q, inside, derivatives);
+        DMatrixRMaj gram = new DMatrixRMaj(4 * m, 4 * m);
+        CommonOps_DDRM.multInner(derivatives, gram);
+        DMatrixRMaj against = new DMatrixRMaj(4 * m, window.strikes());
+        CommonOps_DDRM.multTransA(derivatives, residual, against);
+        DMatrixRMaj curvature = new DMatrixRMaj(2 * m, 2 * m);
+        DMatrixRMaj slopes = new DMatrixRMaj(2 * m, window.strikes());
+        for (int s = 0; s < window.strikes(); s++) {
+            addStrike(s, gram, against, curvature, slopes);
+        }
+        return new Normal(curvature, slopes);
+    }
+
+    private void addStrike(int s, DMatrixRMaj gram, DMatrixRMaj against, DMatrixRMaj curvature, DMatrixRMaj slopes) {
+        int m = poles.size();
+        for (int i = 0; i < 2 * m; i++) {
+            double ai = strengths.get(2 * (i / 2), s);
+            double bi = strengths.get(2 * (i / 2) + 1, s);
+            int ci = 2 * i;
+            slopes.set(i, s, ai * against.get(ci, s) + bi * against.get(ci + 1, s));
+            for (int j = 0; j <= i; j++) {
+                double aj = strengths.get(2 * (j / 2), s);
+                double bj = strengths.get(2 * (j / 2) + 1, s);
+                int cj = 2 * j;
+                double sum = ai * (aj * gram.get(ci, cj) + bj * gram.get(ci, cj + 1))
+                        + bi * (aj * gram.get(ci + 1, cj) + bj * gram.get(ci + 1, cj + 1));
+                curvature.add(i, j, sum);
+                if (i != j) {
+                    curvature.add(j, i, sum);
+                }
+            }
+        }
+    }
+
+    /**
+     * Normal equations.
+     *
+     * @param curvature JᵀJ, shape [2M][2M]
+     * @param slopes Jᵀr, shape [2M][strikes]
+     */
+    record Normal(DMatrixRMaj curvature, DMatrixRMaj slopes) {
+
+        /** Solves (JᵀJ + λ·diag)·step = Jᵀr; empty if it cannot be solved. */
+        double[] step(double lambda) {
+            int n = curvature.numRows;
+            DMatrixRMaj damped = curvature.copy();
+            DMatrixRMaj right = new DMatrixRMaj(n, 1);
+            for (int i = 0; i < n; i++) {
+                damped.add(i, i, lambda * curvature.get(i, i) + 1e-300);
+                double sum = 0;
+                for (int s = 0; s < slopes.numCols; s++) {
+                    sum += slopes.get(i, s);
+                }
+                right.set(i, 0, sum);
+            }
+            DMatrixRMaj solution = new DMatrixRMaj(n, 1);
+            LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(n);
+            if (!solver.setA(damped)) {
+                return new double[0];
+            }
+            solver.solve(right, solution);
+            return Arrays.copyOf(solution.data, n);
+        }
+    }
+}

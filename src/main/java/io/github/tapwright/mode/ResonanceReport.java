@@ -1,0 +1,129 @@
+package io.github.tapwright.mode;
+
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.tap.TapSettings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Turns shared modes into resonances, leaves out what is none, and says why. */
+final class ResonanceReport {
+
+    private static final double LEAST_Q = 4;
+    private static final double LARGEST_Q = 150;
+    private static final double FAINTEST_DB = -50;
+    private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.02;
+    private static final double LARGEST_RELATIVE_U_Q = 0.4;
+
+    private final List<Resonance> resonances = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
+
+    ResonanceReport(List<BandSurvey.Found> found, TapSettings settings) {
+        List<BandSurvey.Found> inRange = found.stream()
+                .filter(f -> f.mode().pole().naturalHz() >= settings.lowHz()
+                        && f.mode().pole().naturalHz() <= settings.highHz())
+                .toList();
+        List<BandSurvey.Found> bodies = new ArrayList<>();
+        for (BandSurvey.Found f : inRange) {
+            double q = f.mode().pole().q();
+            if (q > LARGEST_Q) {
+                warnings.add(String.format(
+                        Locale.ROOT,
+                        "the tone at %.1f Hz rings on (Q %.0f): a string, a hum or a whistle, not a body resonance",
+                        f.mode().pole().naturalHz(),
+                        q));
+            } else if (q >= LEAST_Q) {
+                bodies.add(f);
+            }
+        }
+        double[] heights = heights(bodies);
+        double top = java.util.Arrays.stream(heights).max().orElse(0);
+        for (int i = 0; i < bodies.size(); i++) {
+            consider(bodies.get(i), heights[i] - top);
+        }
+    }
+
+    /** Mean height over the strikes, each strike's strength (its own mean height) taken out. */
+    private static double[] heights(List<BandSurvey.Found> found) {
+        double[] heights = new double[found.size()];
+        for (int i = 0; i < heights.length; i++) {
+            SharedMode mode = found.get(i).mode();
+            for (int s = 0; s < mode.strikes(); s++) {
+                heights[i] += mode.heightDb(s) / mode.strikes();
+            }
+        }
+        return heights;
+    }
+
+    private void consider(BandSurvey.Found f, double levelDb) {
+        PoleUncertainty uncertainty = new PoleUncertainty(f.fit(), f.index());
+        Estimate frequency = uncertainty.frequencyHz();
+        Estimate q = uncertainty.q();
+        boolean sure = frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
+                && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
+        if (levelDb < FAINTEST_DB || !sure) {
+            return;
+        }
+        resonances.add(new Resonance(
+                frequency,
+                q,
+                uncertainty.decayTimeSeconds(),
+                level(f, levelDb),
+                f.mode().strikes(),
+                neighbourNote(f)));
+    }
+
+    /** Spread of the level from strike to strike; with one strike, what the noise alone makes of it. */
+    private static Estimate level(BandSurvey.Found f, double levelDb) {
+        SharedMode mode = f.mode();
+        int n = mode.strikes();
+        double noise = 0;
+        for (int s = 0; s < n; s++) {
+            double size = Math.max(1e-30, Math.hypot(mode.cosine(s), mode.sine(s)));
+            noise += Math.pow(20 / Math.log(10), 2) * f.fit().strengthVariance(f.index()) / (size * size) / n / n;
+        }
+        if (n < 3) {
+            return Estimate.of(levelDb, Math.sqrt(noise));
+        }
+        double[] relative = new double[n];
+        double mean = 0;
+        for (int s = 0; s < n; s++) {
+            relative[s] = mode.heightDb(s) - strength(f, s);
+            mean += relative[s] / n;
+        }
+        double sum = 0;
+        for (double r : relative) {
+            sum += (r - mean) * (r - mean);
+        }
+        return new Estimate(levelDb, Math.sqrt(Math.max(noise, sum / (n - 1) / n)), n - 1.0);
+    }
+
+    /** A strike's strength in the window: power mean over its modes, dB. */
+    private static double strength(BandSurvey.Found f, int strike) {
+        double power = 0;
+        for (SharedMode mode : f.fit().modes()) {
+            power += Math.pow(10, mode.heightDb(strike) / 10);
+        }
+        return 10 * Math.log10(Math.max(1e-30, power));
+    }
+
+    private static String neighbourNote(BandSurvey.Found f) {
+        Pole own = f.mode().pole();
+        for (Pole other : f.fit().poles()) {
+            double distance = Math.abs(other.dampedHz() - own.dampedHz());
+            if (distance > 0 && distance < 0.5 * (own.widthHz() + other.widthHz())) {
+                return String.format(
+                        Locale.ROOT, "overlaps its neighbour at %.1f Hz; both rest on the fit", other.naturalHz());
+            }
+        }
+        return "";
+    }
+
+    List<Resonance> resonances() {
+        return resonances;
+    }
+
+    List<String> warnings() {
+        return warnings;
+    }
+}

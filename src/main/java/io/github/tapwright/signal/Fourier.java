@@ -1,0 +1,59 @@
+package io.github.tapwright.signal;
+
+import org.jtransforms.fft.DoubleFFT_1D;
+
+/**
+ * Discrete Fourier transform of real signals of any length, unscaled.
+ *
+ * <p>X[k] = Σ x[n]·exp(−2πi·k·n/N), k = 0 … N/2. Source: [OppenheimSchafer2010], ch. 8.
+ */
+public final class Fourier {
+
+    private final int length;
+    private final DoubleFFT_1D transform;
+
+    /**
+     * Plans a transform.
+     *
+     * @param length N, at least 2
+     */
+    public Fourier(int length) {
+        if (length < 2) {
+            throw new IllegalArgumentException("a transform needs two samples at least, had " + length);
+        }
+        this.length = length;
+        this.transform = new DoubleFFT_1D(length);
+    }
+
+    /**
+     * The spectrum of a real signal.
+     *
+     * @param signal shape [N]; left unchanged
+     * @return real and imaginary parts interleaved, shape [2·(N/2+1)]
+     */
+    public double[] forward(double[] signal) {
+        double[] full = new double[2 * length];
+        System.arraycopy(signal, 0, full, 0, length);
+        transform.realForwardFull(full);
+        double[] half = new double[2 * (length / 2 + 1)];
+        System.arraycopy(full, 0, half, 0, half.length);
+        return half;
+    }
+
+    /**
+     * The real part of the inverse transform of a one-sided spectrum, doubled, so that a real signal whose
+     * spectrum is given for positive frequencies alone comes back: 2·Re Σ X[k]·exp(2πi·k·n/N)/N.
+     *
+     * @param oneSided interleaved complex values, shape [2N], zero where there is no content
+     * @return shape [N]
+     */
+    public double[] realFromOneSided(double[] oneSided) {
+        double[] work = oneSided.clone();
+        transform.complexInverse(work, true);
+        double[] real = new double[length];
+        for (int n = 0; n < length; n++) {
+            real[n] = 2 * work[2 * n];
+        }
+        return real;
+    }
+}

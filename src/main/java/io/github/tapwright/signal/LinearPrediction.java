@@ -1,0 +1,83 @@
+package io.github.tapwright.signal;
+
+/**
+ * Predicts each sample from the ones before it; what is left over is what is new in the signal.
+ *
+ * <p>x̂[n] = −Σ a_k·x[n−k], k = 1 … p, with a from the autocorrelation method (Levinson and Durbin's
+ * recursion). Decaying sines and steady hum are predictable; a contact is not, so it stands out in the
+ * prediction error. Source: [Makhoul1975].
+ */
+public final class LinearPrediction {
+
+    private static final double WHITE_FLOOR = 1e-9;
+
+    private final double[] coefficients;
+
+    private LinearPrediction(double[] coefficients) {
+        this.coefficients = coefficients;
+    }
+
+    /**
+     * Learns a predictor.
+     *
+     * @param autocorrelation r[0] … r[p], r[0] greater than 0
+     * @return the predictor of order p
+     */
+    public static LinearPrediction learn(double[] autocorrelation) {
+        int order = autocorrelation.length - 1;
+        double[] a = new double[order + 1];
+        a[0] = 1;
+        // A trace of white noise keeps the recursion stable for signals with empty bands.
+        double error = autocorrelation[0] * (1 + WHITE_FLOOR);
+        for (int m = 1; m <= order; m++) {
+            double acc = autocorrelation[m];
+            for (int k = 1; k < m; k++) {
+                acc += a[k] * autocorrelation[m - k];
+            }
+            double reflection = -acc / error;
+            double[] previous = a.clone();
+            for (int k = 1; k < m; k++) {
+                a[k] = previous[k] + reflection * previous[m - k];
+            }
+            a[m] = reflection;
+            error *= 1 - reflection * reflection;
+        }
+        return new LinearPrediction(a);
+    }
+
+    /**
+     * Adds a stretch of signal to an autocorrelation: r[k] += Σ x[n]·x[n+k].
+     *
+     * @param signal the samples
+     * @param from first sample
+     * @param to one past the last
+     * @param autocorrelation shape [p+1], added to
+     */
+    public static void accumulate(double[] signal, int from, int to, double[] autocorrelation) {
+        for (int k = 0; k < autocorrelation.length; k++) {
+            double sum = 0;
+            for (int n = from; n + k < to; n++) {
+                sum += signal[n] * signal[n + k];
+            }
+            autocorrelation[k] += sum;
+        }
+    }
+
+    /**
+     * The prediction error of a signal, silence assumed before it.
+     *
+     * @param signal shape [N]
+     * @return e[n] = Σ a_k·x[n−k], a_0 = 1, shape [N]
+     */
+    public double[] error(double[] signal) {
+        double[] e = new double[signal.length];
+        for (int n = 0; n < signal.length; n++) {
+            double sum = 0;
+            for (int k = Math.min(n, coefficients.length - 1); k >= 0; k--) {
+                sum += coefficients[k] * signal[n - k];
+            }
+            e[n] = sum;
+        }
+        return e;
+    }
+}

@@ -1,0 +1,101 @@
+package io.github.tapwright.tap;
+
+import java.util.Arrays;
+
+/**
+ * For every millisecond of a recording: its largest sample, and how many samples in a row were clipped.
+ *
+ * <p>Clipping shows in two ways: three or more samples in a row at full scale, or a flat top lower down
+ * (an overloaded preamplifier): three or more equal samples with steep sides. A wave's natural top is
+ * flat too where steps are coarse, but its sides are shallow there, so the step into and out of the flat
+ * must be at least 0.2 % of the top.
+ */
+final class PeakFrames {
+
+    private static final double FULL_SCALE = 0.9995;
+    private static final int SHORTEST_RUN = 3;
+    private static final double STEEP = 0.002;
+    private static final double QUIETEST_FLAT_TOP = 0.05;
+
+    private final int frameLength;
+    private final double rateHz;
+    private float[] peak = new float[1024];
+    private short[] clippedRun = new short[1024];
+    private long position;
+    private double previous;
+    private double beforeRun;
+    private int run = 1;
+
+    PeakFrames(double rateHz) {
+        this.rateHz = rateHz;
+        this.frameLength = (int) Math.max(1, Math.round(rateHz / 1000));
+    }
+
+    void append(double[] block, int n) {
+        for (int i = 0; i < n; i++) {
+            double x = block[i];
+            int frame = frame(position++);
+            peak[frame] = Math.max(peak[frame], (float) Math.abs(x));
+            boolean bothFull = Math.abs(x) >= FULL_SCALE && Math.abs(previous) >= FULL_SCALE && x * previous > 0;
+            if (x == previous || bothFull) {
+                run++;
+            } else {
+                endRun(x, frame);
+                beforeRun = previous;
+                run = 1;
+            }
+            previous = x;
+        }
+    }
+
+    void finish() {
+        endRun(0, frame(Math.max(0, position - 1)));
+    }
+
+    private int frame(long sample) {
+        int frame = (int) (sample / frameLength);
+        if (frame >= peak.length) {
+            peak = Arrays.copyOf(peak, 2 * peak.length);
+            clippedRun = Arrays.copyOf(clippedRun, peak.length);
+        }
+        return frame;
+    }
+
+    private void endRun(double next, int frame) {
+        if (run < SHORTEST_RUN) {
+            return;
+        }
+        double top = Math.abs(previous);
+        boolean outermost = (previous - beforeRun) * (previous - next) > 0 && previous * (previous - next) > 0;
+        boolean steep = Math.min(Math.abs(previous - beforeRun), Math.abs(previous - next)) > STEEP * top;
+        if (top >= FULL_SCALE || (top >= QUIETEST_FLAT_TOP && outermost && steep)) {
+            clippedRun[frame] = (short) Math.min(Short.MAX_VALUE, run);
+        }
+    }
+
+    /** Largest sample between two times, re full scale. */
+    double largest(double fromSeconds, double toSeconds) {
+        double largest = 0;
+        for (int f = first(fromSeconds); f < last(toSeconds); f++) {
+            largest = Math.max(largest, peak[f]);
+        }
+        return largest;
+    }
+
+    /** Longest run of clipped samples between two times, 0 if none. */
+    int longestClippedRun(double fromSeconds, double toSeconds) {
+        int longest = 0;
+        for (int f = first(fromSeconds); f < last(toSeconds); f++) {
+            longest = Math.max(longest, clippedRun[f]);
+        }
+        return longest;
+    }
+
+    private int first(double seconds) {
+        return (int) Math.max(0, Math.floor(seconds * rateHz / frameLength));
+    }
+
+    private int last(double seconds) {
+        return (int) Math.min(peak.length, Math.ceil(seconds * rateHz / frameLength) + 1);
+    }
+}

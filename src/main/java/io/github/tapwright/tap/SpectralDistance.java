@@ -1,0 +1,69 @@
+package io.github.tapwright.tap;
+
+import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.statistics.Median;
+
+/** How far each strike's spectrum lies from the median of all, its strength taken out. */
+final class SpectralDistance {
+
+    private static final int BANDS_PER_OCTAVE = 3;
+    private static final double RELEVANT_DB = 35;
+
+    private final double[][] bandDb;
+
+    SpectralDistance(Decays decays, TapSettings settings) {
+        int bands = (int) Math.max(
+                3, Math.round(BANDS_PER_OCTAVE * Math.log(settings.highHz() / settings.lowHz()) / Math.log(2)));
+        Fourier fourier = new Fourier(decays.length());
+        bandDb = new double[decays.count()][];
+        for (int s = 0; s < bandDb.length; s++) {
+            bandDb[s] = bandLevels(fourier.forward(decays.decay(s)), decays, settings, bands);
+        }
+    }
+
+    private static double[] bandLevels(double[] spectrum, Decays decays, TapSettings settings, int bands) {
+        double[] power = new double[bands];
+        double binHz = decays.rateHz() / decays.length();
+        double octaves = Math.log(settings.highHz() / settings.lowHz());
+        for (int k = 0; k < spectrum.length / 2; k++) {
+            int band = (int) Math.floor(bands * Math.log(k * binHz / settings.lowHz()) / octaves);
+            if (k > 0 && band >= 0 && band < bands) {
+                power[band] += spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+            }
+        }
+        double total = java.util.Arrays.stream(power).sum();
+        double[] db = new double[bands];
+        for (int b = 0; b < bands; b++) {
+            db[b] = 10 * Math.log10(Math.max(1e-12, power[b] / Math.max(1e-300, total)));
+        }
+        return db;
+    }
+
+    /** Root mean square difference from the median spectrum over the bands that matter, dB per strike. */
+    double[] distancesDb() {
+        int bands = bandDb[0].length;
+        double[] middle = new double[bands];
+        double top = Double.NEGATIVE_INFINITY;
+        for (int b = 0; b < bands; b++) {
+            int band = b;
+            middle[b] = Median.of(
+                    java.util.Arrays.stream(bandDb).mapToDouble(s -> s[band]).toArray());
+            top = Math.max(top, middle[b]);
+        }
+        double[] distances = new double[bandDb.length];
+        for (int s = 0; s < bandDb.length; s++) {
+            double sum = 0;
+            int count = 0;
+            for (int b = 0; b < bands; b++) {
+                if (Math.max(middle[b], bandDb[s][b]) > top - RELEVANT_DB) {
+                    double floor = top - RELEVANT_DB;
+                    double d = Math.max(bandDb[s][b], floor) - Math.max(middle[b], floor);
+                    sum += d * d;
+                    count++;
+                }
+            }
+            distances[s] = Math.sqrt(sum / Math.max(1, count));
+        }
+        return distances;
+    }
+}

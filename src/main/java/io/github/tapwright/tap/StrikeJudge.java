@@ -1,0 +1,126 @@
+package io.github.tapwright.tap;
+
+import io.github.tapwright.statistics.Median;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Finds the strikes of a set of tracks, judges each alone and then against its fellows. */
+final class StrikeJudge {
+
+    private static final double MUCH_SHORTER = 0.6;
+    private static final int FEWEST_FELLOWS = 3;
+    private static final double RINGS_SECONDS = 0.6;
+
+    private final List<TapTrack> tracks;
+    private final TapSettings settings;
+    private final List<Candidate> candidates = new ArrayList<>();
+    private final TreeSet<Double> hum = new TreeSet<>();
+
+    StrikeJudge(List<TapTrack> tracks, TapSettings settings) {
+        this.tracks = tracks;
+        this.settings = settings;
+    }
+
+    StrikeSet judge() {
+        for (int source = 0; source < tracks.size(); source++) {
+            collect(source, tracks.get(source));
+        }
+        rejectMuchShorter();
+        rejectOutliers();
+        List<Strike> strikes = candidates.stream().map(Candidate::strike).toList();
+        List<Candidate> used = used();
+        if (used.isEmpty()) {
+            return new StrikeSet(strikes, Optional.empty(), notes());
+        }
+        return new StrikeSet(strikes, Optional.of(decays(used)), notes());
+    }
+
+    private void collect(int source, TapTrack track) {
+        List<Contact> contacts = ContactFinder.find(track);
+        List<Double> tones = MainsHum.find(track, contacts, settings.highHz());
+        hum.addAll(tones);
+        QuietedTrack quieted = new QuietedTrack(track, QuietedTrack.withoutTones(track, tones, contacts), settings);
+        for (int i = 0; i < contacts.size(); i++) {
+            double next = i + 1 < contacts.size() ? contacts.get(i + 1).onsetSeconds() : Double.POSITIVE_INFINITY;
+            double silentFrom = i == 0 ? 0 : contacts.get(i - 1).onsetSeconds() + RINGS_SECONDS;
+            candidates.add(new Candidate(source, contacts.get(i), quieted, silentFrom, next, settings));
+        }
+    }
+
+    private List<Candidate> used() {
+        return candidates.stream().filter(Candidate::usable).toList();
+    }
+
+    /** All decays are cut to the shortest, so one early next tap must not shorten everybody. */
+    private void rejectMuchShorter() {
+        List<Candidate> used = used();
+        if (used.size() < FEWEST_FELLOWS) {
+            return;
+        }
+        double usual =
+                Median.of(used.stream().mapToDouble(Candidate::availableSeconds).toArray());
+        for (Candidate c : used) {
+            if (c.availableSeconds() < MUCH_SHORTER * usual) {
+                c.reject(
+                        RejectionReason.CUT_OFF,
+                        "decay recorded for %.2f s, its fellows' for %.2f s",
+                        c.availableSeconds(),
+                        usual);
+            }
+        }
+    }
+
+    private void rejectOutliers() {
+        List<Candidate> used = used();
+        if (used.size() <= FEWEST_FELLOWS) {
+            return;
+        }
+        double[] distances = new SpectralDistance(decays(used), settings).distancesDb();
+        double limit = Math.max(6, 3 * Median.of(distances));
+        for (int i = 0; i < distances.length; i++) {
+            if (distances[i] > limit) {
+                used.get(i)
+                        .reject(
+                                RejectionReason.OUTLIER,
+                                "spectrum %.1f dB from the others' median, %.1f dB allowed",
+                                distances[i],
+                                limit);
+            }
+        }
+    }
+
+    private Decays decays(List<Candidate> used) {
+        double rate = tracks.get(0).decimatedRateHz();
+        double seconds =
+                used.stream().mapToDouble(Candidate::availableSeconds).min().orElseThrow();
+        int length = (int) Math.floor(seconds * rate);
+        double[][] samples = used.stream().map(c -> c.decay(length)).toArray(double[][]::new);
+        return new Decays(rate, samples, List.copyOf(hum), quietest(length));
+    }
+
+    /** The quietest stretch before a strike, up to the length of a decay; empty if none is long enough. */
+    private double[] quietest(int length) {
+        return candidates.stream()
+                .map(c -> c.quietBefore(length))
+                .filter(q -> 3 * q.length >= length)
+                .min(Comparator.comparingDouble(
+                        q -> Arrays.stream(q).map(x -> x * x).average().orElse(0)))
+                .orElse(new double[0]);
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        if (!hum.isEmpty()) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
+                    hum.first() > 55 && hum.first() < 65 ? hum.first() : hum.first() / Math.round(hum.first() / 50)));
+        }
+        return notes;
+    }
+}

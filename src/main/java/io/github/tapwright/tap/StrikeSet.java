@@ -1,0 +1,31 @@
+package io.github.tapwright.tap;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The strikes of a set of recordings, judged, and the free decays of those that can be used.
+ *
+ * @param strikes every strike found, in order of recording and time
+ * @param decays the used strikes' decays, empty if none can be used
+ * @param notes what the reader must know about how the strikes were taken
+ */
+public record StrikeSet(List<Strike> strikes, Optional<Decays> decays, List<String> notes) {
+
+    /** Keeps copies of the lists. */
+    public StrikeSet {
+        strikes = List.copyOf(strikes);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Finds and judges the strikes of recordings made in one set-up.
+     *
+     * @param tracks one for each recording, all decimated for the same settings
+     * @param settings what to look for
+     * @return the strikes with their verdicts, and the decays
+     */
+    public static StrikeSet find(List<TapTrack> tracks, TapSettings settings) {
+        return new StrikeJudge(tracks, settings).judge();
+    }
+}
