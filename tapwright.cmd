@@ -19,7 +19,8 @@ call :is_stale
 if errorlevel 1 call :build_alone
 if errorlevel 1 exit /b 4
 
-"%JAVA%" -Xmx512m -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -jar "%JAR%" %*
+chcp 65001 >nul
+"%JAVA%" -Xmx512m -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dtapwright.home="%HOME_DIR%." -jar "%JAR%" %*
 exit /b %errorlevel%
 
 rem The stamp dates from before a build that went through, so a build broken off counts as none.

@@ -18,6 +18,9 @@ final class Look {
     static final Color GRID = new Color(0xE4, 0xE4, 0xE4);
     static final Color PAPER = Color.WHITE;
 
+    /** Laid under letters that stand on a curve. */
+    static final Color VEIL = new Color(255, 255, 255, 200);
+
     static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 18);
     static final Font SUBTITLE = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
     static final Font AXIS = new Font(Font.SANS_SERIF, Font.PLAIN, 12);

@@ -90,10 +90,12 @@ final class PeakLabels extends AbstractXYAnnotation {
 
     private static void drawUpright(Graphics2D g2, PlacedPeak placed, double x) {
         AffineTransform before = g2.getTransform();
-        g2.setPaint(placed.peak.colour());
-        g2.setFont(Look.FIGURE);
         g2.translate(x + 4, placed.y - 3 * DOT);
         g2.rotate(-Math.PI / 2);
+        g2.setPaint(Look.VEIL);
+        g2.fill(new Rectangle2D.Double(-2, -10, placed.peak.width() - 6, 13));
+        g2.setPaint(placed.peak.colour());
+        g2.setFont(Look.FIGURE);
         g2.drawString(placed.peak.mark().figure(), 0, 0);
         g2.setTransform(before);
     }

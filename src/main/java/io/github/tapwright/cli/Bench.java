@@ -1,0 +1,132 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.archive.Archive;
+import io.github.tapwright.archive.Restore;
+import io.github.tapwright.archive.VerifyReport;
+import io.github.tapwright.audio.AudioFile;
+import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.AnalyseTaps;
+import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.ListInstruments;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.ShowInstrument;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SourceRecording;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/** Where the parts are joined: sound files, archive and clock on one side, the use cases on the other. */
+final class Bench {
+
+    private final Clock clock;
+    private final Path home;
+
+    /**
+     * A bench.
+     *
+     * @param clock what tells the time, in the workshop's zone
+     * @param home the program's own folder, where its demo recordings lie
+     */
+    Bench(Clock clock, Path home) {
+        this.clock = clock;
+        this.home = home;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    Path home() {
+        return home;
+    }
+
+    AnalyseTaps analyseTaps() {
+        return new AnalyseTaps(Bench::open);
+    }
+
+    OpenBench open(Path archive, Progress progress) {
+        return new OpenBench(Archive.open(archive, clock), clock, progress);
+    }
+
+    VerifyReport restore(Path backup, Path folder, Progress progress) {
+        return new Restore(clock).restore(backup, folder, progress);
+    }
+
+    private static SourceRecording open(Path file) {
+        OpenedAudio audio = AudioFile.open(file);
+        String format = audio.format().container() + ", " + audio.format().encoding();
+        return new SourceRecording(audio, format, audio::notices);
+    }
+
+    /** The use cases of one open archive. */
+    static final class OpenBench implements AutoCloseable {
+
+        private final Archive archive;
+        private final Clock clock;
+        private final Progress progress;
+
+        private OpenBench(Archive archive, Clock clock, Progress progress) {
+            this.archive = archive;
+            this.clock = clock;
+            this.progress = progress;
+        }
+
+        Path folder() {
+            return archive.folder();
+        }
+
+        AddInstrument addInstrument() {
+            return new AddInstrument(archive.instruments());
+        }
+
+        EditInstrument editInstrument() {
+            return new EditInstrument(archive.instruments());
+        }
+
+        ListInstruments listInstruments() {
+            return new ListInstruments(archive.instruments());
+        }
+
+        ShowInstrument showInstrument() {
+            return new ShowInstrument(archive.instruments());
+        }
+
+        AddSitting addSitting() {
+            return new AddSitting(archive.instruments(), archive.sittings(), Bench::open, clock);
+        }
+
+        ListSittings listSittings() {
+            return new ListSittings(archive.instruments(), archive.sittings());
+        }
+
+        ShowSitting showSitting() {
+            return new ShowSitting(archive.sittings());
+        }
+
+        NameResonance nameResonance() {
+            return new NameResonance(archive.sittings(), clock);
+        }
+
+        ReanalyseSitting reanalyseSitting() {
+            return new ReanalyseSitting(archive.sittings(), Bench::open, clock);
+        }
+
+        VerifyReport verify() {
+            return archive.verify(progress);
+        }
+
+        void backUp(Path target) {
+            archive.backUp(target, progress);
+        }
+
+        @Override
+        public void close() {
+            archive.close();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package io.github.tapwright.cli;
+
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** All commands under one name. */
+@Command(
+        name = "tapwright",
+        mixinStandardHelpOptions = true,
+        description = "An acoustic test and voicing bench for finished guitars.",
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 done, but nothing usable was found; 2 wrong use;",
+            "3 a recording cannot be read; 4 archive trouble."
+        })
+final class Commands implements Runnable {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    private Commands() {}
+
+    static CommandLine of(Bench bench, Terminal terminal) {
+        Complaints complaints = new Complaints();
+        CommandLine line = new CommandLine(new Commands());
+        line.addSubcommand(new TapsCommand(bench, terminal));
+        line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
+        line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(new ExportCommand(bench, terminal));
+        line.addSubcommand(new VerifyCommand(bench, terminal));
+        line.addSubcommand(new BackupCommand(bench, terminal));
+        line.addSubcommand(new RestoreCommand(bench, terminal));
+        line.addSubcommand(new DemoCommand(bench, terminal));
+        return line.setOut(terminal.out())
+                .setErr(terminal.err())
+                .setExecutionExceptionHandler(complaints)
+                .setParameterExceptionHandler(complaints)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpAutoWidth(false);
+    }
+
+    private static CommandLine group(Object group, List<Object> commands) {
+        CommandLine line = new CommandLine(group);
+        commands.forEach(line::addSubcommand);
+        return line;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getErr());
+        throw new ParameterException(spec.commandLine(), "there is no desktop yet; choose a command");
+    }
+}

@@ -1,0 +1,104 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.exchange.Workshop;
+import io.github.tapwright.exchange.Workshop.Visit;
+import io.github.tapwright.exchange.WorkshopJson;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.tap.TapSettings;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Builds an archive from the invented workshop's recordings and says what is found in it. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "Builds a demo archive from invented recordings and shows what is found in them.")
+final class DemoCommand implements Callable<Integer> {
+
+    private final Bench bench;
+    private final Terminal terminal;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DIR",
+            defaultValue = "tapwright-demo",
+            description = "A folder that is empty or does not exist yet; ${DEFAULT-VALUE} if left out.")
+    private Path folder = Path.of("tapwright-demo");
+
+    @Option(names = "--from", paramLabel = "DIR", description = "Folder of the recordings and their workshop.json.")
+    private Optional<Path> from = Optional.empty();
+
+    DemoCommand(Bench bench, Terminal terminal) {
+        this.bench = bench;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Path recordings = from.orElse(bench.home().resolve("recordings-demo"));
+        Path description = recordings.resolve("workshop.json");
+        if (!Files.isRegularFile(description)) {
+            throw new RefusedEntryException("there is no " + description + "; say with --from where the demo is");
+        }
+        refuseUsedFolder();
+        Workshop workshop = WorkshopJson.read(description);
+        terminal.say("INVENTED DATA. %s", workshop.remark());
+        terminal.say("No instrument was measured. The story: %s in %s.", workshop.name(), workshop.place());
+        List<Sitting> sittings = new ArrayList<>();
+        try (OpenBench open = bench.open(folder.resolve("archive"), terminal.progress())) {
+            workshop.instruments().forEach(open.addInstrument()::add);
+            for (Visit visit : workshop.visits()) {
+                sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));
+            }
+        }
+        DemoStory story = new DemoStory(terminal, workshop.zone());
+        for (Instrument instrument : workshop.instruments()) {
+            List<Sitting> own = sittings.stream()
+                    .filter(s -> s.instrument().equals(instrument.shopNumber()))
+                    .toList();
+            story.tell(instrument, own);
+            story.draw(instrument, own, folder.resolve("pictures"));
+        }
+        terminal.say("%nLook further with: tapwright sitting show 1 --archive %s", folder.resolve("archive"));
+        boolean found = sittings.stream()
+                .anyMatch(s -> !s.latest().result().resonances().isEmpty());
+        return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private void refuseUsedFolder() throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new RefusedEntryException(folder + " is not a folder; name a new one");
+        }
+        try (Stream<Path> content = Files.list(folder)) {
+            if (content.findAny().isPresent()) {
+                throw new RefusedEntryException(folder + " is not empty; name a new folder, so that nothing is mixed");
+            }
+        }
+    }
+
+    private static SittingRequest request(Workshop workshop, Visit visit, Path recordings) {
+        return new SittingRequest(
+                visit.instrument(),
+                Optional.of(Moment.at(visit.taken().atZone(workshop.zone()).toInstant())),
+                visit.conditions(),
+                List.of(recordings.resolve(visit.file())),
+                TapSettings.STANDARD);
+    }
+}

@@ -1,0 +1,76 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.tap.Strike;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Tells what was found on each instrument of the demo. */
+final class DemoStory {
+
+    private final Terminal terminal;
+    private final ZoneId zone;
+
+    DemoStory(Terminal terminal, ZoneId zone) {
+        this.terminal = terminal;
+        this.zone = zone;
+    }
+
+    void tell(Instrument instrument, List<Sitting> sittings) {
+        String top =
+                instrument.construction().kind().map(ConstructionKind::words).orElse("construction unknown");
+        terminal.say(
+                "%nInstrument %s (invented), %s, %s",
+                instrument.shopNumber(), instrument.kind().words(), top);
+        sittings.forEach(this::tell);
+    }
+
+    /** One picture with the curves of all sittings of an instrument. */
+    void draw(Instrument instrument, List<Sitting> sittings, Path folder) throws IOException {
+        CurvePicture picture =
+                new CurvePicture("Instrument " + instrument.shopNumber() + " (invented), response to taps");
+        sittings.forEach(s -> picture.add(label(s), s.latest().result(), SittingText.lines(s, s.latest())));
+        Files.createDirectories(folder);
+        Path file = folder.resolve("instrument-" + instrument.shopNumber() + ".png");
+        if (picture.write(file)) {
+            terminal.say("  picture: %s", file);
+        }
+    }
+
+    private void tell(Sitting sitting) {
+        List<Strike> strikes = sitting.latest().result().strikes();
+        long used = strikes.stream().filter(Strike::used).count();
+        terminal.say("  sitting %s, %s: %d of %d strikes used", sitting.id(), label(sitting), used, strikes.size());
+        strikes.stream()
+                .filter(s -> !s.used())
+                .forEach(s ->
+                        terminal.say("    strike at %s s rejected: %s", Figures.text(s.onsetSeconds(), 2), reasons(s)));
+        sitting.resonances(sitting.latest())
+                .forEach(r -> r.name()
+                        .ifPresent(n -> terminal.say(
+                                "    %-12s %s Hz, Q %s",
+                                n,
+                                Figures.text(r.found().resonance().frequencyHz()),
+                                Figures.text(r.found().resonance().q()))));
+    }
+
+    private String label(Sitting sitting) {
+        String day = sitting.takenAt().text(zone).substring(0, 10);
+        String stage = sitting.conditions().stage().map(Stage::words).orElse("stage unknown");
+        return day + ", " + stage + (sitting.conditions().hole() == HoleState.COVERED ? ", hole covered" : "");
+    }
+
+    private static String reasons(Strike strike) {
+        return strike.rejections().stream()
+                .map(r -> r.reason().words() + (r.figure().isEmpty() ? "" : " (" + r.figure() + ")"))
+                .collect(Collectors.joining("; "));
+    }
+}

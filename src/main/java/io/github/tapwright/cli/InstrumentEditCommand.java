@@ -1,0 +1,30 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.ShopNumber;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Changes what is known about an instrument. */
+@Command(name = "edit", description = "Changes what is known about an instrument; an empty text means unknown.")
+final class InstrumentEditCommand extends ArchiveCommand {
+
+    @Parameters(paramLabel = "NUMBER", description = "Its shop number.")
+    private String number = "";
+
+    @Mixin
+    private InstrumentOptions options = new InstrumentOptions();
+
+    InstrumentEditCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    @Override
+    int run(OpenBench open) {
+        Instrument changed = open.editInstrument().edit(new ShopNumber(number), options::applyTo);
+        new InstrumentText(terminal()).print(changed);
+        return ExitCode.DONE;
+    }
+}

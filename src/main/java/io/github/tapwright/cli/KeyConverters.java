@@ -1,0 +1,57 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.instrument.StringState;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Readers of words with a fixed meaning, by key or as people write them. */
+final class KeyConverters {
+
+    private KeyConverters() {}
+
+    /** Reads a kind of instrument. */
+    static final class Kind implements ITypeConverter<InstrumentKind> {
+        @Override
+        public InstrumentKind convert(String text) {
+            return read(text, InstrumentKind::find, InstrumentKind.values(), InstrumentKind::key);
+        }
+    }
+
+    /** Reads how a top is built. */
+    static final class Construction implements ITypeConverter<ConstructionKind> {
+        @Override
+        public ConstructionKind convert(String text) {
+            return read(text, ConstructionKind::find, ConstructionKind.values(), ConstructionKind::key);
+        }
+    }
+
+    /** Reads how far an instrument had come. */
+    static final class StageOfWork implements ITypeConverter<Stage> {
+        @Override
+        public Stage convert(String text) {
+            return read(text, Stage::find, Stage.values(), Stage::key);
+        }
+    }
+
+    /** Reads what the strings did. */
+    static final class StringsDid implements ITypeConverter<StringState> {
+        @Override
+        public StringState convert(String text) {
+            return read(text, StringState::find, StringState.values(), StringState::key);
+        }
+    }
+
+    private static <T> T read(String text, Function<String, Optional<T>> find, T[] all, Function<T, String> key) {
+        return find.apply(text).orElseThrow(() -> {
+            String choices = Arrays.stream(all).map(key).collect(Collectors.joining(", "));
+            return new TypeConversionException("'" + text + "' is none of: " + choices);
+        });
+    }
+}

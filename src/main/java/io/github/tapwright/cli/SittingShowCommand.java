@@ -1,0 +1,46 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.exchange.ArchiveJson;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows one sitting. */
+@Command(name = "show", description = "Shows a sitting with its conditions and results.")
+final class SittingShowCommand extends ArchiveCommand {
+
+    @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
+    private SittingId id = new SittingId(1);
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curve as .png or .svg.")
+    private Optional<Path> plot = Optional.empty();
+
+    SittingShowCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    @Override
+    int run(OpenBench open) throws IOException {
+        plot.ifPresent(PictureOption::check);
+        Sitting sitting = open.showSitting().show(id);
+        SittingText text = new SittingText(terminal(), bench().clock().getZone());
+        if (json) {
+            terminal().print(ArchiveJson.sitting(sitting));
+        } else {
+            text.print(sitting);
+        }
+        if (plot.isPresent()) {
+            text.draw(sitting, plot.get());
+        }
+        return ExitCode.DONE;
+    }
+}

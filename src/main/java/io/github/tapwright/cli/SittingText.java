@@ -1,0 +1,79 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Sitting;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A sitting with its conditions and its latest analysis, for people. */
+final class SittingText {
+
+    private final Terminal terminal;
+    private final ZoneId zone;
+
+    SittingText(Terminal terminal, ZoneId zone) {
+        this.terminal = terminal;
+        this.zone = zone;
+    }
+
+    void print(Sitting sitting) {
+        terminal.say(
+                "Sitting %s of instrument %s, %s",
+                sitting.id(), sitting.instrument(), sitting.takenAt().text(zone));
+        terminal.say("  %s", ConditionsText.line(sitting.conditions()));
+        List<String> unknown = sitting.conditions().unknown();
+        if (!unknown.isEmpty()) {
+            terminal.say("  unknown: %s", String.join(", ", unknown));
+        }
+        sitting.recordings().forEach(this::print);
+        Analysis analysis = sitting.latest();
+        new ResultText(terminal).print(files(sitting), analysis.result(), lines(sitting, analysis), notices(sitting));
+        terminal.say(
+                "%nMethod %s, analysis %d of %d",
+                analysis.result().methodVersion(),
+                analysis.number(),
+                sitting.analyses().size());
+    }
+
+    /** Writes the response curve of the latest analysis, if there is one. */
+    void draw(Sitting sitting, Path file) throws IOException {
+        TapResult result = sitting.latest().result();
+        CurvePicture picture = new CurvePicture("Instrument " + sitting.instrument() + ", response to taps");
+        picture.subtitle(ConditionsText.line(sitting.conditions()));
+        picture.add("sitting " + sitting.id(), result, lines(sitting, sitting.latest()));
+        boolean written = picture.write(file);
+        terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
+    }
+
+    static List<ResultText.Line> lines(Sitting sitting, Analysis analysis) {
+        return sitting.resonances(analysis).stream().map(ResultText.Line::of).toList();
+    }
+
+    private void print(KeptRecording recording) {
+        terminal.say(
+                "  %s: %s, %s kHz, %s s, SHA-256 %s…",
+                recording.fileName(),
+                recording.facts().format(),
+                Figures.plain(recording.facts().sampleRateHz() / 1000),
+                Figures.text(recording.facts().durationSeconds(), 1),
+                recording.original().sha256().substring(0, 12));
+    }
+
+    private static List<String> files(Sitting sitting) {
+        return sitting.recordings().stream().map(KeptRecording::fileName).toList();
+    }
+
+    private static List<String> notices(Sitting sitting) {
+        Stream<String> files = sitting.recordings().stream()
+                .flatMap(r -> r.facts().notices().stream().map(n -> r.fileName() + ": " + n));
+        Stream<String> names = sitting.unmatchedNames(sitting.latest()).stream()
+                .map(g -> "the name “" + g.name().orElse("none") + "” was given at " + Figures.text(g.frequencyHz(), 1)
+                        + " Hz, where this analysis finds no resonance");
+        return Stream.concat(files, names).toList();
+    }
+}

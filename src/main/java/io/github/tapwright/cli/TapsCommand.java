@@ -1,0 +1,154 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.exchange.TapFile;
+import io.github.tapwright.exchange.TapsJson;
+import io.github.tapwright.exchange.TapsJson.Single;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.AnalyseTaps;
+import io.github.tapwright.sitting.SoundFacts;
+import io.github.tapwright.tap.TapSettings;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Analyses tap recordings without an archive. */
+@Command(
+        name = "taps",
+        description = "Finds strikes and resonances in tap recordings; nothing is kept.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class TapsCommand implements Callable<Integer> {
+
+    private final Bench bench;
+    private final Terminal terminal;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Sound files of taps.")
+    private List<Path> files = List.of();
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Option(names = "--together", description = "Treat the files as one set: same instrument, same set-up.")
+    private boolean together;
+
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curve as .png or .svg.")
+    private Optional<Path> plot = Optional.empty();
+
+    @Option(
+            names = "--hole",
+            paramLabel = "open|covered",
+            converter = HoleConverter.class,
+            description = "Soundhole open or covered; decides which names are possible.")
+    private HoleState hole = HoleState.UNKNOWN;
+
+    @Option(
+            names = "--band",
+            paramLabel = "LO:HI",
+            converter = BandConverter.class,
+            description = "Frequencies to report, in Hz; 60:1000 unless told otherwise.")
+    private TapSettings settings = TapSettings.STANDARD;
+
+    TapsCommand(Bench bench, Terminal terminal) {
+        this.bench = bench;
+        this.terminal = terminal;
+    }
+
+    /** Files analysed as one set, with what was found. */
+    private record Set(List<TapFile> files, TapResult result) {
+
+        List<String> names() {
+            return files.stream().map(TapFile::name).toList();
+        }
+
+        String title() {
+            return String.join(", ", names());
+        }
+
+        List<ResultText.Line> lines() {
+            return result.resonances().stream().map(ResultText.Line::of).toList();
+        }
+
+        List<String> notices() {
+            return files.stream()
+                    .flatMap(f -> f.facts().notices().stream().map(n -> f.name() + ": " + n))
+                    .toList();
+        }
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        plot.ifPresent(PictureOption::check);
+        List<Set> sets = analyse();
+        if (json) {
+            terminal.print(document(sets));
+        } else {
+            sets.forEach(this::print);
+        }
+        if (plot.isPresent()) {
+            draw(sets, plot.get());
+        }
+        boolean found = sets.stream().anyMatch(s -> !s.result().resonances().isEmpty());
+        if (!found) {
+            terminal.note("nothing usable was found in " + (files.size() == 1 ? files.get(0) : "these files"));
+        }
+        return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private List<Set> analyse() {
+        List<Set> sets = new ArrayList<>();
+        List<List<Path>> groups =
+                together ? List.of(files) : files.stream().map(List::of).toList();
+        for (List<Path> group : groups) {
+            AnalyseTaps.Found found = bench.analyseTaps().analyse(group, settings, hole, terminal.progress());
+            List<TapFile> read = new ArrayList<>();
+            for (int i = 0; i < group.size(); i++) {
+                read.add(new TapFile(group.get(i).toString(), found.facts().get(i)));
+            }
+            sets.add(new Set(read, found.result()));
+        }
+        return sets;
+    }
+
+    private String document(List<Set> sets) {
+        return together
+                ? TapsJson.together(sets.get(0).files(), sets.get(0).result())
+                : TapsJson.each(sets.stream()
+                        .map(s -> new Single(s.files().get(0), s.result()))
+                        .toList());
+    }
+
+    private void print(Set set) {
+        for (TapFile file : set.files()) {
+            SoundFacts facts = file.facts();
+            terminal.say(
+                    "%s: %s, %s kHz, %s, %s s",
+                    file.name(),
+                    facts.format(),
+                    Figures.plain(facts.sampleRateHz() / 1000),
+                    channels(facts),
+                    Figures.text(facts.durationSeconds(), 1));
+        }
+        new ResultText(terminal).print(set.names(), set.result(), set.lines(), set.notices());
+        terminal.say("");
+    }
+
+    private static String channels(SoundFacts facts) {
+        return facts.channelCount() == 1
+                ? "1 channel"
+                : facts.channelCount() + " channels, number " + (facts.channelUsed() + 1) + " analysed";
+    }
+
+    private void draw(List<Set> sets, Path file) throws IOException {
+        CurvePicture picture = new CurvePicture("Response to taps");
+        sets.forEach(s -> picture.add(s.title(), s.result(), s.lines()));
+        boolean written = picture.write(file);
+        terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
+    }
+}

@@ -1,0 +1,28 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.archive.VerifyReport;
+import io.github.tapwright.cli.Bench.OpenBench;
+import picocli.CommandLine.Command;
+
+/** Checks an archive. */
+@Command(name = "verify", description = "Reads every byte of the archive and compares it with what should be there.")
+final class VerifyCommand extends ArchiveCommand {
+
+    VerifyCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    @Override
+    int run(OpenBench open) {
+        VerifyReport report = open.verify();
+        terminal()
+                .say(
+                        "%s: %d sittings, %d originals read",
+                        open.folder(), report.sittingCount(), report.originalCount());
+        report.problems().forEach(p -> terminal().say("  wrong: %s", p));
+        report.unreferenced().forEach(p -> terminal().say("  kept without a sitting: %s", p));
+        report.temporary().forEach(p -> terminal().say("  left over from a program that was stopped: %s", p));
+        terminal().say(report.clean() ? "Everything is as it should be." : "The archive is damaged, see above.");
+        return report.clean() ? ExitCode.DONE : ExitCode.ARCHIVE;
+    }
+}

@@ -1,0 +1,117 @@
+package io.github.tapwright.exchange;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.tapwright.exchange.Workshop.Visit;
+import io.github.tapwright.instrument.Body;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.instrument.StringState;
+import io.github.tapwright.instrument.Strings;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.Air;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Microphone;
+import io.github.tapwright.sitting.Placing;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+
+/** Reads a workshop from its JSON file; what the file leaves out is unknown. */
+public final class WorkshopJson {
+
+    private WorkshopJson() {}
+
+    /**
+     * Reads a workshop.
+     *
+     * @param file in the form recordings-demo/README.md describes
+     * @return the workshop
+     * @throws IOException if the file cannot be read or is no JSON
+     * @throws io.github.tapwright.instrument.RefusedEntryException if something in it cannot be right
+     */
+    public static Workshop read(Path file) throws IOException {
+        JsonNode document = new ObjectMapper().readTree(Files.readString(file));
+        return new Workshop(
+                document.path("workshop").asText(),
+                document.path("place").asText(),
+                document.path("invented").asText(),
+                ZoneId.of(document.path("time_zone").asText()),
+                StreamSupport.stream(document.path("instruments").spliterator(), false)
+                        .map(WorkshopJson::instrument)
+                        .toList(),
+                StreamSupport.stream(document.path("sittings").spliterator(), false)
+                        .map(WorkshopJson::visit)
+                        .toList());
+    }
+
+    private static Instrument instrument(JsonNode node) {
+        JsonNode top = node.path("construction");
+        return new Instrument(
+                new ShopNumber(node.path("number").asText()),
+                text(node, "kind").flatMap(InstrumentKind::find).orElse(InstrumentKind.OTHER),
+                new Body(
+                        figure(node, "scale_length_mm"),
+                        figure(node, "string_count").map(Double::intValue),
+                        figure(node, "soundhole_diameter_mm"),
+                        Optional.empty()),
+                new Construction(
+                        text(top, "kind").flatMap(ConstructionKind::find),
+                        layer(top.path("outer_skin")),
+                        layer(top.path("core")),
+                        layer(top.path("inner_skin")),
+                        text(top, "bracing")),
+                Optional.empty(),
+                text(node, "notes"));
+    }
+
+    private static Layer layer(JsonNode node) {
+        return new Layer(text(node, "material"), figure(node, "thickness_mm"));
+    }
+
+    private static Visit visit(JsonNode node) {
+        return new Visit(
+                new ShopNumber(node.path("instrument").asText()),
+                LocalDateTime.parse(node.path("taken").asText()),
+                conditions(node),
+                node.path("file").asText());
+    }
+
+    private static Conditions conditions(JsonNode node) {
+        JsonNode strings = node.path("strings");
+        return new Conditions(
+                text(node, "stage").flatMap(Stage::find),
+                new Air(figure(node, "temperature_c"), figure(node, "relative_humidity_percent")),
+                new Strings(
+                        text(strings, "state").flatMap(StringState::find),
+                        text(strings, "set"),
+                        text(strings, "fitted").map(LocalDate::parse)),
+                text(node, "hole")
+                        .map(h -> HoleState.valueOf(h.toUpperCase(Locale.ROOT)))
+                        .orElse(HoleState.UNKNOWN),
+                new Placing(text(node, "support"), text(node, "strike_tool"), text(node, "strike_place")),
+                new Microphone(
+                        text(node, "microphone"), figure(node, "distance_m").map(m -> 1000 * m), text(node, "gain")),
+                text(node, "operator"),
+                text(node, "note"));
+    }
+
+    private static Optional<String> text(JsonNode node, String key) {
+        return Optional.of(node.path(key)).filter(JsonNode::isTextual).map(JsonNode::textValue);
+    }
+
+    private static Optional<Double> figure(JsonNode node, String key) {
+        return Optional.of(node.path(key)).filter(JsonNode::isNumber).map(JsonNode::doubleValue);
+    }
+}
