@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Stroke;
+import java.awt.font.FontRenderContext;
 import java.util.List;
 
 /**
@@ -36,7 +37,14 @@ final class Look {
             new Color(0xCC, 0x79, 0xA7),
             INK);
 
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
+
     private Look() {}
+
+    /** Width of a text, pixels. */
+    static double width(Font font, String text) {
+        return font.getStringBounds(text, MEASURE).getWidth();
+    }
 
     static Color colour(int trace) {
         return COLOURS.get(trace % COLOURS.size());

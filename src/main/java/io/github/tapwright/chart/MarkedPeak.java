@@ -1,16 +1,12 @@
 package io.github.tapwright.chart;
 
 import java.awt.Color;
-import java.awt.font.FontRenderContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** A mark with its place on the curve and the colour of its curve. */
 record MarkedPeak(Mark mark, double levelDb, Color colour) {
-
-    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
-    private static final int GAP = 10;
 
     /** The marks of all curves, lowest frequency first. */
     static List<MarkedPeak> of(List<Trace> traces) {
@@ -26,10 +22,8 @@ record MarkedPeak(Mark mark, double levelDb, Color colour) {
         return !mark.name().isEmpty();
     }
 
-    /** Width of the label with the gap beside it, pixels. */
-    double width() {
-        double name = Look.NAME.getStringBounds(mark.name(), MEASURE).getWidth();
-        double figure = Look.FIGURE.getStringBounds(mark.figure(), MEASURE).getWidth();
-        return Math.max(name, figure) + GAP;
+    /** Width of its figure, pixels. */
+    double figureWidth() {
+        return Look.width(Look.FIGURE, mark.figure());
     }
 }

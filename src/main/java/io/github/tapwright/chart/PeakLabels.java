@@ -6,6 +6,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -13,22 +14,25 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
 
 /**
- * Marks the peaks: a named one by name and figure in the room above the curves, with a thin line down to its
- * peak; any other by its figure alone, standing upright on its peak.
+ * Marks the peaks: named ones by name and figures in the room above the curves, with a thin line down to the
+ * first of them; any other by its figure alone, standing upright on its peak, or where there are several curves
+ * by a dot alone.
  */
 final class PeakLabels extends AbstractXYAnnotation {
 
     private static final long serialVersionUID = 1L;
 
-    static final int ROW_HEIGHT = 32;
-
     private static final double DOT = 3;
     private static final double UPRIGHT_WIDTH = 13;
 
     private final transient List<MarkedPeak> peaks;
+    private final transient List<NameBlock> blocks;
+    private final boolean figuresOnPeaks;
 
-    PeakLabels(List<MarkedPeak> peaks) {
+    PeakLabels(List<MarkedPeak> peaks, boolean figuresOnPeaks) {
         this.peaks = peaks;
+        this.blocks = NameBlock.of(peaks);
+        this.figuresOnPeaks = figuresOnPeaks;
     }
 
     @Override
@@ -46,31 +50,43 @@ final class PeakLabels extends AbstractXYAnnotation {
                         domainAxis.valueToJava2D(p.mark().frequencyHz(), dataArea, RectangleEdge.BOTTOM),
                         rangeAxis.valueToJava2D(p.levelDb(), dataArea, RectangleEdge.LEFT)))
                 .toList();
-        drawNames(g2, dataArea, placed.stream().filter(p -> p.peak.named()).toList());
-        drawFigures(g2, placed);
+        drawNames(g2, dataArea, placed);
+        if (figuresOnPeaks) {
+            drawFigures(g2, placed);
+        }
         placed.forEach(p -> drawDot(g2, p));
     }
 
     private record PlacedPeak(MarkedPeak peak, double x, double y) {}
 
-    private static void drawNames(Graphics2D g2, Rectangle2D dataArea, List<PlacedPeak> named) {
-        List<Labels.Extent> extents = named.stream()
-                .map(p -> Labels.Extent.within(p.x, p.peak.width(), dataArea.getMaxX()))
+    private void drawNames(Graphics2D g2, Rectangle2D dataArea, List<PlacedPeak> placed) {
+        List<PlacedPeak> anchors =
+                blocks.stream().map(b -> placed.get(peaks.indexOf(b.anchor()))).toList();
+        List<Labels.Extent> extents = IntStream.range(0, blocks.size())
+                .mapToObj(i ->
+                        Labels.Extent.within(anchors.get(i).x, blocks.get(i).width(), dataArea.getMaxX()))
                 .toList();
         List<Integer> rows = Labels.rows(extents);
-        for (int i = 0; i < named.size(); i++) {
-            PlacedPeak placed = named.get(i);
-            double top = dataArea.getMinY() + 4 + rows.get(i) * ROW_HEIGHT;
+        int rowHeight = blocks.stream().mapToInt(NameBlock::height).max().orElse(0);
+        for (int i = 0; i < blocks.size(); i++) {
+            double top = dataArea.getMinY() + 4 + rows.get(i) * rowHeight;
+            PlacedPeak anchor = anchors.get(i);
             g2.setPaint(Look.QUIET_INK);
             g2.setStroke(Look.HAIRLINE);
-            g2.draw(new Line2D.Double(placed.x, top, placed.x, placed.y - DOT));
-            float left = (float) extents.get(i).left() + 4;
-            g2.setPaint(placed.peak.colour());
-            g2.setFont(Look.NAME);
-            g2.drawString(placed.peak.mark().name(), left, (float) top + 11);
-            g2.setPaint(Look.INK);
-            g2.setFont(Look.FIGURE);
-            g2.drawString(placed.peak.mark().figure(), left, (float) top + 24);
+            g2.draw(new Line2D.Double(anchor.x, top, anchor.x, anchor.y - DOT));
+            drawBlock(g2, blocks.get(i), (float) extents.get(i).left() + 4, (float) top);
+        }
+    }
+
+    private static void drawBlock(Graphics2D g2, NameBlock block, float left, float top) {
+        g2.setPaint(Look.INK);
+        g2.setFont(Look.NAME);
+        g2.drawString(block.name(), left, top + 11);
+        g2.setFont(Look.FIGURE);
+        for (int i = 0; i < block.peaks().size(); i++) {
+            MarkedPeak peak = block.peaks().get(i);
+            g2.setPaint(peak.colour());
+            g2.drawString(peak.mark().figure(), left, top + 24 + 13 * i);
         }
     }
 
@@ -93,7 +109,7 @@ final class PeakLabels extends AbstractXYAnnotation {
         g2.translate(x + 4, placed.y - 3 * DOT);
         g2.rotate(-Math.PI / 2);
         g2.setPaint(Look.VEIL);
-        g2.fill(new Rectangle2D.Double(-2, -10, placed.peak.width() - 6, 13));
+        g2.fill(new Rectangle2D.Double(-2, -10, placed.peak.figureWidth() + 4, 13));
         g2.setPaint(placed.peak.colour());
         g2.setFont(Look.FIGURE);
         g2.drawString(placed.peak.mark().figure(), 0, 0);

@@ -35,7 +35,7 @@ final class ResponseChart {
         this.picture = picture;
         this.peaks = MarkedPeak.of(picture.traces());
         this.lowestDb = Math.max(DEEPEST_DB, Math.floor(picture.lowestLevelDb() / 10) * 10);
-        this.headroomDb = topOfFiguresDb() + labelRows() * PeakLabels.ROW_HEIGHT / PIXELS_PER_DB;
+        this.headroomDb = topOfFiguresDb() + namesHeight() / PIXELS_PER_DB;
     }
 
     /** Pixels, more where more rows of names are needed. */
@@ -53,27 +53,33 @@ final class ResponseChart {
         plot.setRangeGridlinePaint(Look.GRID);
         plot.setRangeGridlineStroke(Look.HAIRLINE);
         plot.setAxisOffset(new RectangleInsets(0, 4, 4, 0));
-        plot.addAnnotation(new PeakLabels(peaks));
+        plot.addAnnotation(new PeakLabels(peaks, figuresOnPeaks()));
         return dressed(new JFreeChart(null, Look.TITLE, plot, false));
     }
 
     /** Where the upright figures end and the names begin. */
     private double topOfFiguresDb() {
         return peaks.stream()
-                .filter(p -> !p.named())
-                .mapToDouble(p -> p.levelDb() + (p.width() + 10) / PIXELS_PER_DB)
+                .filter(p -> figuresOnPeaks() && !p.named())
+                .mapToDouble(p -> p.levelDb() + (p.figureWidth() + 20) / PIXELS_PER_DB)
                 .reduce(4, Math::max);
     }
 
-    private int labelRows() {
+    /** With several curves, figures on every peak would hide them; the tables hold them. */
+    private boolean figuresOnPeaks() {
+        return picture.traces().size() == 1;
+    }
+
+    private double namesHeight() {
+        List<NameBlock> blocks = NameBlock.of(peaks);
         double pixels = WIDTH - BESIDE_THE_PLOT;
         double span = Math.log(picture.highHz() / picture.lowHz());
-        List<Labels.Extent> extents = peaks.stream()
-                .filter(MarkedPeak::named)
-                .map(p -> Labels.Extent.within(
-                        pixels * Math.log(p.mark().frequencyHz() / picture.lowHz()) / span, p.width(), pixels))
+        List<Labels.Extent> extents = blocks.stream()
+                .map(b -> Labels.Extent.within(
+                        pixels * Math.log(b.anchor().mark().frequencyHz() / picture.lowHz()) / span, b.width(), pixels))
                 .toList();
-        return Labels.rows(extents).stream().mapToInt(r -> r + 1).max().orElse(0);
+        int rows = Labels.rows(extents).stream().mapToInt(r -> r + 1).max().orElse(0);
+        return rows * blocks.stream().mapToInt(NameBlock::height).max().orElse(0);
     }
 
     private YIntervalSeriesCollection dataset() {

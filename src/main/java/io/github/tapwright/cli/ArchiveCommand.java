@@ -24,6 +24,11 @@ abstract class ArchiveCommand implements Callable<Integer> {
     /** Does the work and returns the exit code. */
     abstract int run(OpenBench open) throws IOException;
 
+    /** Whether an archive that does not exist yet is made. */
+    boolean mayMakeTheArchive() {
+        return false;
+    }
+
     final Bench bench() {
         return bench;
     }
@@ -34,7 +39,7 @@ abstract class ArchiveCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        try (OpenBench open = bench.open(archive.folder(), terminal.progress())) {
+        try (OpenBench open = bench.open(archive.folder(), mayMakeTheArchive(), terminal.progress())) {
             return run(open);
         }
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.archive.Archive;
+import io.github.tapwright.archive.ArchiveException;
 import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
@@ -17,8 +18,11 @@ import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SourceRecording;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.stream.Stream;
 
 /** Where the parts are joined: sound files, archive and clock on one side, the use cases on the other. */
 final class Bench {
@@ -49,12 +53,26 @@ final class Bench {
         return new AnalyseTaps(Bench::open);
     }
 
-    OpenBench open(Path archive, Progress progress) {
+    /** Opens an archive; a new one is made only where one is asked for, so that a slip in a name makes none. */
+    OpenBench open(Path archive, boolean mayBeNew, Progress progress) throws IOException {
+        if (!mayBeNew && isNothing(archive)) {
+            throw new ArchiveException("there is no archive in " + archive
+                    + "; make one by adding an instrument, or choose another with --archive");
+        }
         return new OpenBench(Archive.open(archive, clock), clock, progress);
     }
 
     VerifyReport restore(Path backup, Path folder, Progress progress) {
         return new Restore(clock).restore(backup, folder, progress);
+    }
+
+    private static boolean isNothing(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return !Files.exists(folder);
+        }
+        try (Stream<Path> content = Files.list(folder)) {
+            return content.findAny().isEmpty();
+        }
     }
 
     private static SourceRecording open(Path file) {

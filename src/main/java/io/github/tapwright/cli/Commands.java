@@ -30,17 +30,27 @@ final class Commands implements Runnable {
         line.addSubcommand(new TapsCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));
         line.addSubcommand(new RestoreCommand(bench, terminal));
         line.addSubcommand(new DemoCommand(bench, terminal));
+        name(line);
         return line.setOut(terminal.out())
                 .setErr(terminal.err())
                 .setExecutionExceptionHandler(complaints)
                 .setParameterExceptionHandler(complaints)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false);
+    }
+
+    /** Every command answers --version alike. */
+    private static void name(CommandLine line) {
+        String version = Commands.class.getPackage().getImplementationVersion();
+        line.getCommandSpec()
+                .version("Tapwright " + (version == null ? "(not packaged)" : version), "GPL-3.0-or-later");
+        line.getSubcommands().values().forEach(Commands::name);
     }
 
     private static CommandLine group(Object group, List<Object> commands) {

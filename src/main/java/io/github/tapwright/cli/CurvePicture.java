@@ -60,6 +60,6 @@ final class CurvePicture {
         return new Mark(
                 line.resonance().frequencyHz().value(),
                 line.name().orElse(""),
-                Figures.text(line.resonance().frequencyHz()) + " Hz");
+                Figures.text(line.resonance().frequencyHz(), 2) + " Hz");
     }
 }

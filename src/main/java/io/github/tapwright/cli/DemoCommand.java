@@ -59,7 +59,7 @@ final class DemoCommand implements Callable<Integer> {
         terminal.say("INVENTED DATA. %s", workshop.remark());
         terminal.say("No instrument was measured. The story: %s in %s.", workshop.name(), workshop.place());
         List<Sitting> sittings = new ArrayList<>();
-        try (OpenBench open = bench.open(folder.resolve("archive"), terminal.progress())) {
+        try (OpenBench open = bench.open(folder.resolve("archive"), true, terminal.progress())) {
             workshop.instruments().forEach(open.addInstrument()::add);
             for (Visit visit : workshop.visits()) {
                 sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));

@@ -28,6 +28,15 @@ final class Figures {
                 + u.setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
 
+    /** As {@link #text(Estimate)} but no finer than so many places, the uncertainty rounded up as [GUM] allows. */
+    static String text(Estimate estimate, int finest) {
+        BigDecimal u = new BigDecimal(estimate.standardUncertainty());
+        BigDecimal coarse = u.setScale(finest, RoundingMode.UP);
+        return u.signum() == 0 || u.round(TWO_DIGITS).scale() <= finest
+                ? text(estimate)
+                : text(estimate.value(), finest) + " ± " + coarse.toPlainString();
+    }
+
     /** A figure with a fixed number of places and a true minus sign; never "−0". */
     static String text(double figure, int places) {
         BigDecimal rounded = new BigDecimal(figure).setScale(places, RoundingMode.HALF_EVEN);

@@ -23,6 +23,11 @@ final class InstrumentAddCommand extends ArchiveCommand {
     }
 
     @Override
+    boolean mayMakeTheArchive() {
+        return true;
+    }
+
+    @Override
     int run(OpenBench open) {
         Instrument bare = Instrument.of(new ShopNumber(number), InstrumentKind.CLASSICAL);
         Instrument instrument = options.applyTo(bare);

@@ -1,0 +1,65 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.mode.NamedResonance;
+import io.github.tapwright.mode.ResonanceMatching;
+import io.github.tapwright.mode.ResonanceMatching.Pair;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Two sittings side by side.
+ *
+ * @param changes resonances found in both, lowest first
+ * @param onlyFirst resonances of the first that have no partner
+ * @param onlySecond resonances of the second that have no partner
+ */
+public record SittingComparison(
+        List<ResonanceChange> changes, List<ShownResonance> onlyFirst, List<ShownResonance> onlySecond) {
+
+    /** Keeps copies of the lists. */
+    public SittingComparison {
+        changes = List.copyOf(changes);
+        onlyFirst = List.copyOf(onlyFirst);
+        onlySecond = List.copyOf(onlySecond);
+    }
+
+    /**
+     * Compares the latest analyses of two sittings, under the names that hold.
+     *
+     * @param first before
+     * @param second after
+     * @param spread how far setting up again moves the figures
+     * @return the comparison
+     */
+    public static SittingComparison of(Sitting first, Sitting second, SetUpSpread spread) {
+        List<ShownResonance> before = new ArrayList<>(first.resonances(first.latest()));
+        List<ShownResonance> after = new ArrayList<>(second.resonances(second.latest()));
+        List<ResonanceChange> changes = new ArrayList<>();
+        for (Pair pair : ResonanceMatching.match(underNames(before), underNames(after))) {
+            ShownResonance a = take(before, pair.first());
+            ShownResonance b = take(after, pair.second());
+            Optional<String> name = a.name().or(b::name);
+            changes.add(ResonanceChange.between(
+                    name, a.found().resonance(), b.found().resonance(), spread));
+        }
+        return new SittingComparison(changes, before, after);
+    }
+
+    private static List<NamedResonance> underNames(List<ShownResonance> shown) {
+        return shown.stream()
+                .map(s -> new NamedResonance(s.found().resonance(), s.mode(), s.reason()))
+                .toList();
+    }
+
+    private static ShownResonance take(List<ShownResonance> from, NamedResonance matched) {
+        ShownResonance found = from.stream()
+                .filter(s -> s.found().resonance().equals(matched.resonance()))
+                .findFirst()
+                .orElseThrow();
+        from.remove(found);
+        return found;
+    }
+}
