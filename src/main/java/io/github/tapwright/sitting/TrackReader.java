@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
@@ -15,6 +16,20 @@ final class TrackReader {
 
     /** What one reading of a file gives. */
     record Reading(TapTrack track, SoundFacts facts) {}
+
+    /**
+     * Reads a kept file, and speaks of it by the maker's name for it if it cannot be read.
+     *
+     * @throws UnreadableRecordingException if it holds no sound that can be read
+     */
+    Reading read(Path file, String name, TapSettings settings) {
+        try {
+            return read(file, settings);
+        } catch (UnreadableRecordingException e) {
+            String said = String.valueOf(e.getMessage()).replace(file.toString(), name);
+            throw new UnreadableRecordingException(said.contains(name) ? said : name + ": " + said, e);
+        }
+    }
 
     Reading read(Path file, TapSettings settings) {
         try (SourceRecording recording = source.open(file)) {
