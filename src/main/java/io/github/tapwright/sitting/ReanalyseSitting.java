@@ -52,8 +52,8 @@ public final class ReanalyseSitting {
         List<TapTrack> tracks = new ArrayList<>();
         for (KeptRecording recording : sitting.recordings()) {
             progress.at("reading " + recording.fileName(), tracks.size(), total);
-            tracks.add(
-                    reader.read(sittings.locate(recording.original()), settings).track());
+            tracks.add(reader.read(sittings.locate(recording.original()), recording.fileName(), settings)
+                    .track());
         }
         progress.at("finding resonances", total - 1, total);
         return TapAnalysis.analyse(tracks, settings, sitting.conditions().hole());

@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
@@ -16,7 +17,21 @@ final class TrackReader {
     /** What one reading of a file gives. */
     record Reading(TapTrack track, SoundFacts facts) {}
 
-    Reading read(Path file, TapSettings settings) {
+    /**
+     * Reads a file.
+     *
+     * @param name what the maker calls it; a refusal names it, for of several files one must know which
+     */
+    Reading read(Path file, String name, TapSettings settings) {
+        try {
+            return read(file, settings);
+        } catch (UnreadableRecordingException e) {
+            String message = String.valueOf(e.getMessage());
+            throw message.contains(name) ? e : new UnreadableRecordingException(name + ": " + message, e);
+        }
+    }
+
+    private Reading read(Path file, TapSettings settings) {
         try (SourceRecording recording = source.open(file)) {
             TapTrack track = TapTrack.read(recording.stream(), settings);
             SoundFacts facts = new SoundFacts(
