@@ -7,14 +7,14 @@ cd "$(dirname "$0")"
 work=$(mktemp -d)
 trap 'rm -r "$work"' EXIT
 
-sine() { # rate, codec, file
+sine() { # rate, full scale to round to, codec, file
     ffmpeg -v error -y -f lavfi \
-        -i "aevalsrc=0.6*exp(-t/0.1)*sin(2*PI*440*t):s=$1:d=0.3" \
-        -fflags +bitexact -flags:a +bitexact -c:a "$2" "$3"
+        -i "aevalsrc=round($2*0.6*exp(-t/0.1)*sin(2*PI*440*t))/$2:s=$1:d=0.3" \
+        -fflags +bitexact -flags:a +bitexact -c:a "$3" "$4"
 }
 
-sine 44100 pcm_s16le "$work/16.wav"
-sine 96000 pcm_s24le "$work/24.wav"
+sine 44100 32768 pcm_s16le "$work/16.wav"
+sine 96000 8388608 pcm_s24le "$work/24.wav"
 
 flac -s -f --no-padding -o sine-16.flac "$work/16.wav"
 flac -s -f --no-padding -o sine-24-96k.flac "$work/24.wav"

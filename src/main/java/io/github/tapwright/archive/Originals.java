@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.StagedOriginal;
 import java.io.IOException;
@@ -25,26 +26,36 @@ final class Originals {
         this.folder = folder;
     }
 
-    /** Copies a file into a folder of its own below {@code incoming}, digesting it in the same pass. */
+    /**
+     * Copies a file into a folder of its own below {@code incoming}, digesting it in the same pass.
+     *
+     * @throws UnreadableRecordingException if the maker's file is not there or may not be read
+     */
     StagedOriginal stage(Path file) {
-        Path name = file.getFileName();
-        if (name == null || Files.isDirectory(file)) {
-            throw new ArchiveException(file + " is a folder, not a recording; give sound files one by one");
-        }
-        if (Files.exists(file) && !Files.isReadable(file)) {
-            throw new ArchiveException("no permission to read " + file + "; give yourself read permission");
-        }
-        Path copy = folder.incoming().resolve(UUID.randomUUID().toString()).resolve(name.toString());
+        String name = fileName(file);
+        Path copy = folder.incoming().resolve(UUID.randomUUID().toString()).resolve(name);
         try {
             Sha256 content = copy(file, copy);
-            Original original = new Original(content.hex(), content.sizeBytes(), extension(name.toString()));
-            return new StagedOriginal(original, name.toString(), copy);
-        } catch (NoSuchFileException e) {
-            throw new ArchiveException("there is no file " + file + "; check its name and folder", e);
+            return new StagedOriginal(new Original(content.hex(), content.sizeBytes(), extension(name)), name, copy);
         } catch (IOException e) {
             discard(copy);
-            throw Trouble.with(file, e);
+            throw Trouble.with(copy, e);
         }
+    }
+
+    private static String fileName(Path file) {
+        if (!Files.exists(file)) {
+            throw new UnreadableRecordingException("there is no file " + file + "; check its name and folder");
+        }
+        Path name = file.getFileName();
+        if (name == null || !Files.isRegularFile(file)) {
+            throw new UnreadableRecordingException(file + " is no ordinary file; give sound files one by one");
+        }
+        if (!Files.isReadable(file)) {
+            throw new UnreadableRecordingException(
+                    "no permission to read " + file + "; give yourself read permission, or copy it");
+        }
+        return name.toString();
     }
 
     private static Sha256 copy(Path from, Path to) throws IOException {

@@ -9,13 +9,14 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.SittingSummary.Line;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Lists sittings in three queries whatever their number, and never touches strikes and curves. */
 final class SittingList {
@@ -42,16 +43,11 @@ final class SittingList {
 
     private SittingList() {}
 
-    private record SuggestionOfSitting(long sitting, Suggestion suggestion) {}
-
     private record NameOfSitting(long sitting, GivenName name) {}
 
     static List<SittingSummary> read(Connection connection, Optional<ShopNumber> instrument) throws SQLException {
         List<String> filter = instrument.map(ShopNumber::text).stream().toList();
-        Map<Long, List<Suggestion>> found = new HashMap<>();
-        for (SuggestionOfSitting s : all(connection, RESONANCES, SittingList::suggestion, filter)) {
-            found.computeIfAbsent(s.sitting(), id -> new ArrayList<>()).add(s.suggestion());
-        }
+        Map<Long, List<Suggestion>> found = suggestions(connection, filter);
         Map<Long, List<GivenName>> names = new HashMap<>();
         for (NameOfSitting n : Query.all(connection, NAMES, SittingList::name)) {
             names.computeIfAbsent(n.sitting(), id -> new ArrayList<>()).add(n.name());
@@ -80,16 +76,33 @@ final class SittingList {
 
     private static List<Line> lines(List<Suggestion> found, List<GivenName> names) {
         List<Naming.Verdict> verdicts = Naming.join(found, names);
-        return IntStream.range(0, found.size())
-                .mapToObj(i ->
-                        new Line(found.get(i).frequencyHz(), verdicts.get(i).name()))
-                .toList();
+        List<Line> lines = new ArrayList<>(found.size());
+        for (int i = 0; i < found.size(); i++) {
+            lines.add(new Line(found.get(i).frequencyHz(), verdicts.get(i).name()));
+        }
+        return lines;
     }
 
-    private static SuggestionOfSitting suggestion(Row row) throws SQLException {
-        Optional<ModeName> name = row.key("suggested_name", ModeName::find);
-        return new SuggestionOfSitting(
-                row.longInteger("sitting_id"), new Suggestion(row.number("frequency_hz"), name, ""));
+    /** Reads columns by number and looks each name up once, because this runs once for every resonance kept. */
+    private static Map<Long, List<Suggestion>> suggestions(Connection connection, List<String> filter)
+            throws SQLException {
+        Map<String, Optional<ModeName>> names = new HashMap<>();
+        Map<Long, List<Suggestion>> found = new HashMap<>();
+        try (PreparedStatement statement = connection.prepareStatement(RESONANCES)) {
+            if (!filter.isEmpty()) {
+                statement.setString(1, filter.get(0));
+            }
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    String key = rows.getString(3);
+                    Optional<ModeName> name =
+                            key == null ? Optional.empty() : names.computeIfAbsent(key, ModeName::find);
+                    found.computeIfAbsent(rows.getLong(1), id -> new ArrayList<>(8))
+                            .add(new Suggestion(rows.getDouble(2), name, ""));
+                }
+            }
+        }
+        return found;
     }
 
     private static NameOfSitting name(Row row) throws SQLException {

@@ -9,13 +9,14 @@ import java.nio.charset.StandardCharsets;
 /**
  * The common chunk of an AIFF or AIFC file.
  *
+ * @param container "AIFF" or "AIFC"
  * @param channels how many
  * @param samples how many in each channel, as the header says
  * @param bits of each sample
  * @param rateHz samples per second, from an 80 bit number
  * @param compression four letters of an AIFC file; "NONE" in AIFF
  */
-record AiffFormat(int channels, long samples, int bits, double rateHz, String compression) {
+record AiffFormat(String container, int channels, long samples, int bits, double rateHz, String compression) {
 
     /** Longest prefix of the chunk that is looked at. */
     static final int BYTES = 22;
@@ -31,6 +32,7 @@ record AiffFormat(int channels, long samples, int bits, double rateHz, String co
         String compression =
                 aifc ? StandardCharsets.ISO_8859_1.decode(chunk.slice(18, 4)).toString() : "NONE";
         return new AiffFormat(
+                aifc ? "AIFC" : "AIFF",
                 chunk.getShort(0) & 0xFFFF,
                 chunk.getInt(2) & 0xFFFF_FFFFL,
                 chunk.getShort(6) & 0xFFFF,
@@ -57,12 +59,7 @@ record AiffFormat(int channels, long samples, int bits, double rateHz, String co
         Limits.channels(channels);
         SampleEncoding encoding = encoding();
         SoundFormat format = new SoundFormat(
-                compression.equals("NONE") ? "AIFF" : "AIFC",
-                encoding.name(),
-                Limits.rate(rateHz),
-                channels,
-                encoding.bits(),
-                encoding.lossy());
+                container, encoding.name(), Limits.rate(rateHz), channels, encoding.bits(), encoding.lossy());
         return new PcmLayout(format, encoding, byteOrder());
     }
 
@@ -77,8 +74,9 @@ record AiffFormat(int channels, long samples, int bits, double rateHz, String co
             case "ulaw", "ULAW" -> SampleEncoding.companded("mu-law", Companding.muLaw());
             case "alaw", "ALAW" -> SampleEncoding.companded("A-law", Companding.aLaw());
             default ->
-                throw new UnreadableRecordingException("the AIFF file holds compressed sound (“" + compression
-                        + "”), which is not plain samples; save it as AIFF without compression or as FLAC");
+                throw new UnreadableRecordingException("the AIFF file holds compressed sound"
+                        + (ChunkWalk.isName(compression) ? " (" + compression + ")" : "")
+                        + ", which is not plain samples; save it as AIFF without compression or as FLAC");
         };
     }
 

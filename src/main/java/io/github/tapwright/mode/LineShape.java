@@ -45,10 +45,11 @@ final class LineShape {
     }
 
     /**
-     * Fills the six columns of a pole: cosine, sine, then both differentiated by σ, then by ω.
+     * Fills the four columns of a pole: cosine, sine, then both differentiated by σ. The derivatives by ω are
+     * the same two: that of the cosine is the sine's by σ, that of the sine is minus the cosine's by σ.
      *
      * @param pole where
-     * @param columns shape [6][2·bins]: real parts first, imaginary parts after them
+     * @param columns shape [4][2·bins]: real parts first, imaginary parts after them
      */
     void fill(Pole pole, double[][] columns) {
         double magnitude = Math.exp(-pole.sigma() / rateHz);
@@ -66,15 +67,13 @@ final class LineShape {
             // cosine (g+h)/2 and sine (g−h)/(2i)
             put(columns[0], i, bins, (plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2);
             put(columns[1], i, bins, (plus[1] - minus[1]) / 2, -(plus[0] - minus[0]) / 2);
-            // dz/dσ = −z/rate for both; dz/dω = ±i·z/rate
+            // dz/dσ = −z/rate for both
             double pRe = plus[2] / rateHz;
             double pIm = plus[3] / rateHz;
             double mRe = minus[2] / rateHz;
             double mIm = minus[3] / rateHz;
             put(columns[2], i, bins, -(pRe + mRe) / 2, -(pIm + mIm) / 2);
             put(columns[3], i, bins, -(pIm - mIm) / 2, (pRe - mRe) / 2);
-            put(columns[4], i, bins, -(pIm - mIm) / 2, (pRe - mRe) / 2);
-            put(columns[5], i, bins, (pRe + mRe) / 2, (pIm + mIm) / 2);
         }
     }
 

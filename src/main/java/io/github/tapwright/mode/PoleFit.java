@@ -34,7 +34,7 @@ final class PoleFit {
         int rows = window.rows();
         int count = 2 * poles.size() + window.companions().size();
         DMatrixRMaj basis = new DMatrixRMaj(rows, count);
-        columns = new double[poles.size()][6][rows];
+        columns = new double[poles.size()][4][rows];
         int at = 0;
         for (int m = 0; m < poles.size(); m++) {
             window.shape().fill(poles.get(m), columns[m]);
@@ -142,18 +142,17 @@ final class PoleFit {
      */
     Normal normal() {
         int m = poles.size();
-        DMatrixRMaj derivatives = new DMatrixRMaj(window.rows(), 4 * m);
+        DMatrixRMaj derivatives = new DMatrixRMaj(window.rows(), 2 * m);
         for (int p = 0; p < m; p++) {
-            for (int d = 0; d < 4; d++) {
-                setColumn(derivatives, 4 * p + d, columns[p][2 + d]);
-            }
+            setColumn(derivatives, 2 * p, columns[p][2]);
+            setColumn(derivatives, 2 * p + 1, columns[p][3]);
         }
-        DMatrixRMaj inside = new DMatrixRMaj(q.numCols, 4 * m);
+        DMatrixRMaj inside = new DMatrixRMaj(q.numCols, 2 * m);
         CommonOps_DDRM.multTransA(q, derivatives, inside);
         CommonOps_DDRM.multAdd(-1, q, inside, derivatives);
-        DMatrixRMaj gram = new DMatrixRMaj(4 * m, 4 * m);
+        DMatrixRMaj gram = new DMatrixRMaj(2 * m, 2 * m);
         CommonOps_DDRM.multInner(derivatives, gram);
-        DMatrixRMaj against = new DMatrixRMaj(4 * m, window.strikes());
+        DMatrixRMaj against = new DMatrixRMaj(2 * m, window.strikes());
         CommonOps_DDRM.multTransA(derivatives, residual, against);
         DMatrixRMaj curvature = new DMatrixRMaj(2 * m, 2 * m);
         DMatrixRMaj slopes = new DMatrixRMaj(2 * m, window.strikes());
@@ -165,17 +164,23 @@ final class PoleFit {
 
     private void addStrike(int s, DMatrixRMaj gram, DMatrixRMaj against, DMatrixRMaj curvature, DMatrixRMaj slopes) {
         int m = poles.size();
+        // With A and B the cosine's and the sine's derivative by σ, a strike of strengths a and b moves by
+        // a·A + b·B with σ and by a·B − b·A with ω.
+        double[] onCosine = new double[2 * m];
+        double[] onSine = new double[2 * m];
+        for (int p = 0; p < m; p++) {
+            onCosine[2 * p] = strengths.get(2 * p, s);
+            onSine[2 * p] = strengths.get(2 * p + 1, s);
+            onCosine[2 * p + 1] = -onSine[2 * p];
+            onSine[2 * p + 1] = onCosine[2 * p];
+        }
         for (int i = 0; i < 2 * m; i++) {
-            double ai = strengths.get(2 * (i / 2), s);
-            double bi = strengths.get(2 * (i / 2) + 1, s);
-            int ci = 2 * i;
-            slopes.set(i, s, ai * against.get(ci, s) + bi * against.get(ci + 1, s));
+            int ci = 2 * (i / 2);
+            slopes.set(i, s, onCosine[i] * against.get(ci, s) + onSine[i] * against.get(ci + 1, s));
             for (int j = 0; j <= i; j++) {
-                double aj = strengths.get(2 * (j / 2), s);
-                double bj = strengths.get(2 * (j / 2) + 1, s);
-                int cj = 2 * j;
-                double sum = ai * (aj * gram.get(ci, cj) + bj * gram.get(ci, cj + 1))
-                        + bi * (aj * gram.get(ci + 1, cj) + bj * gram.get(ci + 1, cj + 1));
+                int cj = 2 * (j / 2);
+                double sum = onCosine[i] * (onCosine[j] * gram.get(ci, cj) + onSine[j] * gram.get(ci, cj + 1))
+                        + onSine[i] * (onCosine[j] * gram.get(ci + 1, cj) + onSine[j] * gram.get(ci + 1, cj + 1));
                 curvature.add(i, j, sum);
                 if (i != j) {
                     curvature.add(j, i, sum);

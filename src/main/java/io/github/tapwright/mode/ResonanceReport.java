@@ -11,9 +11,9 @@ final class ResonanceReport {
 
     private static final double LEAST_Q = 4;
     private static final double LARGEST_Q = 150;
-    private static final double FAINTEST_DB = -50;
-    private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.02;
-    private static final double LARGEST_RELATIVE_U_Q = 0.4;
+    private static final double FAINTEST_DB = -45;
+    private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.01;
+    private static final double LARGEST_RELATIVE_U_Q = 0.2;
 
     private final List<Resonance> resonances = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();

@@ -38,7 +38,7 @@ final class SpectralWindow {
         int bins = Math.max(4, spectra.bin(highHz) - first + 1);
         LineShape shape = new LineShape(first, bins, spectra.length(), spectra.rateHz());
         DMatrixRMaj data = spectra.rows(first, bins);
-        double[][] columns = new double[6][2 * bins];
+        double[][] columns = new double[4][2 * bins];
         for (SharedMode mode : outside) {
             shape.fill(mode.pole(), columns);
             for (int s = 0; s < data.numCols; s++) {
@@ -67,7 +67,7 @@ final class SpectralWindow {
         }
         for (double hz : spectra.humHz()) {
             if (hz > lowHz - 5 && hz < highHz + 5) {
-                double[][] columns = new double[6][2 * bins];
+                double[][] columns = new double[4][2 * bins];
                 shape.fill(new Pole(2 * Math.PI * hz, 0), columns);
                 companions.add(columns[0]);
                 companions.add(columns[1]);

@@ -76,7 +76,7 @@ public final class AddSitting {
             StagedOriginal copy = sittings.stage(file);
             staged.add(copy);
             refuseTwice(file, seen.put(copy.original().sha256(), file) == null);
-            TrackReader.Reading reading = reader.read(copy.file(), file.toString(), request.settings());
+            TrackReader.Reading reading = reader.read(copy.file(), copy.fileName(), request.settings());
             recordings.add(new NewRecording(copy, reading.facts()));
             tracks.add(reading.track());
         }

@@ -51,10 +51,12 @@ public final class Naming {
      * @return one verdict for each resonance, in the same order
      */
     public static List<Verdict> join(List<Suggestion> found, List<GivenName> given) {
+        List<GivenName> oldestFirst = new ArrayList<>(given);
+        oldestFirst.sort(Comparator.comparing(GivenName::givenAt));
         Map<Integer, GivenName> byIndex = new HashMap<>();
-        given.stream()
-                .sorted(Comparator.comparing(GivenName::givenAt))
-                .forEach(g -> nearest(found, g.frequencyHz()).ifPresent(i -> byIndex.put(i, g)));
+        for (GivenName name : oldestFirst) {
+            nearest(found, name.frequencyHz()).ifPresent(i -> byIndex.put(i, name));
+        }
         Set<ModeName> taken = new HashSet<>();
         byIndex.values().forEach(g -> g.mode().ifPresent(taken::add));
         List<Verdict> verdicts = new ArrayList<>();

@@ -14,6 +14,7 @@ public interface SittingStore {
      *
      * @param file the maker's file, which is only read
      * @return the copy, on disk when this returns
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if the file is not there or may not be read
      */
     StagedOriginal stage(Path file);
 

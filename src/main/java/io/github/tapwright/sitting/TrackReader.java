@@ -18,20 +18,20 @@ final class TrackReader {
     record Reading(TapTrack track, SoundFacts facts) {}
 
     /**
-     * Reads a file.
+     * Reads a kept file, and speaks of it by the maker's name for it if it cannot be read.
      *
-     * @param name what the maker calls it; a refusal names it, for of several files one must know which
+     * @throws UnreadableRecordingException if it holds no sound that can be read
      */
     Reading read(Path file, String name, TapSettings settings) {
         try {
             return read(file, settings);
         } catch (UnreadableRecordingException e) {
-            String message = String.valueOf(e.getMessage());
-            throw message.contains(name) ? e : new UnreadableRecordingException(name + ": " + message, e);
+            String said = String.valueOf(e.getMessage()).replace(file.toString(), name);
+            throw new UnreadableRecordingException(said.contains(name) ? said : name + ": " + said, e);
         }
     }
 
-    private Reading read(Path file, TapSettings settings) {
+    Reading read(Path file, TapSettings settings) {
         try (SourceRecording recording = source.open(file)) {
             TapTrack track = TapTrack.read(recording.stream(), settings);
             SoundFacts facts = new SoundFacts(

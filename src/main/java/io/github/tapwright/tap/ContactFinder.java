@@ -12,8 +12,9 @@ import java.util.List;
  */
 final class ContactFinder {
 
-    private static final double LEAP = 40;
-    private static final double BOUNCE_LEAP = 8;
+    private static final double LEAP = 14;
+    private static final double BOUNCE_LEAP = 6;
+    private static final double BOUNCE_ABOVE_ROOM = 7;
     private static final double LONGEST_BOUNCE_SECONDS = 0.13;
     private static final double FAINTEST_OF_STRONGEST = 2.5e-5;
     private static final double FAINTEST_BOUNCE = 0.006;
@@ -54,7 +55,7 @@ final class ContactFinder {
         for (int b = 0; b < blocks; b++) {
             int from = Math.max(0, b - 40);
             int to = Math.min(blocks, b + 41);
-            quiet[b] = Median.quantile(java.util.Arrays.copyOfRange(medians, from, to), 0.25);
+            quiet[b] = Median.quantile(java.util.Arrays.copyOfRange(medians, from, to), 0.1);
         }
         return quiet;
     }
@@ -68,6 +69,10 @@ final class ContactFinder {
         double strongest = leaps.stream().mapToDouble(novelty::at).max().orElse(0);
         List<Contact> contacts = new ArrayList<>();
         for (int i = 0; i < leaps.size(); ) {
+            if (novelty.at(leaps.get(i)) <= LEAP * backgroundAt(leaps.get(i))) {
+                i++;
+                continue;
+            }
             int end = i;
             while (end < leaps.size() && leaps.get(end) - leaps.get(i) <= samples(LONGEST_BOUNCE_SECONDS)) {
                 end++;
@@ -88,7 +93,7 @@ final class ContactFinder {
         int reach = samples(0.006);
         for (int n = 0; n < novelty.length(); n++) {
             double here = novelty.at(n);
-            if (here > LEAP * backgroundAt(n) && isLargest(n, reach) && leapsOutOf(n, here)) {
+            if (here > BOUNCE_ABOVE_ROOM * backgroundAt(n) && isLargest(n, reach) && leapsOutOf(n, here)) {
                 leaps.add(n);
             }
         }
@@ -105,8 +110,11 @@ final class ContactFinder {
     }
 
     private boolean leapsOutOf(int n, double here) {
+        if (n < samples(0.014)) {
+            return true; // the file starts on the hit
+        }
         double[] before = novelty.between(n - samples(0.014), n - samples(0.005));
-        return before.length == 0 || here > BOUNCE_LEAP * Median.of(before);
+        return here > BOUNCE_LEAP * Median.of(before);
     }
 
     private Contact contact(List<Integer> cluster, double top) {

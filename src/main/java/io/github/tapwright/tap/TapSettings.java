@@ -4,7 +4,7 @@ package io.github.tapwright.tap;
  * What a tap analysis looks for; kept with every result.
  *
  * @param lowHz lowest frequency reported, Hz, at least 20
- * @param highHz highest frequency reported, Hz, at least twice {@code lowHz} and at most 2,000
+ * @param highHz highest frequency reported, Hz, at least twice {@code lowHz} and at most 5,000
  * @param longestDecaySeconds how much of each decay is used at most, s
  * @param minimumSnrDb strikes whose decay stands less than this above the noise are too quiet, dB
  */
@@ -15,9 +15,9 @@ public record TapSettings(double lowHz, double highHz, double longestDecaySecond
 
     /** Refuses settings no analysis can honour. */
     public TapSettings {
-        if (!(lowHz >= 20) || !(highHz >= 2 * lowHz) || !(highHz <= 2000)) {
+        if (!(lowHz >= 20) || !(highHz >= 2 * lowHz) || !(highHz <= 5000)) {
             throw new IllegalArgumentException(
-                    "the band must lie between 20 and 2000 Hz and span an octave at least, was " + lowHz + " to "
+                    "the band must lie between 20 and 5000 Hz and span an octave at least, was " + lowHz + " to "
                             + highHz + " Hz");
         }
         if (!(longestDecaySeconds >= 0.1) || !(longestDecaySeconds <= 5)) {

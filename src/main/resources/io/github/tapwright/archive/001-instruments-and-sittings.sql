@@ -119,10 +119,12 @@ CREATE TABLE strike_rejection (
     FOREIGN KEY (analysis_id, strike) REFERENCES strike (analysis_id, ordinal)
 ) STRICT, WITHOUT ROWID;
 
--- _u is the standard uncertainty, _dof its degrees of freedom (infinite where as good as known).
+-- _u is the standard uncertainty, _dof its degrees of freedom (infinite where as good as known). What lists
+-- read comes first, because SQLite steps through a row from its start.
 CREATE TABLE resonance (
     analysis_id    INTEGER NOT NULL REFERENCES analysis (id),
     ordinal        INTEGER NOT NULL,
+    suggested_name TEXT,
     frequency_hz   REAL NOT NULL,
     frequency_u_hz REAL NOT NULL,
     frequency_dof  REAL NOT NULL,
@@ -137,7 +139,6 @@ CREATE TABLE resonance (
     level_dof      REAL NOT NULL,
     strike_count   INTEGER NOT NULL,
     note           TEXT NOT NULL,
-    suggested_name TEXT,
     name_reason    TEXT NOT NULL,
     PRIMARY KEY (analysis_id, ordinal)
 ) STRICT, WITHOUT ROWID;

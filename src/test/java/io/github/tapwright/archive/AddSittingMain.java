@@ -1,10 +1,15 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.SittingId;
 import java.nio.file.Path;
 
 /** A program of its own that adds sittings until it is killed, saying each number once the sitting is kept. */
 public final class AddSittingMain {
+
+    /** Added to each sitting in a second transaction, so that kills also meet one that writes many rows. */
+    static final TapResult RESULT = TestResults.of(100, 200, "taps-test");
 
     private AddSittingMain() {}
 
@@ -28,8 +33,11 @@ public final class AddSittingMain {
     }
 
     private static SittingId addOne(Workshop workshop, Path sounds, long seed) {
-        Path first = TestWav.write(sounds.resolve("first.wav"), seed);
-        Path second = TestWav.write(sounds.resolve("second.wav"), seed + 1);
-        return workshop.add(first, second).id();
+        Path first = TestWav.writeRoom(sounds.resolve("first.wav"), seed);
+        Path second = TestWav.writeRoom(sounds.resolve("second.wav"), seed + 1);
+        SittingId id = workshop.add(first, second).id();
+        NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), RESULT);
+        workshop.archive.sittings().addAnalysis(id, large);
+        return id;
     }
 }

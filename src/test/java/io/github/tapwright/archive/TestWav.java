@@ -1,8 +1,7 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.recording.Recording;
-import io.github.tapwright.recording.SampleRate;
-import io.github.tapwright.recording.UnreadableRecordingException;
+import io.github.tapwright.audio.AudioFile;
+import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.sitting.RecordingSource;
 import io.github.tapwright.sitting.SourceRecording;
 import java.io.IOException;
@@ -12,10 +11,9 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Random;
 
-/** Small real WAV files: written with invented taps, read back by the plainest reader that can. */
+/** Small real WAV files: written with invented taps, read back as the program reads them. */
 final class TestWav {
 
     private static final int HEADER_BYTES = 44;
@@ -23,16 +21,24 @@ final class TestWav {
 
     private TestWav() {}
 
-    /** Writes decaying sines with a little noise; equal seeds give equal bytes. */
+    /** Writes two taps, decaying sines in a little noise; equal seeds give equal bytes. */
     static Path write(Path file, long seed) {
+        return write(file, seed, RATE_HZ, 0.5);
+    }
+
+    /** Writes a moment of an empty room, in which there is nothing to find and so little to compute. */
+    static Path writeRoom(Path file, long seed) {
+        return write(file, seed, RATE_HZ / 2, 0);
+    }
+
+    private static Path write(Path file, long seed, int length, double strength) {
         Random random = new Random(seed);
         double frequencyHz = 95 + 10 * random.nextDouble();
-        int length = RATE_HZ;
         ByteBuffer bytes = ByteBuffer.allocate(HEADER_BYTES + 2 * length).order(ByteOrder.LITTLE_ENDIAN);
         header(bytes, length);
         for (int n = 0; n < length; n++) {
             double seconds = (n % (length / 2)) / (double) RATE_HZ;
-            double tap = 0.5 * Math.exp(-15 * seconds) * Math.sin(2 * Math.PI * frequencyHz * seconds);
+            double tap = strength * Math.exp(-15 * seconds) * Math.sin(2 * Math.PI * frequencyHz * seconds);
             bytes.putShort((short) Math.round(32767 * (tap + 0.0005 * random.nextGaussian())));
         }
         try {
@@ -50,25 +56,11 @@ final class TestWav {
         bytes.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * length);
     }
 
-    /** Opens what {@link #write} wrote. */
+    /** Opens sound files as the program does. */
     static RecordingSource source() {
-        return TestWav::open;
-    }
-
-    private static SourceRecording open(Path file) {
-        try {
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
-            if (bytes.limit() < HEADER_BYTES || bytes.getInt(0) != 0x46464952) {
-                throw new UnreadableRecordingException(file.getFileName() + " is no WAV file; give a WAV file");
-            }
-            double[] samples = new double[(bytes.limit() - HEADER_BYTES) / 2];
-            for (int n = 0; n < samples.length; n++) {
-                samples[n] = bytes.getShort(HEADER_BYTES + 2 * n) / 32768.0;
-            }
-            Recording recording = Recording.of(new SampleRate(bytes.getInt(24)), samples);
-            return new SourceRecording(recording.stream(), "WAV, 16 bit", () -> List.of("written by a test"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return file -> {
+            OpenedAudio audio = AudioFile.open(file);
+            return new SourceRecording(audio, audio.format().container(), audio::notices);
+        };
     }
 }

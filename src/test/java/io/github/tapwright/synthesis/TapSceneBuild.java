@@ -14,6 +14,7 @@ final class TapSceneBuild {
     private static final double TAIL_SECONDS = 1.5;
     private static final double ENDING_SECONDS = 0.12;
     private static final double TOO_EARLY_SECONDS = 0.2;
+    private static final double FLAT_SECONDS = 0.15;
     private static final double TOO_QUIET_DB = 3;
     private static final double CLIPPED_PEAK = 1.6;
 
@@ -42,6 +43,7 @@ final class TapSceneBuild {
             addStrike(samples, strikes, i);
         }
         addRoom(samples);
+        cutFlatTops(samples, strikes);
         limit(samples);
         return new SyntheticTaps(scene.recording(samples), scene.modes, strikes, Levels.rms(noise));
     }
@@ -142,11 +144,22 @@ final class TapSceneBuild {
         strike.secondOnsetSeconds()
                 .ifPresent(onset -> ringing.addTo(
                         alone, onset, strike.contact(), strike.strength() * secondStrengths[i], strike.modeFactors()));
-        double ceiling = strike.fault().equals(Optional.of(PlantedFault.FLAT_TOPPED))
-                ? Levels.peak(alone) / 2
-                : Double.POSITIVE_INFINITY;
         for (int n = 0; n < samples.length; n++) {
-            samples[n] += Math.max(-ceiling, Math.min(ceiling, alone[n]));
+            samples[n] += alone[n];
+        }
+    }
+
+    /** A preamplifier cuts whatever comes, the room's noise with it. */
+    private void cutFlatTops(double[] samples, List<TrueStrike> strikes) {
+        for (TrueStrike strike : strikes) {
+            if (strike.fault().equals(Optional.of(PlantedFault.FLAT_TOPPED))) {
+                double ceiling = peakOf(strike) / 2;
+                int from = (int) Math.floor(strike.onsetSeconds() * scene.rateHz);
+                int to = (int) Math.min(samples.length, from + FLAT_SECONDS * scene.rateHz);
+                for (int n = from; n < to; n++) {
+                    samples[n] = Math.max(-ceiling, Math.min(ceiling, samples[n]));
+                }
+            }
         }
     }
 

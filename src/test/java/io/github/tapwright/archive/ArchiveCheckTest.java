@@ -1,0 +1,111 @@
+package io.github.tapwright.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ArchiveCheckTest {
+
+    @TempDir
+    Path folder;
+
+    private Workshop workshop;
+    private Path kept;
+
+    @BeforeEach
+    void fill() {
+        workshop = Workshop.in(folder.resolve("archive"));
+        Original original = workshop.add(
+                        TestWav.write(folder.resolve("taps.wav"), 1), TestWav.write(folder.resolve("more.wav"), 2))
+                .recordings()
+                .get(0)
+                .original();
+        kept = workshop.archive.sittings().locate(original);
+    }
+
+    @AfterEach
+    void close() {
+        workshop.close();
+    }
+
+    @Test
+    void aSoundArchiveIsClean() {
+        assertThat(check()).isEqualTo(new VerifyReport(1, 2, List.of(), List.of(), List.of()));
+        assertThat(check().clean()).isTrue();
+    }
+
+    @Test
+    void aFlippedBitIsNamed() throws IOException {
+        byte[] bytes = Files.readAllBytes(kept);
+        bytes[bytes.length / 2] ^= 1;
+        Files.write(kept, bytes);
+
+        assertThat(check().problems()).singleElement().asString().contains(kept.toString(), "damaged");
+    }
+
+    @Test
+    void aMissingOriginalIsNamed() throws IOException {
+        Files.delete(kept);
+
+        assertThat(check().problems()).singleElement().asString().contains(kept.toString(), "is missing");
+    }
+
+    @Test
+    void aShortenedOriginalIsNamed() throws IOException {
+        byte[] bytes = Files.readAllBytes(kept);
+        Files.write(kept, Arrays.copyOf(bytes, bytes.length - 1));
+
+        assertThat(check().problems()).singleElement().asString().contains(kept.toString(), "wrong size");
+    }
+
+    @Test
+    void whatAStoppedProgramLeftIsListedAndNoError() throws IOException {
+        Originals originals = new Originals(new ArchiveFolder(workshop.archive.folder()));
+        originals.place(originals.stage(TestWav.write(folder.resolve("placed.wav"), 3)));
+        originals.stage(TestWav.write(folder.resolve("begun.wav"), 4));
+
+        VerifyReport report = check();
+
+        assertThat(report.clean()).isTrue();
+        assertThat(report.unreferenced())
+                .singleElement()
+                .asString()
+                .startsWith("originals")
+                .endsWith(".wav");
+        assertThat(report.temporary()).singleElement().asString().endsWith("begun.wav");
+    }
+
+    @Test
+    void aStrangerAmongTheOriginalsIsNamed() throws IOException {
+        Path stranger = Files.writeString(kept.resolveSibling("holiday.jpg"), "x");
+
+        assertThat(check().problems()).singleElement().asString().contains(stranger.toString());
+    }
+
+    @Test
+    void halfASittingAndABrokenReferenceAreNamed() {
+        try (Database other = Database.open(folder.resolve("archive/tapwright.db"))) {
+            other.withoutTransaction("PRAGMA foreign_keys = OFF");
+            other.withoutTransaction("DELETE FROM recording");
+            other.withoutTransaction("UPDATE sitting SET instrument_id = 77");
+        }
+
+        assertThat(check().problems())
+                .anySatisfy(p -> assertThat(p).contains("sitting 1 has no recording"))
+                .anySatisfy(p -> assertThat(p).contains("a row of sitting refers to something that is gone"));
+    }
+
+    private VerifyReport check() {
+        return workshop.archive.verify(Progress.SILENT);
+    }
+}

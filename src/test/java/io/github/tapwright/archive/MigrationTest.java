@@ -1,0 +1,138 @@
+package io.github.tapwright.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import io.github.tapwright.sitting.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MigrationTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void migratesAnOlderArchiveAfterBackingItUp() throws IOException {
+        fill();
+
+        try (Archive archive =
+                Archive.open(archive(), Workshop.CLOCK, withAnother("ALTER TABLE sitting ADD room TEXT"))) {
+            assertThat(archive.sittings().list(Optional.empty())).hasSize(1);
+            assertThat(archive.verify(Progress.SILENT).clean()).isTrue();
+        }
+
+        Path backup = onlyFile(archive().resolve("backups"));
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-1-20260314-092653-");
+        Path old = Files.createDirectory(folder.resolve("old"));
+        Files.copy(backup, old.resolve("tapwright.db"));
+        try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
+            assertThat(archive.sittings().list(Optional.empty())).hasSize(1);
+        }
+    }
+
+    @Test
+    void opensAnArchiveOfItsOwnVersionWithoutABackup() {
+        fill();
+        fill();
+        assertThat(archive().resolve("backups")).isEmptyDirectory();
+    }
+
+    @Test
+    void aMigrationThatFailsLeavesTheOldVersion() {
+        fill();
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(
+                        archive(),
+                        Workshop.CLOCK,
+                        withAnother("ALTER TABLE sitting ADD room TEXT; INSERT INTO no_such_table VALUES (1)")));
+
+        try (Workshop workshop = Workshop.in(archive())) {
+            assertThat(workshop.archive.sittings().list(Optional.empty())).hasSize(1);
+        }
+    }
+
+    @Test
+    void refusesAnArchiveOfANewerProgramAndLeavesItAlone() {
+        fill();
+        Archive.open(archive(), Workshop.CLOCK, withAnother("ALTER TABLE sitting ADD room TEXT"))
+                .close();
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
+                .withMessageContaining("has version 2, this program knows up to 1; use the newer program");
+    }
+
+    @Test
+    void refusesFoldersThatAreNoArchive() throws IOException {
+        Path photos = Files.createDirectory(folder.resolve("photos"));
+        Path photo = Files.writeString(photos.resolve("holiday.jpg"), "x");
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(photos, Workshop.CLOCK))
+                .withMessageContaining("is not an archive and not empty");
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(photo, Workshop.CLOCK))
+                .withMessageContaining("is a file");
+        assertThat(photos).isDirectoryContaining(p -> p.equals(photo));
+    }
+
+    @Test
+    void refusesAnArchiveWithoutItsDatabase() throws IOException {
+        fill();
+        Files.delete(archive().resolve("tapwright.db"));
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
+                .withMessageContaining("restore the latest backup");
+    }
+
+    @Test
+    void refusesDatabasesOfOtherProgramsAndDamagedOnes() throws IOException {
+        Path foreign = Files.createDirectory(folder.resolve("foreign"));
+        try (Database database = Database.open(foreign.resolve("tapwright.db"))) {
+            database.withoutTransaction("CREATE TABLE recipe (name TEXT)");
+        }
+        Path broken = Files.createDirectory(folder.resolve("broken"));
+        Files.writeString(broken.resolve("tapwright.db"), "This is no database, however long one looks at it.");
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(foreign, Workshop.CLOCK))
+                .withMessageContaining("was not made by this program");
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> Archive.open(broken, Workshop.CLOCK))
+                .withMessageContaining("damaged or is no database");
+    }
+
+    private void fill() {
+        try (Workshop workshop = Workshop.in(archive())) {
+            workshop.add(TestWav.write(folder.resolve("taps.wav"), 1));
+        }
+    }
+
+    private Path archive() {
+        return folder.resolve("archive");
+    }
+
+    private static List<Migration> withAnother(String sql) {
+        List<Migration> migrations = new ArrayList<>(Migration.known());
+        migrations.add(Migration.of(migrations.size() + 1, sql));
+        return migrations;
+    }
+
+    private static Path onlyFile(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            List<Path> all = files.toList();
+            assertThat(all).hasSize(1);
+            return all.get(0);
+        }
+    }
+}
