@@ -56,10 +56,11 @@ final class ComparisonText {
         }
         terminal.say("%nB minus A, ± one standard uncertainty. It includes the spread of setting up again, taken as");
         terminal.say(
-                "%s %% of frequency, %s %% of Q and %s dB. “Differ” means outside the 95 %% interval.",
+                "%s %% of frequency, %s %% of Q and %s dB. DIFFERS means outside the 95 %% interval,",
                 Figures.plain(100 * spread.frequencyShare()),
                 Figures.plain(100 * spread.qShare()),
                 Figures.plain(spread.levelDb()));
+        terminal.say("where one comparison in twenty lies by chance alone.");
         Table table = new Table("A (Hz)", "B (Hz)", "frequency (Hz)", "Q", "level (dB)", "resonance");
         comparison
                 .changes()

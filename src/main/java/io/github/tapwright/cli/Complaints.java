@@ -12,6 +12,7 @@ import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 
 /** Turns every failure into one line on standard error and an exit code. */
 final class Complaints implements IExecutionExceptionHandler, IParameterExceptionHandler {
@@ -25,7 +26,7 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
         if (failure instanceof ArchiveException) {
             return complain(err, message(failure), ExitCode.ARCHIVE);
         }
-        if (failure instanceof RefusedEntryException) {
+        if (failure instanceof RefusedEntryException || failure instanceof TypeConversionException) {
             return complain(err, message(failure), ExitCode.WRONG_USE);
         }
         if (failure instanceof UncheckedIOException unchecked) {

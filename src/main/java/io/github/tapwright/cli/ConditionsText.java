@@ -4,10 +4,13 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The conditions of a sitting in words. */
@@ -28,12 +31,14 @@ final class ConditionsText {
 
     /** The conditions in which two sittings differ or of which one is not known, one line each. */
     static List<String> differences(Conditions a, Conditions b) {
-        List<Named> second = all(b).toList();
         List<Named> first = all(a).toList();
-        return Stream.iterate(0, i -> i + 1)
-                .limit(first.size())
-                .filter(i -> !first.get(i).words.equals(second.get(i).words))
-                .map(i -> first.get(i).name + ": " + first.get(i).words.orElse("unknown") + " / "
+        List<Named> second = all(b).toList();
+        Set<String> unknown = new HashSet<>(a.unknown());
+        unknown.addAll(b.unknown());
+        return IntStream.range(0, first.size())
+                .filter(i -> unknown.contains(first.get(i).name)
+                        || !first.get(i).words.equals(second.get(i).words))
+                .mapToObj(i -> first.get(i).name + ": " + first.get(i).words.orElse("unknown") + " / "
                         + second.get(i).words.orElse("unknown"))
                 .toList();
     }

@@ -3,7 +3,6 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapAnalysis;
 import io.github.tapwright.mode.TapResult;
-import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
@@ -53,7 +52,7 @@ public final class AnalyseTaps {
         List<TapTrack> tracks = new ArrayList<>();
         for (Path file : files) {
             progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
-            TrackReader.Reading reading = read(file, settings);
+            TrackReader.Reading reading = reader.read(file, file.toString(), settings);
             facts.add(reading.facts());
             tracks.add(reading.track());
         }
@@ -61,15 +60,5 @@ public final class AnalyseTaps {
         TapResult result = TapAnalysis.analyse(tracks, settings, hole);
         progress.at("done", files.size() + 1, files.size() + 1);
         return new Found(facts, result);
-    }
-
-    /** Of several files the maker must know which one is meant. */
-    private TrackReader.Reading read(Path file, TapSettings settings) {
-        try {
-            return reader.read(file, settings);
-        } catch (UnreadableRecordingException e) {
-            String message = String.valueOf(e.getMessage());
-            throw message.contains(file.toString()) ? e : new UnreadableRecordingException(file + ": " + message, e);
-        }
     }
 }

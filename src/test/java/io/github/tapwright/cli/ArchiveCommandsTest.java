@@ -1,0 +1,185 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One archive with an instrument and two sittings, as a maker would make it, and every command on it. */
+class ArchiveCommandsTest {
+
+    private static final Path STRUNG = CommandRun.DEMO.resolve("33-2024-05-14-strung.flac");
+    private static final Path LATER = CommandRun.DEMO.resolve("33-2024-12-03-later.flac");
+
+    @TempDir
+    static Path folder;
+
+    @TempDir
+    Path own;
+
+    @BeforeAll
+    static void fillTheArchive() {
+        done("instrument", "add", "33", "--construction", "honeycomb-sandwich", "--scale", "650", "--core-mm", "1.5");
+        done("sitting", "add", "33", STRUNG, "--taken", "2024-05-14", "--stage", "strung", "--hole", "open");
+        done("sitting", "add", "33", LATER, "--taken", "2024-12-03T10:40", "--humidity", "56", "--hole", "open");
+    }
+
+    @Test
+    void theShelfListsTheInstrumentWithItsSittings() {
+        assertThat(done("instrument", "list").out())
+                .containsPattern("33 +2 +classical guitar, honeycomb-core sandwich");
+        assertThat(done("instrument", "show", "33").out())
+                .contains("scale length  650 mm", "material unknown, 1.5 mm", "nickname      unknown", "main top");
+    }
+
+    @Test
+    void anEditChangesWhatItSaysAndNothingElse() {
+        done("instrument", "add", "40", "--bracing", "lattice", "--notes", "first");
+        CommandRun run = done("instrument", "edit", "40", "--notes", "second", "--bracing", "");
+
+        assertThat(run.out()).contains("bracing       unknown", "notes         second", "classical guitar");
+    }
+
+    @Test
+    void aSittingShowsItsConditionsWhatIsUnknownAndItsResonances() {
+        assertThat(done("sitting", "show", "1").out())
+                .contains("Sitting 1 of instrument 33, 2024-05-14", "unknown: temperature, relative humidity")
+                .contains("main top", "Method ");
+    }
+
+    @Test
+    void aSittingIsAJsonDocumentToo() throws JsonProcessingException {
+        JsonNode document = new ObjectMapper()
+                .readTree(done("sitting", "show", "2", "--json").out());
+
+        assertThat(document.path("relative_humidity_percent").doubleValue()).isEqualTo(56);
+        assertThat(document.path("temperature_c").isNull()).isTrue();
+        assertThat(document.path("analyses").path(0).path("resonances").size()).isGreaterThan(3);
+    }
+
+    @Test
+    void theMakersNameHolds() {
+        CommandRun run = done("sitting", "name", "2", "--frequency", "368", "long dipole");
+
+        assertThat(run.out()).containsPattern("367\\.\\d+ ± .*long dipole: named by the maker");
+        assertThat(done("sitting", "list", "33").out()).contains("long dipole 367.");
+    }
+
+    @Test
+    void aComparisonListsWhatWasNotTheSameAboveTheFigures() {
+        String out =
+                done("compare", "1", "2", "--plot", own.resolve("both.png")).out();
+
+        assertThat(out).contains("relative humidity: unknown / 56 %", "stage: strung / unknown");
+        assertThat(out)
+                .containsPattern("main top: frequency DIFFERS")
+                .containsPattern("main back: frequency cannot tell");
+        assertThat(out.indexOf("relative humidity")).isLessThan(out.indexOf("main top"));
+        assertThat(own.resolve("both.png")).isNotEmptyFile();
+    }
+
+    @Test
+    void aLargeSpreadOfSettingUpHidesEveryDifference() {
+        assertThat(done("compare", "1", "2", "--spread", "5:50:10").out()).doesNotContain("frequency DIFFERS");
+    }
+
+    @Test
+    void theExportHoldsEveryTable() throws IOException {
+        done("export", own.resolve("out"));
+
+        try (Stream<Path> files = Files.list(own.resolve("out"))) {
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .containsExactlyInAnyOrder(
+                            "archive.json",
+                            "instruments.csv",
+                            "recordings.csv",
+                            "resonances.csv",
+                            "sittings.csv",
+                            "strikes.csv");
+        }
+        assertThat(own.resolve("out/resonances.csv")).content().contains("main top");
+    }
+
+    @Test
+    void aBackupRestoresToAnArchiveThatVerifies() {
+        done("backup", own.resolve("copy.zip"));
+        CommandRun restored = CommandRun.of("restore", own.resolve("copy.zip"), own.resolve("again"));
+
+        assertThat(restored.code()).isZero();
+        CommandRun verified = CommandRun.of("verify", "--archive", own.resolve("again"));
+        assertThat(verified.code()).isZero();
+        assertThat(verified.out()).contains("2 sittings, 2 originals", "Everything is as it should be.");
+    }
+
+    @Test
+    void aDamagedOriginalIsFoundAndNamed() throws IOException {
+        done("backup", own.resolve("copy.zip"));
+        CommandRun.of("restore", own.resolve("copy.zip"), own.resolve("again"));
+        Path original;
+        try (Stream<Path> files = Files.walk(own.resolve("again/originals"))) {
+            original = files.filter(Files::isRegularFile).findFirst().orElseThrow();
+        }
+        assertThat(original.toFile().setWritable(true)).isTrue();
+        Files.write(original, new byte[] {1, 2, 3});
+        CommandRun run = CommandRun.of("verify", "--archive", own.resolve("again"));
+
+        assertThat(run.code()).isEqualTo(ExitCode.ARCHIVE);
+        assertThat(run.out()).contains(original.getFileName().toString(), "damaged");
+    }
+
+    @Test
+    void aSlipInTheArchivesNameMakesNoArchive() {
+        Path slip = own.resolve("Tapwrihgt");
+        CommandRun run = CommandRun.of("sitting", "list", "--archive", slip);
+
+        assertThat(run.code()).isEqualTo(ExitCode.ARCHIVE);
+        assertThat(run.err()).contains(slip.toString()).hasLineCount(1);
+        assertThat(slip).doesNotExist();
+    }
+
+    @Test
+    void whatDoesNotFitTheShelfIsRefusedOnOneLine() {
+        assertThat(onArchive("sitting", "add", "99", STRUNG).code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(onArchive("instrument", "add", "33").err()).contains("33").hasLineCount(1);
+        assertThat(onArchive("sitting", "show", "77").code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(onArchive("compare", "1", "1").code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(onArchive("compare", "1", "x").err())
+                .contains("numbered 1, 2, 3")
+                .hasLineCount(1);
+        assertThat(onArchive("sitting", "add", "33", STRUNG, "--taken", "soon").err())
+                .contains("2026-03-14");
+    }
+
+    @Test
+    void aFileThatIsNoSoundLeavesNoSittingBehind() throws IOException {
+        Path letter = Files.writeString(own.resolve("letter.flac"), "not a sound, whatever its name says");
+        CommandRun run = onArchive("sitting", "add", "33", letter);
+
+        assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
+        assertThat(run.err()).contains("letter.flac").hasLineCount(1);
+        assertThat(done("verify").out()).contains("2 sittings, 2 originals");
+    }
+
+    private static CommandRun done(Object... arguments) {
+        CommandRun run = onArchive(arguments);
+        assertThat(run.code()).as(run.err()).isZero();
+        return run;
+    }
+
+    private static CommandRun onArchive(Object... arguments) {
+        List<Object> all = new ArrayList<>(List.of(arguments));
+        all.add("--archive");
+        all.add(folder.resolve("archive"));
+        return CommandRun.of(all.toArray());
+    }
+}

@@ -1,0 +1,32 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.sitting.Progress;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+
+/**
+ * What the program did with one command line: the real commands on real files.
+ *
+ * @param code exit code
+ * @param out standard output
+ * @param err standard error
+ */
+record CommandRun(int code, String out, String err) {
+
+    static final Path DEMO = Path.of("recordings-demo");
+
+    static CommandRun of(Object... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Terminal terminal = new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), Progress.SILENT);
+        Bench bench = new Bench(Clock.fixed(Instant.parse("2026-03-14T09:26:53Z"), ZoneOffset.UTC), Path.of("."));
+        String[] line = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
+        int code = Commands.of(bench, terminal).execute(line);
+        return new CommandRun(code, out.toString(), err.toString());
+    }
+}
