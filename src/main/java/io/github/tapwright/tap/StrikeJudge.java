@@ -14,6 +14,7 @@ final class StrikeJudge {
 
     private static final double MUCH_SHORTER = 0.6;
     private static final int FEWEST_FELLOWS = 3;
+    private static final double END_SECONDS = 0.02;
     private static final double RINGS_SECONDS = 0.6;
 
     private final List<TapTrack> tracks;
@@ -41,7 +42,10 @@ final class StrikeJudge {
     }
 
     private void collect(int source, TapTrack track) {
-        List<Contact> contacts = ContactFinder.find(track);
+        // Where a file ends in the middle of a sound, the cut itself looks like a contact.
+        List<Contact> contacts = ContactFinder.find(track).stream()
+                .filter(c -> c.onsetSeconds() < track.durationSeconds() - END_SECONDS)
+                .toList();
         List<Double> tones = MainsHum.find(track, contacts, settings.highHz());
         hum.addAll(tones);
         QuietedTrack quieted = new QuietedTrack(track, QuietedTrack.withoutTones(track, tones, contacts), settings);
