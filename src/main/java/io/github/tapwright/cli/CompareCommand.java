@@ -40,7 +40,7 @@ final class CompareCommand extends ArchiveCommand {
             names = "--spread",
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
-            description = "Spread of setting up: frequency in %, Q in %, level in dB; 0.3:5:1 if left out.")
+            description = "Spread of setting up: frequency in %%, Q in %%, level in dB; 0.3:5:1 if left out.")
     private SetUpSpread spread = SetUpSpread.USUAL;
 
     @Option(names = "--plot", paramLabel = "OUT", description = "Write both response curves as .png or .svg.")
