@@ -25,7 +25,7 @@ public final class TapAnalysis {
      * @param settings what to look for
      * @param hole whether the soundhole was open, which decides what names are possible
      * @return strikes, curve and resonances
-     * @throws IllegalArgumentException if the recordings have different sample rates
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if the recordings have different sample rates
      */
     public static TapResult analyse(List<TapTrack> tracks, TapSettings settings, HoleState hole) {
         StrikeSet set = StrikeSet.find(tracks, settings);

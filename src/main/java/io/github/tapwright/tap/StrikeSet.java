@@ -1,5 +1,6 @@
 package io.github.tapwright.tap;
 
+import io.github.tapwright.recording.UnreadableRecordingException;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,8 +25,13 @@ public record StrikeSet(List<Strike> strikes, Optional<Decays> decays, List<Stri
      * @param tracks one for each recording, all decimated for the same settings
      * @param settings what to look for
      * @return the strikes with their verdicts, and the decays
+     * @throws UnreadableRecordingException if the recordings have different sample rates
      */
     public static StrikeSet find(List<TapTrack> tracks, TapSettings settings) {
+        if (tracks.stream().map(TapTrack::sampleRate).distinct().count() > 1) {
+            throw new UnreadableRecordingException(
+                    "recordings of different sample rates cannot be one set; analyse them one by one");
+        }
         return new StrikeJudge(tracks, settings).judge();
     }
 }

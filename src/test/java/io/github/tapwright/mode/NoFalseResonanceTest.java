@@ -1,9 +1,11 @@
 package io.github.tapwright.mode;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.TapScene;
 import io.github.tapwright.synthesis.TrueMode;
@@ -45,6 +47,16 @@ class NoFalseResonanceTest {
         assertThat(analyse(Recording.of(new SampleRate(44_100), new double[44_100 * 3]))
                         .strikes())
                 .isEmpty();
+    }
+
+    @Test
+    void differentSampleRatesAreNoSet() {
+        List<TapTrack> tracks = List.of(
+                TapTrack.read(Recording.of(new SampleRate(44_100), new double[44_100]).stream(), TapSettings.STANDARD),
+                TapTrack.read(Recording.of(new SampleRate(48_000), new double[48_000]).stream(), TapSettings.STANDARD));
+        assertThatThrownBy(() -> TapAnalysis.analyse(tracks, TapSettings.STANDARD, HoleState.OPEN))
+                .isInstanceOf(UnreadableRecordingException.class)
+                .hasMessageContaining("different sample rates");
     }
 
     @ParameterizedTest
