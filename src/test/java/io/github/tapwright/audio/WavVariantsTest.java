@@ -125,7 +125,8 @@ class WavVariantsTest {
 
     /**
      * The largest values of the two laws on 16 bit integers, 32124 and 32256, and their smallest; [G711]
-     * gives the laws (tables 1a, 2a), the scaling to 16 bit is common practice. From memory, to be verified.
+     * gives the laws, the scaling to 16 bit is common practice. From memory, to be verified; a second decoder
+     * (FFmpeg) gives the same for all 256 codes of both laws.
      */
     @Test
     void compandedSamplesFollowTheirLaws() {
