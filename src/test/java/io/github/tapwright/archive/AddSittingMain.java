@@ -5,7 +5,10 @@ import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.SittingId;
 import java.nio.file.Path;
 
-/** A program of its own that adds sittings until it is killed, saying each number once the sitting is kept. */
+/**
+ * A program of its own that adds sittings until it is killed, saying each number once the sitting is kept. It ends
+ * by itself only when the test that started it is gone.
+ */
 public final class AddSittingMain {
 
     /** Added to each sitting in a second transaction, so that kills also meet one that writes many rows. */
@@ -14,18 +17,19 @@ public final class AddSittingMain {
     private AddSittingMain() {}
 
     /**
-     * Runs until killed.
+     * Runs until killed, or until nobody is left to kill it.
      *
      * @param args the archive's folder, a folder for sound files, and the first seed
      */
     public static void main(String[] args) {
+        ProcessHandle test = ProcessHandle.current().parent().orElseThrow();
         Path sounds = Path.of(args[1]);
         long seed = Long.parseLong(args[2]);
         try (Workshop workshop = Workshop.in(Path.of(args[0]))) {
             // The first sitting takes long because nothing is compiled yet; the kill shall find a program at work.
             addOne(workshop, sounds, seed);
             System.out.println("ready");
-            while (true) {
+            while (test.isAlive()) {
                 seed += 2;
                 System.out.println("kept " + addOne(workshop, sounds, seed));
             }
