@@ -36,6 +36,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new BackupCommand(bench, terminal));
         line.addSubcommand(new RestoreCommand(bench, terminal));
         line.addSubcommand(new DemoCommand(bench, terminal));
+        line.addSubcommand(new HelpCommand());
         name(line);
         return line.setOut(terminal.out())
                 .setErr(terminal.err())

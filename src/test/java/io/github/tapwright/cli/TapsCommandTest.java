@@ -135,4 +135,11 @@ class TapsCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
         assertThat(run.err()).contains("Usage: tapwright", "taps", "choose a command");
     }
+
+    @Test
+    void helpReachesEveryCommand() {
+        assertThat(CommandRun.of("help", "sitting", "add").out()).contains("--humidity", "--taken");
+        assertThat(CommandRun.of("help").out()).contains("Exit codes");
+        assertThat(CommandRun.of("help", "sitting", "sing").code()).isEqualTo(ExitCode.WRONG_USE);
+    }
 }
