@@ -23,12 +23,7 @@ final class FrequencyAxis extends LogAxis {
     FrequencyAxis(double lowHz, double highHz) {
         super("Frequency (Hz)");
         setRange(lowHz, highHz);
-        setLabelFont(Look.AXIS);
-        setLabelPaint(Look.INK);
-        setTickLabelFont(Look.AXIS);
-        setTickLabelPaint(Look.INK);
-        setAxisLineVisible(false);
-        setTickMarksVisible(false);
+        Look.applyTo(this);
     }
 
     @Override

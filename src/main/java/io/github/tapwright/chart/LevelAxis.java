@@ -19,12 +19,7 @@ final class LevelAxis extends NumberAxis {
     LevelAxis(double lowestDb, double headroomDb) {
         super("Level (dB re highest point)");
         setRange(lowestDb, headroomDb);
-        setLabelFont(Look.AXIS);
-        setLabelPaint(Look.INK);
-        setTickLabelFont(Look.AXIS);
-        setTickLabelPaint(Look.INK);
-        setAxisLineVisible(false);
-        setTickMarksVisible(false);
+        Look.applyTo(this);
     }
 
     @Override

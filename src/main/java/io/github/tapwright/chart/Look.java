@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.font.FontRenderContext;
 import java.util.List;
+import org.jfree.chart.axis.ValueAxis;
 
 /**
  * Colours, lines and letters of every picture.
@@ -65,5 +66,15 @@ final class Look {
 
     private static Stroke dashed(float... pattern) {
         return new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, pattern, 0);
+    }
+
+    /** Labels in quiet letters; no line, no ticks: the grid is enough. */
+    static void applyTo(ValueAxis axis) {
+        axis.setLabelFont(AXIS);
+        axis.setLabelPaint(INK);
+        axis.setTickLabelFont(AXIS);
+        axis.setTickLabelPaint(INK);
+        axis.setAxisLineVisible(false);
+        axis.setTickMarksVisible(false);
     }
 }

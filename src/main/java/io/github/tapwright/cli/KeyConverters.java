@@ -2,11 +2,10 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.Keyed;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import java.util.Arrays;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -20,7 +19,7 @@ final class KeyConverters {
     static final class Kind implements ITypeConverter<InstrumentKind> {
         @Override
         public InstrumentKind convert(String text) {
-            return read(text, InstrumentKind::find, InstrumentKind.values(), InstrumentKind::key);
+            return read(text, InstrumentKind.values());
         }
     }
 
@@ -28,7 +27,7 @@ final class KeyConverters {
     static final class Construction implements ITypeConverter<ConstructionKind> {
         @Override
         public ConstructionKind convert(String text) {
-            return read(text, ConstructionKind::find, ConstructionKind.values(), ConstructionKind::key);
+            return read(text, ConstructionKind.values());
         }
     }
 
@@ -36,7 +35,7 @@ final class KeyConverters {
     static final class StageOfWork implements ITypeConverter<Stage> {
         @Override
         public Stage convert(String text) {
-            return read(text, Stage::find, Stage.values(), Stage::key);
+            return read(text, Stage.values());
         }
     }
 
@@ -44,13 +43,13 @@ final class KeyConverters {
     static final class StringsDid implements ITypeConverter<StringState> {
         @Override
         public StringState convert(String text) {
-            return read(text, StringState::find, StringState.values(), StringState::key);
+            return read(text, StringState.values());
         }
     }
 
-    private static <T> T read(String text, Function<String, Optional<T>> find, T[] all, Function<T, String> key) {
-        return find.apply(text).orElseThrow(() -> {
-            String choices = Arrays.stream(all).map(key).collect(Collectors.joining(", "));
+    private static <T extends Keyed> T read(String text, T[] all) {
+        return Keyed.find(all, text).orElseThrow(() -> {
+            String choices = Arrays.stream(all).map(Keyed::key).collect(Collectors.joining(", "));
             return new TypeConversionException("'" + text + "' is none of: " + choices);
         });
     }

@@ -1,10 +1,9 @@
 package io.github.tapwright.instrument;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /** How the top is built up through its thickness. */
-public enum ConstructionKind {
+public enum ConstructionKind implements Keyed {
     /** One layer of wood. */
     SOLID("solid", "solid"),
     /** Two skins of wood on a honeycomb of paper, aramid or the like. */
@@ -22,20 +21,12 @@ public enum ConstructionKind {
         this.words = words;
     }
 
-    /**
-     * The key kept in the archive and typed on the command line.
-     *
-     * @return stable, lower case
-     */
+    @Override
     public String key() {
         return key;
     }
 
-    /**
-     * The construction as people read it.
-     *
-     * @return lower-case words
-     */
+    @Override
     public String words() {
         return words;
     }
@@ -47,8 +38,6 @@ public enum ConstructionKind {
      * @return the value, or empty if none fits
      */
     public static Optional<ConstructionKind> find(String text) {
-        return Arrays.stream(values())
-                .filter(v -> v.key.equalsIgnoreCase(text) || v.words.equalsIgnoreCase(text))
-                .findFirst();
+        return Keyed.find(values(), text);
     }
 }

@@ -1,10 +1,9 @@
 package io.github.tapwright.instrument;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /** What sort of guitar an instrument is. */
-public enum InstrumentKind {
+public enum InstrumentKind implements Keyed {
     /** Gut or nylon strings, built for the concert repertoire. */
     CLASSICAL("classical", "classical guitar"),
     /** Gut or nylon strings, lighter and lower set. */
@@ -22,20 +21,12 @@ public enum InstrumentKind {
         this.words = words;
     }
 
-    /**
-     * The key kept in the archive and typed on the command line.
-     *
-     * @return stable, lower case
-     */
+    @Override
     public String key() {
         return key;
     }
 
-    /**
-     * The kind as people read it.
-     *
-     * @return lower-case words
-     */
+    @Override
     public String words() {
         return words;
     }
@@ -47,8 +38,6 @@ public enum InstrumentKind {
      * @return the value, or empty if none fits
      */
     public static Optional<InstrumentKind> find(String text) {
-        return Arrays.stream(values())
-                .filter(v -> v.key.equalsIgnoreCase(text) || v.words.equalsIgnoreCase(text))
-                .findFirst();
+        return Keyed.find(values(), text);
     }
 }

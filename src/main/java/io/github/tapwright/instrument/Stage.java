@@ -1,10 +1,9 @@
 package io.github.tapwright.instrument;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /** How far an instrument had come when it was measured. */
-public enum Stage {
+public enum Stage implements Keyed {
     /** Closed box, no finish yet. */
     IN_THE_WHITE("in-the-white", "in the white"),
     /** Sanded and sealed, ready for its finish. */
@@ -24,20 +23,12 @@ public enum Stage {
         this.words = words;
     }
 
-    /**
-     * The key kept in the archive and typed on the command line.
-     *
-     * @return stable, lower case
-     */
+    @Override
     public String key() {
         return key;
     }
 
-    /**
-     * The stage as people read it.
-     *
-     * @return lower-case words
-     */
+    @Override
     public String words() {
         return words;
     }
@@ -49,8 +40,6 @@ public enum Stage {
      * @return the value, or empty if none fits
      */
     public static Optional<Stage> find(String text) {
-        return Arrays.stream(values())
-                .filter(v -> v.key.equalsIgnoreCase(text) || v.words.equalsIgnoreCase(text))
-                .findFirst();
+        return Keyed.find(values(), text);
     }
 }

@@ -1,10 +1,9 @@
 package io.github.tapwright.instrument;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /** What the strings did during the taps; free strings take energy from the body and change its decay. */
-public enum StringState {
+public enum StringState implements Keyed {
     /** No strings on. */
     OFF("off", "strings off"),
     /** Strings on and held still by felt, foam or card. */
@@ -20,20 +19,12 @@ public enum StringState {
         this.words = words;
     }
 
-    /**
-     * The key kept in the archive and typed on the command line.
-     *
-     * @return stable, lower case
-     */
+    @Override
     public String key() {
         return key;
     }
 
-    /**
-     * The state as people read it.
-     *
-     * @return lower-case words
-     */
+    @Override
     public String words() {
         return words;
     }
@@ -45,8 +36,6 @@ public enum StringState {
      * @return the value, or empty if none fits
      */
     public static Optional<StringState> find(String text) {
-        return Arrays.stream(values())
-                .filter(v -> v.key.equalsIgnoreCase(text) || v.words.equalsIgnoreCase(text))
-                .findFirst();
+        return Keyed.find(values(), text);
     }
 }

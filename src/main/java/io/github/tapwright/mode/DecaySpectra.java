@@ -3,6 +3,7 @@ package io.github.tapwright.mode;
 import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.statistics.Median;
 import io.github.tapwright.tap.Decays;
+import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 
@@ -71,19 +72,15 @@ final class DecaySpectra {
         if (quiet.length < 64) {
             return 0;
         }
-        double[] spectrum = new Fourier(quiet.length).forward(quiet);
+        double[] power = new Fourier(quiet.length).power(quiet);
         double binHz = rateHz() / quiet.length;
         int first = (int) Math.max(1, Math.ceil(lowHz / binHz));
-        int last = Math.min(spectrum.length / 2 - 1, (int) Math.floor(highHz / binHz));
+        int last = Math.min(power.length - 1, (int) Math.floor(highHz / binHz));
         if (last - first < 8) {
             return 0;
         }
-        double[] power = new double[last - first + 1];
-        for (int k = first; k <= last; k++) {
-            power[k - first] = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
-        }
         // The median of an exponentially distributed power is ln 2 times its mean.
-        double mean = Median.of(power) / Math.log(2);
+        double mean = Median.of(Arrays.copyOfRange(power, first, last + 1)) / Math.log(2);
         return 0.5 * mean * length() / quiet.length;
     }
 

@@ -3,7 +3,7 @@ package io.github.tapwright.mode;
 /**
  * The exact spectrum of a decaying sine over a finite stretch, and its derivatives.
  *
- * <p>For x[n] = a·Re(zⁿ) − b·Im(zⁿ) … written as two real columns: with z = exp((−σ+iω)/rate), and
+ * <p>A real decaying sine is a·Re(zⁿ) + b·Im(zⁿ), so each pole has two real columns. With z = exp((−σ+iω)/rate), and
  * w = exp(−2πi·k/N), the discrete transform of zⁿ over N samples is g(z) = (1−zᴺ)/(1−z·w). The columns are
  * (g(z)+g(z̄))/2 for the cosine and (g(z)−g(z̄))/(2i) for the sine. No leakage is left to chance: cutting
  * the decay at N samples is part of the formula. Derived here.

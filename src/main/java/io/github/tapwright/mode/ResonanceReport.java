@@ -3,6 +3,7 @@ package io.github.tapwright.mode;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -37,7 +38,7 @@ final class ResonanceReport {
             }
         }
         double[] heights = heights(bodies);
-        double top = java.util.Arrays.stream(heights).max().orElse(0);
+        double top = Arrays.stream(heights).max().orElse(0);
         for (int i = 0; i < bodies.size(); i++) {
             consider(bodies.get(i), heights[i] - top);
         }

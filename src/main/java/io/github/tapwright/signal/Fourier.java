@@ -41,6 +41,21 @@ public final class Fourier {
     }
 
     /**
+     * The power spectrum of a real signal: |X[k]|², unscaled.
+     *
+     * @param signal shape [N]; left unchanged
+     * @return shape [N/2+1]
+     */
+    public double[] power(double[] signal) {
+        double[] spectrum = forward(signal);
+        double[] power = new double[spectrum.length / 2];
+        for (int k = 0; k < power.length; k++) {
+            power[k] = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+        }
+        return power;
+    }
+
+    /**
      * The real part of the inverse transform of a one-sided spectrum, doubled, so that a real signal whose
      * spectrum is given for positive frequencies alone comes back: 2·Re Σ X[k]·exp(2πi·k·n/N)/N.
      *

@@ -31,10 +31,10 @@ final class BandPower {
             int m = from + n;
             part[n] = m >= 0 && m < signal.length ? signal[m] * window[n] : 0;
         }
-        double[] spectrum = fourier.forward(part);
+        double[] power = fourier.power(part);
         double sum = 0;
         for (int k = firstBin; k <= lastBin; k++) {
-            sum += spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+            sum += power[k];
         }
         return sum * scale;
     }

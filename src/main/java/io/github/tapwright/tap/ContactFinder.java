@@ -2,6 +2,7 @@ package io.github.tapwright.tap;
 
 import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -55,7 +56,7 @@ final class ContactFinder {
         for (int b = 0; b < blocks; b++) {
             int from = Math.max(0, b - 40);
             int to = Math.min(blocks, b + 41);
-            quiet[b] = Median.quantile(java.util.Arrays.copyOfRange(medians, from, to), 0.1);
+            quiet[b] = Median.quantile(Arrays.copyOfRange(medians, from, to), 0.1);
         }
         return quiet;
     }

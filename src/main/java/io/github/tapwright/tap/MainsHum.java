@@ -44,12 +44,7 @@ final class MainsHum {
 
     private static double[] power(double[] signal) {
         int size = Integer.highestOneBit(Math.max(2, signal.length - 1)) * 2;
-        double[] spectrum = new Fourier(size).forward(Arrays.copyOf(signal, size));
-        double[] power = new double[spectrum.length / 2];
-        for (int k = 0; k < power.length; k++) {
-            power[k] = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
-        }
-        return power;
+        return new Fourier(size).power(Arrays.copyOf(signal, size));
     }
 
     /** Multiples of one mains frequency that stand out of their surroundings. */

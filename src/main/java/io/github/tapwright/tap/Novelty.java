@@ -1,6 +1,7 @@
 package io.github.tapwright.tap;
 
 import io.github.tapwright.signal.LinearPrediction;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -85,6 +86,6 @@ final class Novelty {
     /** Copy of a stretch, for medians. */
     double[] between(int from, int to) {
         int a = Math.max(0, from);
-        return java.util.Arrays.copyOfRange(power, a, Math.max(a, Math.min(power.length, to)));
+        return Arrays.copyOfRange(power, a, Math.max(a, Math.min(power.length, to)));
     }
 }

@@ -3,6 +3,7 @@ package io.github.tapwright.tap;
 import io.github.tapwright.statistics.Median;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * A track with the mains hum taken out, and how loud its quiet moments are.
@@ -32,7 +33,7 @@ final class QuietedTrack {
         this.noiseMeanSquare = quietest(shortBlock, from -> meanSquare(from, from + shortBlock));
     }
 
-    private double quietest(int block, java.util.function.IntToDoubleFunction power) {
+    private double quietest(int block, IntToDoubleFunction power) {
         int hop = Math.max(1, block / 2);
         int count = Math.max(1, (quieted.length - block) / hop + 1);
         double[] powers = new double[count];

@@ -39,16 +39,15 @@ public final class ResponseCurveAverage {
         int last = (int) Math.floor(settings.highHz() * size / decays.rateHz());
         double[][] levels = new double[decays.count()][];
         for (int s = 0; s < levels.length; s++) {
-            levels[s] = levels(fourier.forward(Arrays.copyOf(decays.decay(s), size)), first, last);
+            levels[s] = levels(fourier.power(Arrays.copyOf(decays.decay(s), size)), first, last);
         }
         return curve(levels, first, decays.rateHz() / size, RECTANGLE_HALF_POWER_BINS / decays.seconds());
     }
 
-    private static double[] levels(double[] spectrum, int first, int last) {
+    private static double[] levels(double[] power, int first, int last) {
         double[] db = new double[last - first + 1];
         for (int k = first; k <= last; k++) {
-            double power = spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
-            db[k - first] = 10 * Math.log10(power + FLOOR);
+            db[k - first] = 10 * Math.log10(power[k] + FLOOR);
         }
         double mean = Arrays.stream(db).average().orElseThrow();
         return Arrays.stream(db).map(d -> d - mean).toArray();

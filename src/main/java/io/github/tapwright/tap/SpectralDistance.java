@@ -2,6 +2,7 @@ package io.github.tapwright.tap;
 
 import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.statistics.Median;
+import java.util.Arrays;
 
 /** How far each strike's spectrum lies from the median of all, its strength taken out. */
 final class SpectralDistance {
@@ -17,21 +18,21 @@ final class SpectralDistance {
         Fourier fourier = new Fourier(decays.length());
         bandDb = new double[decays.count()][];
         for (int s = 0; s < bandDb.length; s++) {
-            bandDb[s] = bandLevels(fourier.forward(decays.decay(s)), decays, settings, bands);
+            bandDb[s] = bandLevels(fourier.power(decays.decay(s)), decays, settings, bands);
         }
     }
 
-    private static double[] bandLevels(double[] spectrum, Decays decays, TapSettings settings, int bands) {
+    private static double[] bandLevels(double[] bins, Decays decays, TapSettings settings, int bands) {
         double[] power = new double[bands];
         double binHz = decays.rateHz() / decays.length();
         double octaves = Math.log(settings.highHz() / settings.lowHz());
-        for (int k = 0; k < spectrum.length / 2; k++) {
+        for (int k = 0; k < bins.length; k++) {
             int band = (int) Math.floor(bands * Math.log(k * binHz / settings.lowHz()) / octaves);
             if (k > 0 && band >= 0 && band < bands) {
-                power[band] += spectrum[2 * k] * spectrum[2 * k] + spectrum[2 * k + 1] * spectrum[2 * k + 1];
+                power[band] += bins[k];
             }
         }
-        double total = java.util.Arrays.stream(power).sum();
+        double total = Arrays.stream(power).sum();
         double[] db = new double[bands];
         for (int b = 0; b < bands; b++) {
             db[b] = 10 * Math.log10(Math.max(1e-12, power[b] / Math.max(1e-300, total)));
@@ -46,8 +47,8 @@ final class SpectralDistance {
         double top = Double.NEGATIVE_INFINITY;
         for (int b = 0; b < bands; b++) {
             int band = b;
-            middle[b] = Median.of(
-                    java.util.Arrays.stream(bandDb).mapToDouble(s -> s[band]).toArray());
+            middle[b] =
+                    Median.of(Arrays.stream(bandDb).mapToDouble(s -> s[band]).toArray());
             top = Math.max(top, middle[b]);
         }
         double[] distances = new double[bandDb.length];
