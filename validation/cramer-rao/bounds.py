@@ -51,7 +51,8 @@ def decay_time(w, sigma):
 def spread(of, s, covariance):
     """Standard deviation of a function of (omega, sigma), its slopes by central differences."""
     w, sigma, step = s.imag, -s.real, 1e-4
-    slope = np.array([of(w + step, sigma) - of(w - step, sigma), of(w, sigma + step) - of(w, sigma - step)]) / (2 * step)
+    slope = np.array([of(w + step, sigma) - of(w - step, sigma),
+                      of(w, sigma + step) - of(w, sigma - step)]) / (2 * step)
     return np.sqrt(slope @ covariance @ slope)
 
 

@@ -4,8 +4,8 @@ package io.github.tapwright.signal;
  * How the two ends of a stretch of signal are faded before it is transformed.
  *
  * <p>All but the triangle are sums of cosines, w(x) = a0 − a1·cos(2πx) + a2·cos(4πx) − a3·cos(6πx) + a4·cos(8πx)
- * with x from 0 to 1 over the stretch; the triangle is w(x) = 1 − |2x − 1|. Largest value 1, within 1e-4, but for the flat top, whose mean is 1.
- * Source: [Harris1978]; the flat top is HFT95 of [Heinzel2002].
+ * with x from 0 to 1 over the stretch; the triangle is w(x) = 1 − |2x − 1|. The largest value is 1, but for the
+ * flat top, whose mean is 1. Source: [Harris1978]; the flat top is HFT95 of [Heinzel2002].
  *
  * <p>There are two ways to sample a window of length N. {@link #periodic} takes x = n/N, as if the N-th sample
  * were the first of the next period (Harris: "DFT-even"); a spectrum wants this one, and all figures of merit
@@ -23,13 +23,13 @@ public enum Window {
     },
     /** One raised cosine. */
     HANN(0.5, 0.5, 0, 0, 0),
-    /** A raised cosine on a step that cancels the first side lobe. */
+    /** A raised cosine on a step that all but cancels the first side lobe. */
     HAMMING(0.54, 0.46, 0, 0, 0),
     /** Three terms, rounded to two digits so that both ends go to zero. */
     BLACKMAN(0.42, 0.5, 0.08, 0, 0),
     /** Three terms with zeros placed on the third and fourth side lobe. */
     EXACT_BLACKMAN(7938 / 18608.0, 9240 / 18608.0, 1430 / 18608.0, 0, 0),
-    /** Four terms with the lowest side lobes four terms can give, −92 dB. */
+    /** Four terms, chosen for low side lobes: −92 dB. */
     BLACKMAN_HARRIS(0.35875, 0.48829, 0.14128, 0.01168, 0),
     /** Five terms for reading levels: between bins a tone is never wrong by more than 0.0044 dB. */
     FLAT_TOP(1, 1.9383379, 1.3045202, 0.4028270, 0.0350665);
