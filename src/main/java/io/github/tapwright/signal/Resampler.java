@@ -39,7 +39,7 @@ public final class Resampler {
         this.down = down;
         double lowerHalfRate = 0.5 * Math.min(1, (double) up / down); // in cycles per input sample
         KaiserSinc response = new KaiserSinc((1 - MARGIN) * lowerHalfRate, (1 + MARGIN) * lowerHalfRate, STOP_BAND_DB);
-        this.reach = (int) Math.ceil(response.reachSeconds());
+        this.reach = up == down ? 0 : (int) Math.ceil(response.reachSeconds()); // 1:1 leaves the samples alone
         this.phases = new double[up][2 * reach + 1];
         for (int p = 0; p < up; p++) {
             fill(phases[p], response, (double) p / up);

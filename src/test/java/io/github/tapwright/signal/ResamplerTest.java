@@ -65,6 +65,12 @@ class ResamplerTest {
     }
 
     @Test
+    void theSameRateLeavesTheSamplesAlone() {
+        double[] signal = sine(23_000, 48_000, 100);
+        assertThat(resampled(1, 1, signal, 17)).isEqualTo(signal);
+    }
+
+    @Test
     void nothingStaysNothing() {
         assertThat(new Resampler(160, 147).finish()).isEmpty();
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How much each channel counts in programme loudness. Source: [BS1770], annex 1, table 3.
+ * How much each channel counts in programme loudness. Source: [BS1770], annex 1.
  *
  * @param weights G_i on the power of each channel, in the order of the recording
  */

@@ -56,4 +56,20 @@ class BandTest {
             }
         }
     }
+
+    /** Summation, class 1 of [IEC61260-1]: the bands together hold the power of the sound, +0.8 −1.8 dB. */
+    @Test
+    void theBandsTogetherHoldThePowerOfATone() {
+        for (double frequencyHz : new double[] {100, 112.2, 500, 530, 1122, 4000, 8000}) {
+            for (Bandwidth width : Bandwidth.values()) {
+                BandMeter meter = new BandMeter(width, new SampleRate(48_000));
+                double[] tone = Sound.sine(48_000, 4, frequencyHz, 0);
+                meter.take(tone, tone.length);
+                double sum = meter.powers().stream()
+                        .mapToDouble(BandPower::meanSquare)
+                        .sum();
+                assertThat(10 * Math.log10(2 * sum)).isBetween(-1.8, 0.8);
+            }
+        }
+    }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The K weighting against [BS1770], annex 1, tables 1 and 2. */
+/** The K weighting against [BS1770], annex 1. */
 class KWeightingReferenceTest {
 
     /** Tolerance: the printed digits. The high pass is printed with the numerator 1, −2, 1. */
