@@ -35,8 +35,8 @@ final class BandSurvey {
         }
     }
 
-    /** A shared mode together with the fit it came from. */
-    record Found(SharedMode mode, PoleFit fit, int index) {}
+    /** A shared mode together with the fit it came from and the fits of later starts. */
+    record Found(SharedMode mode, PoleFit fit, int index, List<PoleFit> laterFits) {}
 
     /** All shared modes, lowest first. */
     List<Found> modes() {
@@ -46,16 +46,32 @@ final class BandSurvey {
             double high = edgesHz[b + 1] + MARGIN_HZ;
             SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
             SubspacePoles subspace = new SubspacePoles(spectra, low, high);
-            found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b));
+            found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b, List.of()));
         }
         for (int i = 0; i < POLISHES; i++) {
-            found = polished(found);
+            found = polished(found, i == POLISHES - 1);
         }
         found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
-        return found;
+        return withoutDoubles(found);
     }
 
-    private List<Found> polished(List<Found> found) {
+    /** A pole on the edge of two bands may be found in both, a little to either side; the stronger one stays. */
+    private static List<Found> withoutDoubles(List<Found> found) {
+        List<Found> single = new ArrayList<>();
+        for (Found f : found) {
+            Found before = single.isEmpty() ? null : single.get(single.size() - 1);
+            if (before == null
+                    || before.fit() == f.fit()
+                    || !before.mode().pole().isTwinOf(f.mode().pole())) {
+                single.add(f);
+            } else if (f.mode().heightDb(0) > before.mode().heightDb(0)) {
+                single.set(single.size() - 1, f);
+            }
+        }
+        return single;
+    }
+
+    private List<Found> polished(List<Found> found, boolean last) {
         List<Found> better = new ArrayList<>();
         for (int b = 0; b + 1 < edgesHz.length; b++) {
             double low = edgesHz[b] - MARGIN_HZ;
@@ -71,18 +87,20 @@ final class BandSurvey {
                 }
             }
             SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
-            better.addAll(inBand(OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS)), b));
+            PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
+            List<PoleFit> later = last ? StartTimeSpread.laterFits(spectra, fit, outside, low, high) : List.of();
+            better.addAll(inBand(fit, b, later));
         }
         return better;
     }
 
-    private List<Found> inBand(PoleFit fit, int band) {
+    private List<Found> inBand(PoleFit fit, int band, List<PoleFit> later) {
         List<Found> found = new ArrayList<>();
         List<SharedMode> modes = fit.modes();
         for (int m = 0; m < modes.size(); m++) {
             double hz = modes.get(m).pole().dampedHz();
             if (hz >= edgesHz[band] && hz < edgesHz[band + 1]) {
-                found.add(new Found(modes.get(m), fit, m));
+                found.add(new Found(modes.get(m), fit, m, later));
             }
         }
         return found;

@@ -22,6 +22,16 @@ final class DecaySpectra {
         }
     }
 
+    /** The spectra of the same decays, their beginning left out. */
+    DecaySpectra later(double seconds) {
+        int skip = (int) Math.round(seconds * rateHz());
+        double[][] rest = new double[strikes()][];
+        for (int s = 0; s < rest.length; s++) {
+            rest[s] = Arrays.copyOfRange(decays.decay(s), skip, length());
+        }
+        return new DecaySpectra(new Decays(rateHz(), rest, decays.humHz(), decays.quiet()));
+    }
+
     int strikes() {
         return spectra.length;
     }

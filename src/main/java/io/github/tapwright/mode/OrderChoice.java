@@ -3,29 +3,26 @@ package io.github.tapwright.mode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 
 /**
- * Decides how many resonances a window holds.
+ * Settles how many resonances a window holds, starting from the poles that stabilised.
  *
- * <p>Orders are tried upwards, each refined, and judged by the Bayesian information criterion
- * n·ln(cost) + k·ln(n), with one thing more while what is left stands above the room's noise: a pole must explain at least 15 % of it. No
- * body is exactly a sum of decaying sines, and without that condition a quiet room would let the program
- * dress up the remainder as dozens of resonances. Then single poles are added where most is left over, and taken away where nothing is lost.
- * Source: [Schwarz1978].
+ * <p>A pole is left out when nothing is lost by it, and one is added where most is left over, if that
+ * earns its price: the Bayesian information criterion n·ln(cost) + k·ln(n). The cost has a floor, a thousandth of
+ * the window's energy: no body is exactly a sum of decaying sines, and in a quiet room the program would
+ * otherwise dress up that remainder as dozens of resonances. Source: [Schwarz1978].
  */
 final class OrderChoice {
 
-    private static final double NEAR_NOISE = 3;
-    private static final double LEAST_SHARE = 0.15;
+    private static final double MODEL_FLOOR = 1e-3;
     private static final double PROMISING = 0.95;
     private static final double USUAL_Q = 30;
-    private static final int MOST_POLES = 14;
-    private static final int PATIENCE = 3;
+    private static final double BEYOND_HZ = 25;
     private static final int QUICK_STEPS = 4;
     private static final int THOROUGH_STEPS = 15;
     private static final int MOST_ADDED = 3;
-    private static final double WIDEST_SIGMA_OF_OMEGA = 0.25;
 
     private OrderChoice() {}
 
@@ -46,47 +43,42 @@ final class OrderChoice {
     private static boolean earnsItsPoles(PoleFit larger, PoleFit smaller) {
         double strikes = larger.window().strikes();
         double n = larger.window().rows() * strikes;
-        double gain = n * Math.log(Math.max(smaller.cost(), 1e-300) / Math.max(larger.cost(), 1e-300));
+        double floor = MODEL_FLOOR * larger.window().energy() + 1e-300;
+        double gain = n * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
         double price = (2 + 2 * strikes) * Math.log(n);
-        boolean onlyNoiseLeft =
-                smaller.noiseVariance() < NEAR_NOISE * smaller.window().noiseVariance();
-        if (!onlyNoiseLeft) {
-            price = Math.max(price, -n * Math.log(1 - LEAST_SHARE));
-        }
         return gain > price * (larger.poles().size() - smaller.poles().size());
     }
 
     /** The best fit of a window, first guesses from the subspace method. */
     static PoleFit fromSubspace(SpectralWindow window, SubspacePoles subspace, double lowHz, double highHz) {
-        PoleFit best = PoleRefinement.refine(window, List.of(), 0);
-        int most = Math.min(MOST_POLES, Math.min(subspace.mostPoles(), mostPoles(window)));
-        int without = 0;
-        for (int count = 1; count <= most && without < PATIENCE; count++) {
-            List<Pole> guess = plausible(subspace.poles(count), lowHz, highHz);
-            PoleFit fit = PoleRefinement.refine(window, guess, QUICK_STEPS);
-            without++;
-            if (isBetter(fit, best)) {
-                best = fit;
-                without = 0;
-            }
-        }
-        return settle(PoleRefinement.refine(window, best.poles(), THOROUGH_STEPS));
+        List<Pole> stable = StablePoles.in(subspace, lowHz - BEYOND_HZ, highHz + BEYOND_HZ);
+        int most = mostPoles(window);
+        List<Pole> guess = stable.size() > most ? stable.subList(0, most) : stable;
+        PoleFit rough = pruned(new PoleFit(window, guess), 0);
+        return settle(PoleRefinement.refine(window, rough.poles(), THOROUGH_STEPS));
     }
 
-    /** Adds poles while that helps, then takes away what is not needed. */
+    /** Takes away poles that are not needed, then adds some while that helps. */
     static PoleFit settle(PoleFit start) {
-        PoleFit best = start;
+        PoleFit best = pruned(start, QUICK_STEPS);
         for (int added = 0; added < MOST_ADDED && best.poles().size() < mostPoles(best.window()); added++) {
             PoleFit more = withOneMore(best);
             if (!isBetter(more, best)) {
-                break;
+                return best;
             }
-            best = more;
+            best = pruned(more, QUICK_STEPS);
         }
-        for (boolean changed = true; changed && !best.poles().isEmpty(); ) {
-            PoleFit fewer = withOneLess(best);
-            changed = isBetter(fewer, best);
-            best = changed ? fewer : best;
+        return best;
+    }
+
+    private static PoleFit pruned(PoleFit start, int steps) {
+        PoleFit best = start;
+        while (!best.poles().isEmpty()) {
+            PoleFit fewer = withOneLess(best, steps);
+            if (!isBetter(fewer, best)) {
+                return best;
+            }
+            best = fewer;
         }
         return best;
     }
@@ -94,13 +86,6 @@ final class OrderChoice {
     /** So many that each strike keeps twice as many numbers as are fitted to it. */
     private static int mostPoles(SpectralWindow window) {
         return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
-    }
-
-    private static List<Pole> plausible(List<Pole> poles, double lowHz, double highHz) {
-        return poles.stream()
-                .filter(p -> p.dampedHz() > lowHz && p.dampedHz() < highHz)
-                .filter(p -> p.sigma() < WIDEST_SIGMA_OF_OMEGA * p.omega())
-                .toList();
     }
 
     private static PoleFit withOneMore(PoleFit fit) {
@@ -133,15 +118,13 @@ final class OrderChoice {
     }
 
     /** Leaves out the pole that is missed least. */
-    private static PoleFit withOneLess(PoleFit fit) {
-        List<PoleFit> tries = new ArrayList<>();
-        for (int m = 0; m < fit.poles().size(); m++) {
-            List<Pole> poles = new ArrayList<>(fit.poles());
-            poles.remove(m);
-            tries.add(new PoleFit(fit.window(), poles));
-        }
-        PoleFit least =
-                tries.stream().min(Comparator.comparingDouble(PoleFit::cost)).orElseThrow();
-        return PoleRefinement.refine(fit.window(), least.poles(), QUICK_STEPS);
+    private static PoleFit withOneLess(PoleFit fit, int steps) {
+        int least = IntStream.range(0, fit.poles().size())
+                .boxed()
+                .min(Comparator.comparingDouble(fit::costWithout))
+                .orElseThrow();
+        List<Pole> poles = new ArrayList<>(fit.poles());
+        poles.remove(least);
+        return PoleRefinement.refine(fit.window(), poles, steps);
     }
 }

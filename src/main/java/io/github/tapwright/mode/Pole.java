@@ -8,6 +8,8 @@ package io.github.tapwright.mode;
  */
 record Pole(double omega, double sigma) {
 
+    private static final double TWIN_WIDTHS = 0.25;
+
     double dampedHz() {
         return omega / (2 * Math.PI);
     }
@@ -23,5 +25,13 @@ record Pole(double omega, double sigma) {
     /** Half-power width of its line, Hz. */
     double widthHz() {
         return sigma / Math.PI;
+    }
+
+    /**
+     * Whether two poles lie so near each other, within a quarter of their mean width, that they describe one
+     * resonance.
+     */
+    boolean isTwinOf(Pole other) {
+        return Math.abs(dampedHz() - other.dampedHz()) < TWIN_WIDTHS * 0.5 * (widthHz() + other.widthHz());
     }
 }

@@ -121,11 +121,44 @@ final class PoleFit {
         return modes;
     }
 
-    /** Variance of a pole's cosine and sine strength in any strike, the poles taken as known. */
-    double strengthVariance(int pole) {
+    /**
+     * What the cost would be without one pole, the others staying where they are.
+     *
+     * <p>Leaving out columns S raises the cost by c_Sᵀ·[((XᵀX)⁻¹)_SS]⁻¹·c_S, with c the strengths. Source:
+     * [SeberLee2003], sec. 3.8 (from memory, to be verified).
+     */
+    double costWithout(int pole) {
+        DMatrixRMaj inverse = inverseTriangle();
+        double aa = 0;
+        double ab = 0;
+        double bb = 0;
+        for (int c = 0; c < inverse.numCols; c++) {
+            double a = inverse.get(2 * pole, c);
+            double b = inverse.get(2 * pole + 1, c);
+            aa += a * a;
+            ab += a * b;
+            bb += b * b;
+        }
+        double determinant = Math.max(aa * bb - ab * ab, 1e-300);
+        double rise = 0;
+        for (int s = 0; s < window.strikes(); s++) {
+            double x = strengths.get(2 * pole, s);
+            double y = strengths.get(2 * pole + 1, s);
+            rise += (x * x * bb - 2 * x * y * ab + y * y * aa) / determinant;
+        }
+        return cost + rise;
+    }
+
+    private DMatrixRMaj inverseTriangle() {
         DMatrixRMaj unit = new DMatrixRMaj(triangle.numCols, triangle.numCols);
         CommonOps_DDRM.setIdentity(unit);
         solveTriangle(unit);
+        return unit;
+    }
+
+    /** Variance of a pole's cosine and sine strength in any strike, the poles taken as known. */
+    double strengthVariance(int pole) {
+        DMatrixRMaj unit = inverseTriangle();
         double sum = 0;
         for (int row = 2 * pole; row < 2 * pole + 2; row++) {
             for (int c = 0; c < unit.numCols; c++) {

@@ -4,8 +4,10 @@ import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Turns shared modes into resonances, leaves out what is none, and says why. */
 final class ResonanceReport {
@@ -14,34 +16,53 @@ final class ResonanceReport {
     private static final double LARGEST_Q = 150;
     private static final double FAINTEST_DB = -45;
     private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.01;
-    private static final double LARGEST_RELATIVE_U_Q = 0.2;
+    private static final double LARGEST_RELATIVE_U_Q = 0.3;
+
+    private static final int MOST_TONES_NAMED = 3;
 
     private final List<Resonance> resonances = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
+    private int unsteady;
 
     ResonanceReport(List<BandSurvey.Found> found, TapSettings settings) {
         List<BandSurvey.Found> inRange = found.stream()
                 .filter(f -> f.mode().pole().naturalHz() >= settings.lowHz()
                         && f.mode().pole().naturalHz() <= settings.highHz())
                 .toList();
-        List<BandSurvey.Found> bodies = new ArrayList<>();
-        for (BandSurvey.Found f : inRange) {
-            double q = f.mode().pole().q();
-            if (q > LARGEST_Q) {
-                warnings.add(String.format(
-                        Locale.ROOT,
-                        "the tone at %.1f Hz rings on (Q %.0f): a string, a hum or a whistle, not a body resonance",
-                        f.mode().pole().naturalHz(),
-                        q));
-            } else if (q >= LEAST_Q) {
-                bodies.add(f);
-            }
-        }
+        List<BandSurvey.Found> bodies = inRange.stream()
+                .filter(f -> f.mode().pole().q() >= LEAST_Q && f.mode().pole().q() <= LARGEST_Q)
+                .toList();
         double[] heights = heights(bodies);
         double top = Arrays.stream(heights).max().orElse(0);
         for (int i = 0; i < bodies.size(); i++) {
             consider(bodies.get(i), heights[i] - top);
         }
+        noteTones(inRange);
+        if (unsteady > 0) {
+            warnings.add(unsteady + (unsteady == 1 ? " weaker feature is" : " weaker features are")
+                    + " not listed: not the same when the decay is read from a later start, or too unsure");
+        }
+    }
+
+    /** What rings on longer than a body does: the strongest few by name. */
+    private void noteTones(List<BandSurvey.Found> inRange) {
+        List<BandSurvey.Found> tones = new ArrayList<>(
+                inRange.stream().filter(f -> f.mode().pole().q() > LARGEST_Q).toList());
+        if (tones.isEmpty()) {
+            return;
+        }
+        tones.sort(Comparator.comparingDouble(f -> -f.mode().heightDb(0)));
+        String named = tones.stream()
+                .limit(MOST_TONES_NAMED)
+                .map(f -> String.format(
+                        Locale.ROOT,
+                        "%.1f Hz (Q %.0f)",
+                        f.mode().pole().naturalHz(),
+                        f.mode().pole().q()))
+                .collect(Collectors.joining(", "));
+        warnings.add((tones.size() == 1 ? "one tone rings" : tones.size() + " tones ring")
+                + " on too long for a body (a string, a hum, a whistle): " + named
+                + (tones.size() > MOST_TONES_NAMED ? " and weaker ones" : ""));
     }
 
     /** Mean height over the strikes, each strike's strength (its own mean height) taken out. */
@@ -57,12 +78,13 @@ final class ResonanceReport {
     }
 
     private void consider(BandSurvey.Found f, double levelDb) {
-        PoleUncertainty uncertainty = new PoleUncertainty(f.fit(), f.index());
+        StartTimeSpread uncertainty = new StartTimeSpread(f);
         Estimate frequency = uncertainty.frequencyHz();
         Estimate q = uncertainty.q();
         boolean sure = frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
                 && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
-        if (levelDb < FAINTEST_DB || !sure) {
+        if (levelDb < FAINTEST_DB || !sure || !uncertainty.stays() || isLesserTwin(f)) {
+            unsteady += levelDb < FAINTEST_DB ? 0 : 1;
             return;
         }
         resonances.add(new Resonance(
@@ -108,8 +130,17 @@ final class ResonanceReport {
         return 10 * Math.log10(Math.max(1e-30, power));
     }
 
+    /** Whether the fit holds a longer-ringing pole at the same place: the two are one resonance. */
+    private static boolean isLesserTwin(BandSurvey.Found f) {
+        Pole own = f.mode().pole();
+        return f.fit().poles().stream().anyMatch(other -> other.sigma() < own.sigma() && own.isTwinOf(other));
+    }
+
     private static String neighbourNote(BandSurvey.Found f) {
         Pole own = f.mode().pole();
+        if (f.fit().poles().stream().anyMatch(other -> other.sigma() > own.sigma() && own.isTwinOf(other))) {
+            return "dies away faster at first: these numbers are of its later decay";
+        }
         for (Pole other : f.fit().poles()) {
             double distance = Math.abs(other.dampedHz() - own.dampedHz());
             if (distance > 0 && distance < 0.5 * (own.widthHz() + other.widthHz())) {

@@ -1,5 +1,6 @@
 package io.github.tapwright.mode;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,6 +25,19 @@ record SharedMode(Pole pole, List<Double> amplitudes) {
 
     int strikes() {
         return amplitudes.size() / 2;
+    }
+
+    /** The same mode seen from a later start: its strengths turned and decayed. */
+    SharedMode later(double seconds) {
+        double decay = Math.exp(-pole.sigma() * seconds);
+        double re = decay * Math.cos(pole.omega() * seconds);
+        double im = decay * Math.sin(pole.omega() * seconds);
+        List<Double> turned = new ArrayList<>();
+        for (int s = 0; s < strikes(); s++) {
+            turned.add(cosine(s) * re + sine(s) * im);
+            turned.add(sine(s) * re - cosine(s) * im);
+        }
+        return new SharedMode(pole, turned);
     }
 
     /** Height of its line in one strike's spectrum, up to a constant: strength over decay rate, dB. */

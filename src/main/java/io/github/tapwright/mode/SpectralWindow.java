@@ -96,6 +96,15 @@ final class SpectralWindow {
         return data.numCols;
     }
 
+    /** Sum of squares of the data. */
+    double energy() {
+        double sum = 0;
+        for (double x : data.data) {
+            sum += x * x;
+        }
+        return sum;
+    }
+
     /** Variance of one row that the room alone gives, 0 if unknown. */
     double noiseVariance() {
         return noiseVariance;

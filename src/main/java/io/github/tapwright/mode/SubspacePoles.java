@@ -69,16 +69,20 @@ final class SubspacePoles {
         for (int n = 0; n < kept; n++) {
             energy += y[skip + n] * y[skip + n];
         }
-        for (int i = 0; i < height; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = 0;
-                for (int n = 0; n + height <= kept; n++) {
-                    sum += y[skip + n + i] * y[skip + n + j];
+        int columns = kept - height + 1;
+        for (int lag = 0; lag < height; lag++) {
+            double sum = 0;
+            for (int n = 0; n < columns; n++) {
+                sum += y[skip + n] * y[skip + n + lag];
+            }
+            // One step down the diagonal drops the first product and takes up one more at the end.
+            for (int i = 0; i + lag < height; i++) {
+                covariance.add(i, i + lag, sum / energy);
+                if (lag > 0) {
+                    covariance.add(i + lag, i, sum / energy);
                 }
-                covariance.add(i, j, sum / energy);
-                if (i != j) {
-                    covariance.add(j, i, sum / energy);
-                }
+                int first = skip + i;
+                sum += y[first + columns] * y[first + columns + lag] - y[first] * y[first + lag];
             }
         }
     }

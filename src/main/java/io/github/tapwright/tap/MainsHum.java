@@ -7,7 +7,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Steady tones of the mains, 50 or 60 Hz and multiples, in what lies between the taps.
+ * Finds the mains, 50 or 60 Hz with multiples, in what lies between the taps.
+ *
+ * <p>One frequency must explain all multiples at once, at least two of them, and each must be as strong at
+ * the end as at the beginning: a string's partials may lie on multiples of 50 Hz, but they die away.
  */
 final class MainsHum {
 
@@ -15,78 +18,110 @@ final class MainsHum {
     private static final double SHORTEST_QUIET_SECONDS = 0.7;
     private static final double PROMINENCE = 30;
     private static final double MAINS_TOLERANCE = 0.006;
+    private static final int FREQUENCIES_TRIED = 121;
+    private static final double STEADY_DB = 6;
+    private static final int FEWEST_MULTIPLES = 2;
 
-    private MainsHum() {}
+    private final double[] quiet;
+    private final double[] power;
+    private final double rateHz;
+    private final double binHz;
+    private final double highHz;
 
-    /** Frequencies of the mains tones that stand out, lowest first; empty if none or too little quiet. */
-    static List<Double> find(TapTrack track, List<Contact> contacts, double highHz) {
+    private MainsHum(double[] quiet, double rateHz, double highHz) {
+        this.quiet = quiet;
+        this.rateHz = rateHz;
+        this.highHz = highHz;
+        int size = Integer.highestOneBit(Math.max(2, quiet.length - 1)) * 2;
+        this.power = new Fourier(size).power(Arrays.copyOf(quiet, size));
+        this.binHz = rateHz / size;
+    }
+
+    /** The mains tones that stand out; none if there are none or too little quiet. */
+    static Hum find(TapTrack track, List<Contact> contacts, double highHz) {
         double rate = track.decimatedRateHz();
-        int length = (int) Math.min(track.signal().length, LONGEST_SECONDS * rate);
-        double[] quiet = Arrays.copyOf(track.signal(), length);
-        double masked = 0;
-        for (Contact c : contacts) {
-            int from = (int) Math.max(0, (c.onsetSeconds() - 0.01) * rate);
-            int to = (int) Math.min(length, (c.onsetSeconds() + 0.6) * rate);
-            if (from < to) {
-                Arrays.fill(quiet, from, to, 0);
-                masked += to - from;
+        boolean[] tap = TapMask.of(track, contacts);
+        double[] quiet = Arrays.copyOf(track.signal(), (int) Math.min(tap.length, LONGEST_SECONDS * rate));
+        int masked = 0;
+        for (int n = 0; n < quiet.length; n++) {
+            if (tap[n]) {
+                quiet[n] = 0;
+                masked++;
             }
         }
-        if (length - masked < SHORTEST_QUIET_SECONDS * rate) {
-            return List.of();
+        if (quiet.length - masked < SHORTEST_QUIET_SECONDS * rate) {
+            return Hum.NONE;
         }
-        double[] power = power(quiet);
-        double binHz = rate / (2.0 * (power.length - 1));
-        List<Double> fifty = tones(power, binHz, 50, highHz);
-        List<Double> sixty = tones(power, binHz, 60, highHz);
-        return fifty.size() >= sixty.size() ? fifty : sixty;
+        MainsHum search = new MainsHum(quiet, rate, highHz);
+        Hum fifty = search.near(50);
+        Hum sixty = search.near(60);
+        return fifty.multiples().size() >= sixty.multiples().size() ? fifty : sixty;
     }
 
-    private static double[] power(double[] signal) {
-        int size = Integer.highestOneBit(Math.max(2, signal.length - 1)) * 2;
-        return new Fourier(size).power(Arrays.copyOf(signal, size));
-    }
-
-    /** Multiples of one mains frequency that stand out of their surroundings. */
-    private static List<Double> tones(double[] power, double binHz, double mainsHz, double highHz) {
-        double strongest = 0;
-        double fundamental = mainsHz;
+    private Hum near(double mainsHz) {
+        double bestHz = mainsHz;
+        double bestSum = -1;
+        for (int i = 0; i < FREQUENCIES_TRIED; i++) {
+            double hz = mainsHz * (1 + MAINS_TOLERANCE * (2.0 * i / (FREQUENCIES_TRIED - 1) - 1));
+            double sum = 0;
+            for (int k = 1; k * hz <= 1.1 * highHz; k++) {
+                sum += Math.log1p(prominence(k * hz));
+            }
+            if (sum > bestSum) {
+                bestSum = sum;
+                bestHz = hz;
+            }
+        }
         List<Integer> multiples = new ArrayList<>();
-        for (int k = 1; k * mainsHz <= 1.1 * highHz; k++) {
-            double reachHz = Math.max(2 * binHz, k * mainsHz * MAINS_TOLERANCE);
-            int peak = largest(power, (k * mainsHz - reachHz) / binHz, (k * mainsHz + reachHz) / binHz);
-            double around = Median.of(Arrays.copyOfRange(
-                    power,
-                    Math.max(0, peak - (int) Math.ceil(8 / binHz)),
-                    Math.min(power.length, peak + (int) Math.ceil(8 / binHz))));
-            double prominence = power[peak] / Math.max(around, 1e-300);
-            if (prominence > PROMINENCE) {
+        for (int k = 1; k * bestHz <= 1.1 * highHz; k++) {
+            if (prominence(k * bestHz) > PROMINENCE && isSteady(k * bestHz)) {
                 multiples.add(k);
-                if (prominence * k > strongest) { // a high multiple tells the fundamental best
-                    strongest = prominence * k;
-                    fundamental = interpolated(power, peak) * binHz / k;
-                }
             }
         }
-        double exact = fundamental;
-        return multiples.size() < 2
-                ? List.of()
-                : multiples.stream().map(k -> k * exact).toList();
+        return multiples.size() < FEWEST_MULTIPLES ? Hum.NONE : new Hum(bestHz, multiples);
     }
 
-    private static int largest(double[] power, double from, double to) {
-        int best = (int) Math.max(1, Math.floor(from));
-        for (int k = best; k <= Math.min(power.length - 2, Math.ceil(to)); k++) {
-            best = power[k] > power[best] ? k : best;
+    /** Power at a frequency over the median within 8 Hz; between bins by a parabola through the logarithms. */
+    private double prominence(double hz) {
+        int k = (int) Math.round(hz / binHz);
+        if (k < 2 || k + 2 >= power.length) {
+            return 0;
         }
-        return best;
-    }
-
-    private static double interpolated(double[] power, int k) {
+        int reach = (int) Math.ceil(8 / binHz);
+        double around = Median.of(Arrays.copyOfRange(power, Math.max(0, k - reach), Math.min(power.length, k + reach)));
+        double x = hz / binHz - k;
         double a = Math.log(power[k - 1] + 1e-300);
         double b = Math.log(power[k] + 1e-300);
         double c = Math.log(power[k + 1] + 1e-300);
-        double curvature = a - 2 * b + c;
-        return curvature < 0 ? k + 0.5 * (a - c) / curvature : k;
+        double here = b + 0.5 * (c - a) * x + 0.5 * (a - 2 * b + c) * x * x;
+        return Math.exp(here) / Math.max(around, 1e-300);
+    }
+
+    /** Whether a tone is as strong in the last third of the quiet as in the first. */
+    private boolean isSteady(double hz) {
+        double[] sounding = Arrays.stream(quiet).filter(x -> x != 0).toArray();
+        int third = sounding.length / 3;
+        double first = strength(quiet, hz, 0, third, sounding.length);
+        double last = strength(quiet, hz, sounding.length - third, sounding.length, sounding.length);
+        return Math.abs(10 * Math.log10(Math.max(first, 1e-300) / Math.max(last, 1e-300))) < STEADY_DB;
+    }
+
+    /** Mean power of a tone between two counts of unmasked samples, its phase kept in step with time. */
+    private double strength(double[] x, double hz, int from, int to, int count) {
+        double radians = 2 * Math.PI * hz / rateHz;
+        double re = 0;
+        double im = 0;
+        int seen = 0;
+        for (int n = 0; n < x.length && seen < count; n++) {
+            if (x[n] != 0) {
+                if (seen >= from && seen < to) {
+                    re += x[n] * Math.cos(radians * n);
+                    im += x[n] * Math.sin(radians * n);
+                }
+                seen++;
+            }
+        }
+        double samples = Math.max(1, to - from);
+        return (re * re + im * im) / (samples * samples);
     }
 }

@@ -91,13 +91,8 @@ final class QuietedTrack {
         if (tonesHz.isEmpty()) {
             return out;
         }
-        boolean[] tap = new boolean[out.length];
+        boolean[] tap = TapMask.of(track, contacts);
         double rate = track.decimatedRateHz();
-        for (Contact c : contacts) {
-            int from = (int) Math.max(0, (c.onsetSeconds() - 0.01) * rate);
-            int to = (int) Math.min(out.length, (c.onsetSeconds() + 0.5) * rate);
-            Arrays.fill(tap, Math.min(from, to), to, true);
-        }
         int chunk = (int) (4 * rate);
         for (int from = 0; from < out.length; from += chunk) {
             int to = out.length - from < 2 * chunk ? out.length : from + chunk;

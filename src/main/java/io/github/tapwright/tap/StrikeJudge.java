@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** Finds the strikes of a set of tracks, judges each alone and then against its fellows. */
 final class StrikeJudge {
@@ -20,7 +19,7 @@ final class StrikeJudge {
     private final List<TapTrack> tracks;
     private final TapSettings settings;
     private final List<Candidate> candidates = new ArrayList<>();
-    private final TreeSet<Double> hum = new TreeSet<>();
+    private final List<Hum> hums = new ArrayList<>();
 
     StrikeJudge(List<TapTrack> tracks, TapSettings settings) {
         this.tracks = tracks;
@@ -46,9 +45,10 @@ final class StrikeJudge {
         List<Contact> contacts = ContactFinder.find(track).stream()
                 .filter(c -> c.onsetSeconds() < track.durationSeconds() - END_SECONDS)
                 .toList();
-        List<Double> tones = MainsHum.find(track, contacts, settings.highHz());
-        hum.addAll(tones);
-        QuietedTrack quieted = new QuietedTrack(track, QuietedTrack.withoutTones(track, tones, contacts), settings);
+        Hum hum = MainsHum.find(track, contacts, settings.highHz());
+        hums.add(hum);
+        QuietedTrack quieted =
+                new QuietedTrack(track, QuietedTrack.withoutTones(track, hum.tonesHz(), contacts), settings);
         for (int i = 0; i < contacts.size(); i++) {
             double next = i + 1 < contacts.size() ? contacts.get(i + 1).onsetSeconds() : Double.POSITIVE_INFINITY;
             double silentFrom = i == 0 ? 0 : contacts.get(i - 1).onsetSeconds() + RINGS_SECONDS;
@@ -104,7 +104,7 @@ final class StrikeJudge {
                 used.stream().mapToDouble(Candidate::availableSeconds).min().orElseThrow();
         int length = (int) Math.floor(seconds * rate);
         double[][] samples = used.stream().map(c -> c.decay(length)).toArray(double[][]::new);
-        return new Decays(rate, samples, List.copyOf(hum), quietest(length));
+        return new Decays(rate, samples, Hum.shared(hums).tonesHz(), quietest(length));
     }
 
     /** The quietest stretch before a strike, up to the length of a decay; empty if none is long enough. */
@@ -118,13 +118,12 @@ final class StrikeJudge {
     }
 
     private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        if (!hum.isEmpty()) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
-                    hum.first() > 55 && hum.first() < 65 ? hum.first() : hum.first() / Math.round(hum.first() / 50)));
-        }
-        return notes;
+        Hum hum = Hum.shared(hums);
+        return hum.isHeard()
+                ? List.of(String.format(
+                        Locale.ROOT,
+                        "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
+                        hum.fundamentalHz()))
+                : List.of();
     }
 }

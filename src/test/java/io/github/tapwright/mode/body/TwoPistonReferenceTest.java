@@ -1,82 +1,80 @@
 package io.github.tapwright.mode.body;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.validation.PublishedRow;
+import io.github.tapwright.validation.PublishedTable;
 import java.util.List;
-import org.assertj.core.data.Offset;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Top and air plug without losses, rigid back.
+ * Top and air plug without losses, rigid back: bodies A "classical", B "steel", C "light top".
  *
- * <p>Source: derived, exact for the stated model (ρ = 1.2 kg/m³, c = 343 m/s); computed once independently of
- * this code. Tolerance: half a unit of the last digit given.
+ * <p>Source: derived by matrices in another program, exact for the stated model (ρ = 1.2 kg/m³, c = 343 m/s); the
+ * sum and the product of the squared frequencies are identities of [ChristensenVistisen1980]. Tolerance: the eight
+ * digits on which the two agree.
  */
 class TwoPistonReferenceTest {
 
-    private static final Percentage SIX_DIGITS = Percentage.withPercentage(5e-4);
-    private static final Offset<Double> HALF_MILLIHERTZ = within(0.00051);
+    private static final Percentage EIGHT_DIGITS = Percentage.withPercentage(2e-6);
 
-    private static CoupledBody body(String name) {
-        return switch (name) {
-            case "A" -> Bodies.A;
-            case "B" -> Bodies.B;
-            default -> Bodies.C;
-        };
+    static Stream<PublishedRow> bodies() {
+        return PublishedTable.rows("body/two-piston.csv");
+    }
+
+    private static CoupledBody body(PublishedRow row) {
+        return new CoupledBody(
+                Air.ROUND,
+                row.number("volume_m3"),
+                new Soundhole(row.number("hole_radius_m"), row.number("top_thickness_m"), Bodies.LOSSLESS),
+                Plate.lossless(row.number("top_mass_kg"), row.number("top_area_m2"), row.number("top_frequency_hz")),
+                Optional.empty(),
+                HoleState.OPEN);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "A, 0.07475, 0.00567450, 1.00842e7, 5.09003e-4, 85984",
-        "B, 0.08936, 0.00810732, 8.60846e6, 8.69364e-4, 85362",
-        "C, 0.07475, 0.00567450, 1.00842e7, 5.09003e-4, 57046"
-    })
-    void parts(String name, double length, double area, double airStiffness, double airMass, double topStiffness) {
-        CoupledBody body = body(name);
-        assertThat(body.hole().effectiveLengthMetres()).isCloseTo(length, within(1e-9));
-        assertThat(body.hole().areaSquareMetres()).isCloseTo(area, SIX_DIGITS);
+    @MethodSource("bodies")
+    void parts(PublishedRow row) {
+        CoupledBody body = body(row);
+        assertThat(body.hole().effectiveLengthMetres()).isCloseTo(row.number("effective_length_m"), EIGHT_DIGITS);
+        assertThat(body.hole().areaSquareMetres()).isCloseTo(row.number("hole_area_m2"), EIGHT_DIGITS);
         assertThat(body.air().stiffnessPascalsPerCubicMetre(body.volumeCubicMetres()))
-                .isCloseTo(airStiffness, SIX_DIGITS);
-        assertThat(body.hole().airMassKilograms(body.air())).isCloseTo(airMass, SIX_DIGITS);
-        assertThat(body.top().stiffnessNewtonsPerMetre()).isCloseTo(topStiffness, within(0.51));
+                .isCloseTo(row.number("air_stiffness_pa_per_m3"), EIGHT_DIGITS);
+        assertThat(body.hole().airMassKilograms(body.air())).isCloseTo(row.number("air_mass_kg"), EIGHT_DIGITS);
+        assertThat(body.top().stiffnessNewtonsPerMetre()).isCloseTo(row.number("top_stiffness_n_per_m"), EIGHT_DIGITS);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "A, 127.118, 71.4753, 179.816, 109.921, 190.814",
-        "B, 128.398, 59.1487, 165.902, 112.325, 177.180",
-        "C, 127.118, 101.711, 198.104, 101.832, 212.213"
-    })
-    void frequencies(String name, double helmholtz, double airSpring, double closed, double lower, double upper) {
-        CoupledBody body = body(name);
+    @MethodSource("bodies")
+    void frequencies(PublishedRow row) {
+        CoupledBody body = body(row);
         List<Pole> open = body.poles();
-        assertThat(body.helmholtzFrequencyHz()).isCloseTo(helmholtz, HALF_MILLIHERTZ);
-        assertThat(body.airSpringFrequencyHz(body.top())).isCloseTo(airSpring, HALF_MILLIHERTZ);
+        assertThat(body.helmholtzFrequencyHz()).isCloseTo(row.number("helmholtz_hz"), EIGHT_DIGITS);
+        assertThat(body.airSpringFrequencyHz(body.top())).isCloseTo(row.number("air_spring_hz"), EIGHT_DIGITS);
         assertThat(body.with(HoleState.COVERED).poles())
                 .singleElement()
-                .satisfies(p -> assertThat(p.frequencyHz()).isCloseTo(closed, HALF_MILLIHERTZ));
+                .satisfies(p -> assertThat(p.frequencyHz()).isCloseTo(row.number("closed_hz"), EIGHT_DIGITS));
         assertThat(open).hasSize(2);
-        assertThat(open.get(0).frequencyHz()).isCloseTo(lower, HALF_MILLIHERTZ);
-        assertThat(open.get(1).frequencyHz()).isCloseTo(upper, HALF_MILLIHERTZ);
+        assertThat(open.get(0).frequencyHz()).isCloseTo(row.number("lower_hz"), EIGHT_DIGITS);
+        assertThat(open.get(1).frequencyHz()).isCloseTo(row.number("upper_hz"), EIGHT_DIGITS);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "A, -3.964, 0.798, 48492.81, 20974.54",
-        "B, -4.261, 1.106, 44009.70, 19901.74",
-        "C, -2.791, 0.560, 55404.24, 21610.13"
-    })
-    void flowsSumAndProduct(String name, double lowerFlow, double upperFlow, double sum, double product) {
-        CoupledBody body = body(name);
+    @MethodSource("bodies")
+    void flowsSumAndProduct(PublishedRow row) {
+        CoupledBody body = body(row);
         double lower = body.poles().get(0).frequencyHz();
         double upper = body.poles().get(1).frequencyHz();
-        assertThat(body.volumeRatios(lower).get(1)).isCloseTo(lowerFlow, within(0.00051));
-        assertThat(body.volumeRatios(upper).get(1)).isCloseTo(upperFlow, within(0.00051));
-        assertThat(lower * lower + upper * upper).isCloseTo(sum, within(0.0051));
-        assertThat(lower * upper).isCloseTo(product, within(0.0051));
+        assertThat(body.volumeRatios(lower).get(1)).isCloseTo(row.number("lower_flow"), EIGHT_DIGITS);
+        assertThat(body.volumeRatios(upper).get(1)).isCloseTo(row.number("upper_flow"), EIGHT_DIGITS);
+        double helmholtz = row.number("helmholtz_hz");
+        double closed = row.number("closed_hz");
+        assertThat(lower * lower + upper * upper).isCloseTo(helmholtz * helmholtz + closed * closed, EIGHT_DIGITS);
+        assertThat(lower * upper).isCloseTo(helmholtz * row.number("top_frequency_hz"), EIGHT_DIGITS);
     }
 }

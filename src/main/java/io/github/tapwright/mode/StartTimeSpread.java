@@ -1,0 +1,104 @@
+package io.github.tapwright.mode;
+
+import io.github.tapwright.statistics.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * How far a resonance moves when the decay is read from a later start.
+ *
+ * <p>A decaying sine looks the same from any start; what is only a patch on a more complicated sound does
+ * not. Each band is therefore fitted again with its first 15 and 30 ms left out. Losing data moves a result by chance,
+ * with variance u²(later) − u²(full) [Hausman1978]; a shift beyond what that allows (three standard deviations) is the model's own
+ * error, and its size joins the standard uncertainty.
+ */
+final class StartTimeSpread {
+
+    private static final List<Double> LATER_SECONDS = List.of(0.015, 0.030, 0.050);
+    private static final double LEAST_CHANCE = 0.1;
+    private static final int STEPS = 8;
+    private static final double CHANCE_SIGMAS = 3;
+    private static final double FARTHEST_WIDTHS = 0.5;
+
+    private final BandSurvey.Found found;
+    private final PoleUncertainty full;
+    private final List<PoleUncertainty> later;
+
+    StartTimeSpread(BandSurvey.Found found) {
+        this.found = found;
+        this.full = new PoleUncertainty(found.fit(), found.index());
+        this.later = found.laterFits().stream()
+                .map(fit -> new PoleUncertainty(fit, found.index()))
+                .toList();
+    }
+
+    /**
+     * Fits a band again from later starts.
+     *
+     * @param spectra of the whole decays
+     * @param fit the band's fit
+     * @param outside poles outside the band, subtracted as in the fit
+     * @param lowHz lower edge
+     * @param highHz upper edge
+     * @return one fit for each start, poles in the order of the fit; fewer where the decays are too short
+     */
+    static List<PoleFit> laterFits(
+            DecaySpectra spectra, PoleFit fit, List<SharedMode> outside, double lowHz, double highHz) {
+        List<PoleFit> fits = new ArrayList<>();
+        for (double seconds : LATER_SECONDS) {
+            if (seconds < 0.2 * spectra.seconds()) {
+                DecaySpectra cut = spectra.later(seconds);
+                List<SharedMode> decayed = outside.stream()
+                        .map(m -> m.later(Math.round(seconds * spectra.rateHz()) / spectra.rateHz()))
+                        .toList();
+                SpectralWindow window = SpectralWindow.of(cut, lowHz, highHz, decayed);
+                fits.add(PoleRefinement.refine(window, fit.poles(), STEPS));
+            }
+        }
+        return fits;
+    }
+
+    /** Whether the resonance is still where it was, within half its width and what noise allows. */
+    boolean stays() {
+        double width = found.mode().pole().widthHz();
+        Estimate here = full.frequencyHz();
+        return later.stream()
+                .map(PoleUncertainty::frequencyHz)
+                .allMatch(there -> Math.abs(there.value() - here.value())
+                        < FARTHEST_WIDTHS * width + CHANCE_SIGMAS * there.standardUncertainty());
+    }
+
+    Estimate frequencyHz() {
+        return widened(PoleUncertainty::frequencyHz);
+    }
+
+    Estimate q() {
+        return widened(PoleUncertainty::q);
+    }
+
+    Estimate decayTimeSeconds() {
+        return widened(PoleUncertainty::decayTimeSeconds);
+    }
+
+    private Estimate widened(Function<PoleUncertainty, Estimate> quantity) {
+        Estimate here = quantity.apply(full);
+        double ownVariance = Math.pow(here.standardUncertainty(), 2);
+        List<Double> values = new ArrayList<>(List.of(here.value()));
+        for (PoleUncertainty other : later) {
+            Estimate there = quantity.apply(other);
+            double laterVariance = Math.pow(there.standardUncertainty(), 2);
+            double chance = Math.sqrt(Math.max(LEAST_CHANCE * ownVariance, laterVariance - ownVariance));
+            if (Math.abs(there.value() - here.value()) > CHANCE_SIGMAS * chance) {
+                values.add(there.value());
+            }
+        }
+        if (values.size() == 1) {
+            return here;
+        }
+        double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
+        double spread = Math.sqrt(
+                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum() / (values.size() - 1));
+        return new Estimate(mean, Math.hypot(here.standardUncertainty(), spread), here.degreesOfFreedom());
+    }
+}
