@@ -1,6 +1,7 @@
 package io.github.tapwright.level;
 
 import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.signal.Window;
 
 /**
  * The frequency of the strongest tone in a signal, good to some thousandths of a hertz for a second of sound.
@@ -13,9 +14,9 @@ final class ToneFrequency {
     private ToneFrequency() {}
 
     static double hertz(double[] samples, int first, int length, double rateHz) {
-        double[] windowed = new double[length];
+        double[] windowed = Window.HANN.periodic(length);
         for (int n = 0; n < length; n++) {
-            windowed[n] = samples[first + n] * (0.5 - 0.5 * Math.cos(2 * Math.PI * n / length));
+            windowed[n] *= samples[first + n];
         }
         double[] power = new Fourier(length).power(windowed);
         int top = 2; // below lies the window's image of a constant offset
