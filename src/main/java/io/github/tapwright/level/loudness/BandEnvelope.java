@@ -34,16 +34,27 @@ final class BandEnvelope {
      */
     void process(double[] samples, int count, double[] frames) {
         filter.process(samples, count);
-        for (int n = 0; n < count; n++) {
-            double square = samples[n] * samples[n];
-            energy += square;
-            first += share * (square - first);
-            second += share * (first - second);
-            third += share * (second - third);
-            if (n % SAMPLES_PER_FRAME == 0) {
-                frames[n / SAMPLES_PER_FRAME] = third;
+        double once = first;
+        double twice = second;
+        double thrice = third;
+        double sum = 0;
+        for (int start = 0; start < count; start += SAMPLES_PER_FRAME) {
+            int end = Math.min(count, start + SAMPLES_PER_FRAME);
+            for (int n = start; n < end; n++) {
+                double square = samples[n] * samples[n];
+                sum += square;
+                once += share * (square - once);
+                twice += share * (once - twice);
+                thrice += share * (twice - thrice);
+                if (n == start) {
+                    frames[start / SAMPLES_PER_FRAME] = thrice;
+                }
             }
         }
+        first = once;
+        second = twice;
+        third = thrice;
+        energy += sum;
     }
 
     /** Sum of the squares of all filtered samples, Pa². */
