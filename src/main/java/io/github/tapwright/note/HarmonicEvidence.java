@@ -23,6 +23,8 @@ final class HarmonicEvidence {
     private static final int DEEPEST_SUBMULTIPLE = 6;
     private static final double EVIDENCE_DB = 50;
     private static final double PRESENCE_POWER = 0.7;
+    private static final int KNOWN = 6;
+    private static final double LARGEST_STRETCH = 3e-3;
     private static final double SAME = 0.02;
     private static final double LEAST_SCORE = 0.25;
 
@@ -102,13 +104,9 @@ final class HarmonicEvidence {
             Optional<Peak> peak = nearest(expected, tolerance(n, fundamental, found.size()));
             if (peak.isPresent()) {
                 found.put(n, peak.orElseThrow());
-                StretchedSeries series = line(found);
-                double a = Math.pow(series.hz(1), 2);
-                double b = (Math.pow(series.hz(2) / 2, 2) - a) / 3;
-                if (a - b > 0) {
-                    fundamental = Math.sqrt(a - b);
-                    stretch = Math.max(0, b / (a - b));
-                }
+                SeriesLine line = line(found);
+                fundamental = Math.sqrt(line.a());
+                stretch = Math.max(0, Math.min(LARGEST_STRETCH, line.b() / line.a()));
             }
         }
         return new Series(fundamental, stretch, found, score(found));
@@ -117,14 +115,14 @@ final class HarmonicEvidence {
     /** Before the series is known a guess may be off; later its foresight is good to a few hundredths of the spacing. */
     private double tolerance(int n, double fundamental, int known) {
         double loose = Math.min(0.03 * n * fundamental, 0.2 * fundamental);
-        return Math.max(1.5 * binHz, known < 4 ? loose : 0.08 * fundamental);
+        return Math.max(1.5 * binHz, known < KNOWN ? loose : 0.08 * fundamental);
     }
 
-    private static StretchedSeries line(Map<Integer, Peak> found) {
-        return StretchedSeries.fit(found.entrySet().stream()
-                .map(e -> new StretchedSeries.Measured(
-                        e.getKey(), e.getValue().hz(), 1e-3 * e.getValue().hz()))
-                .toList());
+    private static SeriesLine line(Map<Integer, Peak> found) {
+        List<StretchedSeries.Measured> partials = found.entrySet().stream()
+                .map(e -> new StretchedSeries.Measured(e.getKey(), e.getValue().hz(), 0))
+                .toList();
+        return SeriesLine.weighted(partials, 1, partials.size() >= KNOWN);
     }
 
     private Optional<Peak> nearest(double hz, double tolerance) {
