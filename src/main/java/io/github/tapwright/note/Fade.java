@@ -6,15 +6,15 @@ import java.util.OptionalInt;
  * Finds where a note begins to die away faster than a free string can.
  *
  * <p>A sum of exponentials falls ever more slowly in decibels, and noise only adds to that. So a last part that falls
- * {@value #STEEPER} times as fast as what came before, by {@value #EXTRA_DB} dB more, was faded out or damped. The break is
- * found by fitting two joined straight lines to the level in frames of {@value #FRAME_SECONDS} s.
+ * {@value #STEEPER} times as fast as what came before and ends {@value #EXTRA_DB} dB below where that would have led was faded
+ * out or damped; beats seldom reach so deep in a whole note. The break is found by fitting two joined straight lines to the level in frames of {@value #FRAME_SECONDS} s.
  */
 final class Fade {
 
     private static final double FRAME_SECONDS = 0.04;
     private static final double SILENCE_DB = -130;
     private static final double STEEPER = 2.5;
-    private static final double EXTRA_DB = 10;
+    private static final double EXTRA_DB = 18;
     private static final double VISIBLE_DB = 0.7;
     private static final int FEWEST_FRAMES = 3;
     private static final double LEAST_SLOPE_DB = 0.05;
@@ -65,7 +65,7 @@ final class Fade {
         int before = Math.max(1, best - 3 * (length - best));
         double[] early = line(db, before, best);
         double[] late = line(db, best, length);
-        double extra = (late[1] - early[1]) * (length - best);
+        double extra = db[length - 1] - early[0] - early[1] * (length - 1);
         boolean steeper = late[1] < STEEPER * Math.min(-LEAST_SLOPE_DB, early[1]);
         return steeper && extra < -EXTRA_DB ? walkBack(db, early, best) : -1;
     }

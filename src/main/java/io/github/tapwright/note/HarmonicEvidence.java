@@ -120,9 +120,15 @@ final class HarmonicEvidence {
 
     private static SeriesLine line(Map<Integer, Peak> found) {
         List<StretchedSeries.Measured> partials = found.entrySet().stream()
-                .map(e -> new StretchedSeries.Measured(e.getKey(), e.getValue().hz(), 0))
+                .map(e -> new StretchedSeries.Measured(
+                        e.getKey(), e.getValue().hz(), pullCents(e.getKey()) / Cents.PER_NEPER * e.getValue().hz()))
                 .toList();
-        return SeriesLine.weighted(partials, 1, partials.size() >= KNOWN);
+        return SeriesLine.weighted(partials, 0, partials.size() >= KNOWN);
+    }
+
+    /** How far a body may pull partial n: the low ones lie among its strong resonances. */
+    private static double pullCents(int n) {
+        return 1 + 15.0 / n;
     }
 
     private Optional<Peak> nearest(double hz, double tolerance) {
@@ -134,7 +140,7 @@ final class HarmonicEvidence {
     /** Level less a penalty for distance: a strong peak off the mark loses to a weaker one on it. */
     private static double worth(Peak p, double hz, double tolerance) {
         double distance = Math.abs(p.hz() - hz) / tolerance;
-        return p.levelDb() - 20 * distance * distance;
+        return p.levelDb() - 30 * distance * distance;
     }
 
     private double score(Map<Integer, Peak> found) {

@@ -71,25 +71,32 @@ final class NoteSpectrum {
 
     /** Takes a fitted partial away. */
     void subtract(PartialFit fit, double reachHz) {
-        add(fit, reachHz, -1);
+        for (int m = 0; m < fit.tones().size(); m++) {
+            subtract(fit, m, reachHz);
+        }
+    }
+
+    /** Takes one sine of a fitted partial away. */
+    void subtract(PartialFit fit, int tone, double reachHz) {
+        add(fit, tone, reachHz, -1);
     }
 
     /** Puts a fitted partial back. */
     void restore(PartialFit fit, double reachHz) {
-        add(fit, reachHz, 1);
+        for (int m = 0; m < fit.tones().size(); m++) {
+            add(fit, m, reachHz, 1);
+        }
     }
 
-    private void add(PartialFit fit, double reachHz, double sign) {
-        for (int m = 0; m < fit.tones().size(); m++) {
-            DecayingTone tone = fit.tones().get(m);
-            int first = (int) Math.max(0, Math.floor((tone.hz() - reachHz) / binHz()));
-            int last = (int) Math.min(length / 2.0, Math.ceil((tone.hz() + reachHz) / binHz()));
-            int bins = last - first + 1;
-            double[][] columns = new LineShape(first, bins, length, rateHz).columns(tone);
-            for (int i = 0; i < bins; i++) {
-                left[2 * (first + i)] += sign * fit.value(m, columns, i);
-                left[2 * (first + i) + 1] += sign * fit.value(m, columns, bins + i);
-            }
+    private void add(PartialFit fit, int tone, double reachHz, double sign) {
+        double hz = fit.tones().get(tone).hz();
+        int first = (int) Math.max(0, Math.floor((hz - reachHz) / binHz()));
+        int last = (int) Math.min(length / 2.0, Math.ceil((hz + reachHz) / binHz()));
+        int bins = last - first + 1;
+        double[][] columns = new LineShape(first, bins, length, rateHz).columns(fit.tones().get(tone));
+        for (int i = 0; i < bins; i++) {
+            left[2 * (first + i)] += sign * fit.value(tone, columns, i);
+            left[2 * (first + i) + 1] += sign * fit.value(tone, columns, bins + i);
         }
     }
 }

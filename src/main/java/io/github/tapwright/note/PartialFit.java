@@ -100,6 +100,19 @@ final class PartialFit {
         return cosine(tone) * own[0][row] + sine(tone) * own[1][row];
     }
 
+    /** The tone that carries most energy, |c|²/σ. */
+    int strongest() {
+        int strongest = 0;
+        for (int m = 1; m < tones.size(); m++) {
+            strongest = energy(m) > energy(strongest) ? m : strongest;
+        }
+        return strongest;
+    }
+
+    private double energy(int tone) {
+        return amplitude(tone) * amplitude(tone) / tones.get(tone).sigma();
+    }
+
     double residual(int row) {
         return residual.get(row);
     }

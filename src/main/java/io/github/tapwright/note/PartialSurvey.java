@@ -1,6 +1,8 @@
 package io.github.tapwright.note;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -8,7 +10,8 @@ import java.util.TreeMap;
  * Fits every partial of a note, one after the other, each in what the others leave.
  *
  * <p>First all as single sines, strongest neighbours taken away on the way up; then each once more, as one sine or two,
- * with all others taken away.
+ * with all others taken away. A second sine that lies too far off, or dies too soon, to be the same string is taken away as a
+ * stranger, and the partial is fitted again.
  */
 final class PartialSurvey {
 
@@ -17,6 +20,17 @@ final class PartialSurvey {
     private static final int FEWEST_BINS = 24;
     private static final int MOST_BINS = 700;
     private static final double REACH_SPACINGS = 8;
+    private static final double NARROWEST_HZ = 10;
+    private static final double BAND_WIDTHS = 12;
+    private static final int MOST_STRANGERS = 2;
+
+    /** Planes of one string differ by some two cents [Woodhouse2004]; more than this is another resonance. */
+    private static final double OWN_CENTS = 8;
+
+    private static final double OWN_HZ = 0.6;
+
+    /** Dead within 0.11 s: the pluck's thump, not a string. */
+    private static final double THUMP_WIDTH_HZ = 20;
 
     private final NoteSpectrum spectrum;
     private final double spacingHz;
@@ -37,33 +51,53 @@ final class PartialSurvey {
         }
     }
 
-    private LineBand band(double hz) {
+    private LineBand band(double hz, double halfWidthHz) {
         double half = Math.min(Math.min(BAND_OF_SPACING * spacingHz, WIDEST_HZ), MOST_BINS / 2.0 * spectrum.binHz());
-        return spectrum.band(hz, half, FEWEST_BINS);
+        return spectrum.band(hz, Math.min(half, halfWidthHz), FEWEST_BINS);
     }
 
     private void roughly(int number, double hz) {
-        PartialChoice.one(band(hz), hz).ifPresent(fit -> {
+        PartialChoice.one(band(hz, WIDEST_HZ), hz).ifPresent(fit -> {
             fits.put(number, fit);
-            spectrum.subtract(fit, REACH_SPACINGS * spacingHz);
+            spectrum.subtract(fit, reachHz());
         });
     }
 
+    private double reachHz() {
+        return REACH_SPACINGS * spacingHz;
+    }
+
     private void closely(int number) {
-        PartialFit rough = fits.get(number);
-        if (rough == null) {
-            return;
+        PartialFit last = Objects.requireNonNull(fits.get(number));
+        spectrum.restore(last, reachHz());
+        for (int strangers = 0; strangers <= MOST_STRANGERS; strangers++) {
+            DecayingTone tone = last.tones().get(last.strongest());
+            double half = Math.max(NARROWEST_HZ, BAND_WIDTHS * tone.widthHz());
+            Optional<PartialFit> one = PartialChoice.one(band(tone.hz(), half), tone.hz());
+            if (one.isEmpty()) {
+                fits.remove(number);
+                return;
+            }
+            last = PartialChoice.oneOrTwo(one.orElseThrow());
+            if (!hasStranger(last)) {
+                break;
+            }
+            spectrum.subtract(last, 1 - last.strongest(), reachHz());
+            last = new PartialFit(last.band(), List.of(last.tones().get(last.strongest())));
         }
-        spectrum.restore(rough, REACH_SPACINGS * spacingHz);
-        double hz = rough.tones().get(0).hz();
-        Optional<PartialFit> one = PartialChoice.one(band(hz), hz);
-        if (one.isEmpty()) {
-            fits.remove(number);
-            return;
+        fits.put(number, last);
+        spectrum.subtract(last, reachHz());
+    }
+
+    /** Whether the weaker of two sines lies too far off to be the same partial in another plane. */
+    private static boolean hasStranger(PartialFit fit) {
+        if (fit.tones().size() < 2) {
+            return false;
         }
-        PartialFit fit = PartialChoice.oneOrTwo(one.orElseThrow());
-        fits.put(number, fit);
-        spectrum.subtract(fit, REACH_SPACINGS * spacingHz);
+        DecayingTone own = fit.tones().get(fit.strongest());
+        DecayingTone other = fit.tones().get(1 - fit.strongest());
+        double apart = Math.abs(own.hz() - other.hz());
+        return apart > OWN_HZ + OWN_CENTS / Cents.PER_NEPER * own.hz() || other.widthHz() > THUMP_WIDTH_HZ;
     }
 
     /** The fit of every partial found, by number. */
