@@ -186,6 +186,7 @@ class ArchitectureTest {
     static Stream<Arguments> owners() {
         return Stream.of(
                 Arguments.of("org.jtransforms..", Set.of("signal")),
+                Arguments.of("be.tarsos.dsp..", Set.of("note")),
                 Arguments.of("com.fasterxml.jackson..", Set.of("exchange")),
                 Arguments.of("org.apache.commons.csv..", Set.of("exchange")),
                 Arguments.of("java.sql..", Set.of("archive")),

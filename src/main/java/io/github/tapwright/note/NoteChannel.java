@@ -1,0 +1,72 @@
+package io.github.tapwright.note;
+
+import io.github.tapwright.signal.Decimator;
+import java.util.Arrays;
+
+/** Gathers one channel of a recording while it streams by. */
+final class NoteChannel {
+
+    private static final double TAIL_SECONDS = 2;
+    private static final double FULL_SCALE = 0.99996;
+
+    private final Decimator decimator;
+    private final int longest;
+    private final double[] ring;
+    private double[] signal = new double[8192];
+    private int length;
+    private long taken;
+    private double energy;
+    private int clipped;
+
+    NoteChannel(double rateHz, int factor, double keptBandHz) {
+        decimator = new Decimator(rateHz, factor, keptBandHz);
+        longest = (int) Math.ceil(NoteTrack.LONGEST_SECONDS * rateHz / factor);
+        ring = new double[(int) Math.ceil(TAIL_SECONDS * rateHz)];
+    }
+
+    void append(double[] block, int n) {
+        for (int i = 0; i < n; i++) {
+            double x = block[i];
+            energy += x * x;
+            clipped += Math.abs(x) >= FULL_SCALE ? 1 : 0;
+            ring[(int) (taken++ % ring.length)] = x;
+        }
+        keep(decimator.process(block, n));
+    }
+
+    void finish() {
+        keep(decimator.finish());
+        signal = Arrays.copyOf(signal, length);
+    }
+
+    private void keep(double[] more) {
+        int n = Math.min(more.length, longest - length);
+        if (length + n > signal.length) {
+            signal = Arrays.copyOf(signal, Math.max(length + n, 2 * signal.length));
+        }
+        System.arraycopy(more, 0, signal, length, n);
+        length += n;
+    }
+
+    double energy() {
+        return energy;
+    }
+
+    int clippedSamples() {
+        return clipped;
+    }
+
+    double[] signal() {
+        return signal;
+    }
+
+    /** The last samples in order. */
+    double[] tail() {
+        int n = (int) Math.min(taken, ring.length);
+        double[] tail = new double[n];
+        for (int i = 0; i < n; i++) {
+            tail[i] = ring[(int) ((taken - n + i) % ring.length)];
+        }
+        return tail;
+    }
+}

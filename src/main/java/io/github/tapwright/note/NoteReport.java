@@ -1,0 +1,170 @@
+package io.github.tapwright.note;
+
+import io.github.tapwright.statistics.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Gathers what was found in a track, and says what the reader must know. */
+final class NoteReport {
+
+    private static final double WORTH_SAYING_CENTS = 3;
+    private static final double FAR_OFF_CENTS = 50;
+    private static final double LARGEST_U_OF_SPACING = 0.02;
+
+    private final NoteTrack track;
+    private final NoteSettings settings;
+    private final List<String> warnings = new ArrayList<>();
+    private Optional<FreeDecay> decay = Optional.empty();
+
+    NoteReport(NoteTrack track, NoteSettings settings) {
+        this.track = track;
+        this.settings = settings;
+        if (track.channelCount() > 1) {
+            warnings.add("channel " + (track.channelUsed() + 1) + " of " + track.channelCount()
+                    + " is used, the one with the most energy");
+        }
+        if (track.isCutShort()) {
+            warnings.add("only the first " + NoteTrack.LONGEST_SECONDS + " s are analysed");
+        }
+        if (track.clippedSamples() > 2) {
+            warnings.add("clipped: " + track.clippedSamples()
+                    + " samples at full scale; levels and partials are not to be trusted, record at a lower level");
+        }
+    }
+
+    void heard(FreeDecay free) {
+        decay = Optional.of(free);
+        free.disturbance().ifPresent(d -> warnings.add(d.text()));
+    }
+
+    NoteResult refused(String reason) {
+        return result(
+                new Finding.NotFound<>(reason),
+                new Finding.NotFound<>(reason),
+                List.of(),
+                WholeDecay.refused(reason),
+                0);
+    }
+
+    NoteResult of(FreeDecay free, PartialSurvey survey, double secondsBefore, double seconds) {
+        Map<Integer, PartialReport> reports = new TreeMap<>();
+        List<StretchedSeries.Measured> measured = new ArrayList<>();
+        survey.fits().forEach((number, fit) -> {
+            PartialReport report = new PartialReport(fit, secondsBefore, seconds);
+            Optional<Estimate> hz = report.frequencyHz();
+            if (hz.isPresent() && hz.get().standardUncertainty() < LARGEST_U_OF_SPACING * hz.get().value() / number) {
+                reports.put(number, report);
+                measured.add(new StretchedSeries.Measured(
+                        number, hz.get().value(), hz.get().standardUncertainty()));
+            }
+        });
+        if (measured.isEmpty()) {
+            return refused("no partial could be measured: too short or too noisy");
+        }
+        StretchedSeries series = StretchedSeries.fit(measured);
+        Pitch pitch = Pitch.of(series.pitchHz(), settings.a4Hz());
+        List<Partial> partials = new ArrayList<>();
+        reports.forEach((number, report) -> partials.add(partial(number, report, series, pitch)));
+        note(series, pitch, partials);
+        Finding<Estimate> stretch = series.isStretched()
+                ? new Finding.Found<>(series.inharmonicity())
+                : NoteAnalysis.noStretch(series.size());
+        WholeDecay whole = whole(free, survey, secondsBefore);
+        return result(new Finding.Found<>(pitch), stretch, partials, whole, series.scatterCents());
+    }
+
+    private static Partial partial(int number, PartialReport report, StretchedSeries series, Pitch pitch) {
+        Estimate hz = report.frequencyHz().orElseThrow();
+        return new Partial(
+                number,
+                hz,
+                report.levelDb().orElse(Estimate.of(0, 0)),
+                Cents.between(number * pitch.hz().value(), hz.value()),
+                Cents.between(series.hz(number), hz.value()),
+                series.used(number),
+                report.decay());
+    }
+
+    private void note(StretchedSeries series, Pitch pitch, List<Partial> partials) {
+        if (series.scatterCents() > WORTH_SAYING_CENTS) {
+            warnings.add(String.format(
+                    Locale.ROOT,
+                    "the partials scatter by %.1f cents about a string's series: body resonances or other strings pull them",
+                    series.scatterCents()));
+        }
+        long outside = partials.stream().filter(p -> !p.fitsSeries()).count();
+        if (outside > 0) {
+            warnings.add(outside + (outside == 1 ? " partial lies" : " partials lie")
+                    + " off the string's series and were left out of pitch and inharmonicity");
+        }
+        if (partials.get(0).number() > 1) {
+            warnings.add("the first partial is not heard; the pitch follows from the others");
+        }
+        settings.expected().ifPresent(note -> {
+            double off = note.centsTo(pitch.hz().value(), settings.a4Hz());
+            if (Math.abs(off) > FAR_OFF_CENTS) {
+                warnings.add(String.format(Locale.ROOT, "%s was expected, but the pitch lies %+.0f cents off it", note, off));
+            }
+        });
+    }
+
+    private WholeDecay whole(FreeDecay free, PartialSurvey survey, double secondsBefore) {
+        double rate = track.rateHz();
+        int onset = free.pluck().onset();
+        double last = NoiseFloor.tailSamples(free.end() - onset) / rate;
+        double middle = (free.end() - onset) / rate - last / 2 - secondsBefore;
+        double power = survey.fits().values().stream()
+                .mapToDouble(fit -> meanSquareAt(fit, middle))
+                .sum();
+        NoiseFloor floor = NoiseFloor.of(track.signal(), free, rate, power);
+        return new EnergyDecay(track.signal(), onset, free.end(), rate, Math.min(rate / 2, 1.05 * track.bandHz()), floor)
+                .times();
+    }
+
+    private static double meanSquareAt(PartialFit fit, double seconds) {
+        double sum = 0;
+        for (int m = 0; m < fit.tones().size(); m++) {
+            double amplitude = fit.amplitude(m) * Math.exp(-fit.tones().get(m).sigma() * seconds);
+            sum += amplitude * amplitude / 2;
+        }
+        return sum;
+    }
+
+    private static Optional<Double> centroid(List<Partial> partials) {
+        double sum = 0;
+        double weights = 0;
+        for (Partial p : partials) {
+            double amplitude = Math.pow(10, p.levelDb().value() / 20);
+            sum += amplitude * p.frequencyHz().value();
+            weights += amplitude;
+        }
+        return weights > 0 ? Optional.of(sum / weights) : Optional.empty();
+    }
+
+    private NoteResult result(
+            Finding<Pitch> pitch,
+            Finding<Estimate> stretch,
+            List<Partial> partials,
+            WholeDecay whole,
+            double scatterCents) {
+        return new NoteResult(
+                pitch,
+                stretch,
+                partials,
+                whole,
+                decay.map(d -> d.pluck().onset() / track.rateHz()).orElse(0.0),
+                decay.map(d -> d.pluck().attackSeconds()).orElse(0.0),
+                centroid(partials),
+                scatterCents,
+                decay.flatMap(FreeDecay::disturbance),
+                track.channelUsed(),
+                track.durationSeconds(),
+                warnings,
+                settings,
+                NoteAnalysis.METHOD_VERSION);
+    }
+}

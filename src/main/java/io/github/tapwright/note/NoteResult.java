@@ -1,0 +1,47 @@
+package io.github.tapwright.note;
+
+import io.github.tapwright.statistics.Estimate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one recording of a plucked note says.
+ *
+ * @param pitch the pitch, or why there is none
+ * @param inharmonicity B of the stretched series, or why it cannot be told
+ * @param partials lowest first; empty if no pitch was found
+ * @param decay how long the whole note rings
+ * @param onsetSeconds when the string was plucked, from the start of the recording; 0 if nothing was
+ * @param attackSeconds from a tenth to nine tenths of the largest amplitude
+ * @param spectralCentroidHz mean frequency of the partials, weighted by their amplitudes just after the pluck; empty
+ *     without partials
+ * @param seriesScatterCents how far partials scatter about the stretched series beyond what noise explains
+ * @param disturbance what ended the free decay before the recording ended
+ * @param channelUsed which channel was analysed, from 0
+ * @param durationSeconds length of the recording
+ * @param warnings what the reader must know before trusting the numbers
+ * @param settings what was looked for
+ * @param methodVersion version of the method that made these numbers
+ */
+public record NoteResult(
+        Finding<Pitch> pitch,
+        Finding<Estimate> inharmonicity,
+        List<Partial> partials,
+        WholeDecay decay,
+        double onsetSeconds,
+        double attackSeconds,
+        Optional<Double> spectralCentroidHz,
+        double seriesScatterCents,
+        Optional<Disturbance> disturbance,
+        int channelUsed,
+        double durationSeconds,
+        List<String> warnings,
+        NoteSettings settings,
+        String methodVersion) {
+
+    /** Keeps copies of the lists. */
+    public NoteResult {
+        partials = List.copyOf(partials);
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,114 @@
+package io.github.tapwright.note;
+
+import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.recording.SampleStream;
+
+/**
+ * All that a note analysis keeps of one recording: a signal decimated to the band of the partials, and the last
+ * moments as they were recorded.
+ *
+ * <p>At most {@value #LONGEST_SECONDS} s are kept, some 25 megabytes; what follows is only counted.
+ */
+final class NoteTrack {
+
+    static final int LONGEST_SECONDS = 120;
+
+    private static final double BAND_MARGIN = 1.05;
+    private static final double USABLE_OF_RATE = 0.45;
+    private static final double RATE_OVER_BAND = 2.5;
+
+    private final SampleRate sampleRate;
+    private final double rateHz;
+    private final double bandHz;
+    private final double durationSeconds;
+    private final int channelUsed;
+    private final int channelCount;
+    private final NoteChannel channel;
+
+    private NoteTrack(
+            SampleStream source, int factor, double bandHz, long length, int channelUsed, NoteChannel channel) {
+        this.sampleRate = source.sampleRate();
+        this.rateHz = sampleRate.hertz() / factor;
+        this.bandHz = bandHz;
+        this.durationSeconds = sampleRate.seconds(length);
+        this.channelUsed = channelUsed;
+        this.channelCount = source.channelCount();
+        this.channel = channel;
+    }
+
+    /**
+     * Reads a recording once. Of several channels the one with the most energy is used; mixing them would let
+     * their paths through the room cancel each other.
+     *
+     * @param stream read to its end, not closed
+     * @param settings how far up the partials are wanted
+     * @return the track
+     */
+    static NoteTrack read(SampleStream stream, NoteSettings settings) {
+        double rate = stream.sampleRate().hertz();
+        double bandHz = Math.min(settings.highestPartialHz(), USABLE_OF_RATE * rate);
+        int factor = (int) Math.max(1, Math.floor(rate / (RATE_OVER_BAND * BAND_MARGIN * bandHz)));
+        NoteChannel[] channels = new NoteChannel[stream.channelCount()];
+        for (int c = 0; c < channels.length; c++) {
+            channels[c] = new NoteChannel(rate, factor, BAND_MARGIN * bandHz);
+        }
+        double[][] block = new double[channels.length][8192];
+        long length = 0;
+        for (int n = stream.read(block); n > 0; n = stream.read(block)) {
+            for (int c = 0; c < channels.length; c++) {
+                channels[c].append(block[c], n);
+            }
+            length += n;
+        }
+        int loudest = 0;
+        for (int c = 0; c < channels.length; c++) {
+            channels[c].finish();
+            loudest = channels[c].energy() > channels[loudest].energy() ? c : loudest;
+        }
+        return new NoteTrack(stream, factor, bandHz, length, loudest, channels[loudest]);
+    }
+
+    /** Rate of the kept signal, Hz. */
+    double rateHz() {
+        return rateHz;
+    }
+
+    /** Highest frequency at which partials are looked for. */
+    double bandHz() {
+        return bandHz;
+    }
+
+    double durationSeconds() {
+        return durationSeconds;
+    }
+
+    int channelUsed() {
+        return channelUsed;
+    }
+
+    int channelCount() {
+        return channelCount;
+    }
+
+    boolean isCutShort() {
+        return durationSeconds > LONGEST_SECONDS;
+    }
+
+    /** The kept signal, shared inside the package; nobody changes it. */
+    double[] signal() {
+        return channel.signal();
+    }
+
+    /** The end of the recording at its own rate. */
+    double[] tail() {
+        return channel.tail();
+    }
+
+    double tailRateHz() {
+        return sampleRate.hertz();
+    }
+
+    int clippedSamples() {
+        return channel.clippedSamples();
+    }
+}

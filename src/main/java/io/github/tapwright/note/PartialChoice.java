@@ -1,0 +1,102 @@
+package io.github.tapwright.note;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Settles whether a band holds a partial, and whether one decaying sine or two explain it.
+ *
+ * <p>Every further sine must earn its four numbers by the Bayesian information criterion, n·ln(cost) + k·ln(n) with n
+ * rows and k numbers. Source: [Schwarz1978]. The cost has a floor of 10⁻⁷ of the band's energy, so that the rounding of a
+ * noiseless signal is not explained too.
+ */
+final class PartialChoice {
+
+    private static final double MODEL_FLOOR = 1e-7;
+    private static final double NUMBERS = 4;
+    private static final double[] FIRST_SIGMAS = {0.4, 1.2, 3.5, 10, 30, 80};
+    private static final int QUICK_STEPS = 12;
+    private static final int THOROUGH_STEPS = 50;
+
+    private PartialChoice() {}
+
+    /**
+     * The best single sine of a band.
+     *
+     * @param band where to look
+     * @param hz where the partial is expected
+     * @return the fit, empty if noise explains the band as well
+     */
+    static Optional<PartialFit> one(LineBand band, double hz) {
+        PartialFit best = null;
+        for (double sigma : FIRST_SIGMAS) {
+            PartialFit fit = new PartialFit(band, List.of(DecayingTone.of(hz, sigma)));
+            best = best == null || fit.cost() < best.cost() ? fit : best;
+        }
+        if (best == null) {
+            return Optional.empty();
+        }
+        PartialFit refined = PartialRefinement.refine(best, THOROUGH_STEPS);
+        return earns(refined, new PartialFit(band, List.of())) ? Optional.of(refined) : Optional.empty();
+    }
+
+    /**
+     * One sine or two.
+     *
+     * @param one the best single sine
+     * @return the better explanation
+     */
+    static PartialFit oneOrTwo(PartialFit one) {
+        PartialFit best = null;
+        for (List<DecayingTone> start : pairs(one)) {
+            PartialFit pair = PartialRefinement.refine(new PartialFit(one.band(), start), QUICK_STEPS);
+            best = best == null || pair.cost() < best.cost() ? pair : best;
+        }
+        if (best == null) {
+            return one;
+        }
+        PartialFit two = PartialRefinement.refine(best, THOROUGH_STEPS);
+        return earns(two, one) ? two : one;
+    }
+
+    private static boolean earns(PartialFit larger, PartialFit smaller) {
+        double rows = larger.band().rows().length;
+        double floor = MODEL_FLOOR * larger.band().energy() + 1e-300;
+        double gain = rows * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
+        return gain > NUMBERS * Math.log(rows) * (larger.tones().size() - smaller.tones().size());
+    }
+
+    /** Starts: fast and slow at one place, equals a little apart, and a second where most is left over. */
+    private static List<List<DecayingTone>> pairs(PartialFit one) {
+        DecayingTone tone = one.tones().get(0);
+        double apartHz = Math.max(0.3 * tone.widthHz(), 0.5 * one.band().binHz());
+        List<List<DecayingTone>> starts = new ArrayList<>();
+        starts.add(pair(tone, 0.1 * apartHz, 3, 0.6));
+        starts.add(pair(tone, -0.1 * apartHz, 8, 0.9));
+        starts.add(pair(tone, apartHz, 1.2, 0.8));
+        starts.add(pair(tone, -apartHz, 1.2, 0.8));
+        starts.add(List.of(tone, DecayingTone.of(leftOverHz(one), tone.sigma())));
+        return starts;
+    }
+
+    private static List<DecayingTone> pair(DecayingTone tone, double apartHz, double faster, double slower) {
+        return List.of(
+                DecayingTone.of(tone.hz() + apartHz / 2, tone.sigma() * faster),
+                DecayingTone.of(tone.hz() - apartHz / 2, tone.sigma() * slower));
+    }
+
+    private static double leftOverHz(PartialFit fit) {
+        int bins = fit.band().bins();
+        int peak = 0;
+        double highest = -1;
+        for (int i = 0; i < bins; i++) {
+            double power = fit.residual(i) * fit.residual(i) + fit.residual(bins + i) * fit.residual(bins + i);
+            if (power > highest) {
+                highest = power;
+                peak = i;
+            }
+        }
+        return fit.band().hz(peak);
+    }
+}

@@ -1,0 +1,41 @@
+package io.github.tapwright.note;
+
+import io.github.tapwright.statistics.Estimate;
+
+/** How one partial dies away. All times are for 60 dB: ln(1000)/σ with σ the decay rate of the amplitude. */
+public sealed interface PartialDecay {
+
+    /**
+     * One exponential explains the partial.
+     *
+     * @param decayTimeSeconds time for 60 dB
+     */
+    record OneStage(Estimate decayTimeSeconds) implements PartialDecay {}
+
+    /**
+     * Two exponentials are needed: the string swings in two planes which the bridge damps and tunes differently.
+     * Source: [Weinreich1977] for the piano, [Woodhouse2021] for plucked strings.
+     *
+     * @param earlyDecayTimeSeconds 60 dB time of the faster one
+     * @param lateDecayTimeSeconds 60 dB time of the slower one
+     * @param lateLevelDb level of the slower one re the faster one just after the pluck, dB
+     * @param decayTimeSeconds time until both together have fallen by 60 dB since the pluck, beats averaged out
+     * @param beatHz frequency of the slower less that of the faster one; its absolute value is the beat's
+     * @param beats whether at least one beat can be seen before the smaller of the two is 20 dB below the other
+     */
+    record TwoStage(
+            Estimate earlyDecayTimeSeconds,
+            Estimate lateDecayTimeSeconds,
+            Estimate lateLevelDb,
+            Estimate decayTimeSeconds,
+            Estimate beatHz,
+            boolean beats)
+            implements PartialDecay {}
+
+    /**
+     * The recording does not carry the decay.
+     *
+     * @param reason one line for the maker
+     */
+    record Refused(String reason) implements PartialDecay {}
+}

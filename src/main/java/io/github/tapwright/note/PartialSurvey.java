@@ -1,0 +1,107 @@
+package io.github.tapwright.note;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Fits every partial of a note, one after the other, each in what the others leave.
+ *
+ * <p>First all as single sines, strongest neighbours taken away on the way up; then each once more, as one sine or two,
+ * with all others taken away. A second sine that lies too far off, or dies too soon, to be the same string is taken away as a
+ * stranger, and the partial is fitted again.
+ */
+final class PartialSurvey {
+
+    private static final double BAND_OF_SPACING = 0.42;
+    private static final double WIDEST_HZ = 40;
+    private static final int FEWEST_BINS = 24;
+    private static final int MOST_BINS = 700;
+    private static final double REACH_SPACINGS = 8;
+    private static final double NARROWEST_HZ = 10;
+    private static final double BAND_WIDTHS = 12;
+    private static final int MOST_STRANGERS = 2;
+
+    /** Planes of one string differ by some two cents [Woodhouse2004]; more than this is another resonance. */
+    private static final double OWN_CENTS = 8;
+
+    private static final double OWN_HZ = 0.6;
+
+    /** Dead within 0.11 s: the pluck's thump, not a string. */
+    private static final double THUMP_WIDTH_HZ = 20;
+
+    private final NoteSpectrum spectrum;
+    private final double spacingHz;
+    private final Map<Integer, PartialFit> fits = new TreeMap<>();
+
+    /**
+     * Surveys.
+     *
+     * @param spectrum of the stretch; what is left in it afterwards is no partial
+     * @param series where partials are
+     */
+    PartialSurvey(NoteSpectrum spectrum, HarmonicEvidence.Series series) {
+        this.spectrum = spectrum;
+        this.spacingHz = series.fundamentalHz();
+        series.peaks().forEach((number, peak) -> roughly(number, peak.hz()));
+        for (Integer number : fits.keySet().stream().toList()) {
+            closely(number);
+        }
+    }
+
+    private LineBand band(double hz, double halfWidthHz) {
+        double half = Math.min(Math.min(BAND_OF_SPACING * spacingHz, WIDEST_HZ), MOST_BINS / 2.0 * spectrum.binHz());
+        return spectrum.band(hz, Math.min(half, halfWidthHz), FEWEST_BINS);
+    }
+
+    private void roughly(int number, double hz) {
+        PartialChoice.one(band(hz, WIDEST_HZ), hz).ifPresent(fit -> {
+            fits.put(number, fit);
+            spectrum.subtract(fit, reachHz());
+        });
+    }
+
+    private double reachHz() {
+        return REACH_SPACINGS * spacingHz;
+    }
+
+    private void closely(int number) {
+        PartialFit last = Objects.requireNonNull(fits.get(number));
+        spectrum.restore(last, reachHz());
+        for (int strangers = 0; strangers <= MOST_STRANGERS; strangers++) {
+            DecayingTone tone = last.tones().get(last.strongest());
+            double half = Math.max(NARROWEST_HZ, BAND_WIDTHS * tone.widthHz());
+            Optional<PartialFit> one = PartialChoice.one(band(tone.hz(), half), tone.hz());
+            if (one.isEmpty()) {
+                fits.remove(number);
+                return;
+            }
+            last = PartialChoice.oneOrTwo(one.orElseThrow());
+            if (!hasStranger(last)) {
+                break;
+            }
+            spectrum.subtract(last, 1 - last.strongest(), reachHz());
+            last = new PartialFit(last.band(), List.of(last.tones().get(last.strongest())));
+        }
+        fits.put(number, last);
+        spectrum.subtract(last, reachHz());
+    }
+
+    /** Whether the weaker of two sines lies too far off to be the same partial in another plane. */
+    private static boolean hasStranger(PartialFit fit) {
+        if (fit.tones().size() < 2) {
+            return false;
+        }
+        DecayingTone own = fit.tones().get(fit.strongest());
+        DecayingTone other = fit.tones().get(1 - fit.strongest());
+        double apart = Math.abs(own.hz() - other.hz());
+        return apart > OWN_HZ + OWN_CENTS / Cents.PER_NEPER * own.hz() || other.widthHz() > THUMP_WIDTH_HZ;
+    }
+
+    /** The fit of every partial found, by number. */
+    Map<Integer, PartialFit> fits() {
+        return fits;
+    }
+}
