@@ -1,0 +1,84 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.level.SoundLevels;
+import io.github.tapwright.note.NoteResult;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.FastDecay;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.PlayingOrder;
+import io.github.tapwright.note.run.Tuning;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A run of notes over the fingerboard, and what stands out in it.
+ *
+ * @param notes in the order played
+ * @param fastDecays notes that die away much faster than their neighbours
+ * @param warnings what the reader must know
+ * @param settings how the run was read
+ */
+public record Fingerboard(List<Note> notes, List<FastDecay> fastDecays, List<String> warnings, Settings settings) {
+
+    /** Keeps copies of the lists. */
+    public Fingerboard {
+        notes = List.copyOf(notes);
+        fastDecays = List.copyOf(fastDecays);
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * How a run is read.
+     *
+     * @param tuning what the open strings sound
+     * @param order how the run was played
+     * @param notes what to look for in each note
+     */
+    public record Settings(Tuning tuning, PlayingOrder order, NoteSettings notes) {
+
+        /** A classical guitar, string by string. */
+        public static final Settings STANDARD =
+                new Settings(Tuning.CLASSICAL, PlayingOrder.STRING_BY_STRING, NoteSettings.STANDARD);
+    }
+
+    /**
+     * One note of the run.
+     *
+     * @param file which recording it came from, from 0
+     * @param attackSeconds when it begins in that recording
+     * @param result pitch, partials, decay
+     * @param levels its levels re full scale; empty where there is no sound
+     * @param place string and fret; empty where pitch and order give none
+     */
+    public record Note(
+            int file, double attackSeconds, NoteResult result, Optional<SoundLevels> levels, Optional<Fret> place) {
+
+        /**
+         * Its decay time: T30 where the recording carries it, else T20.
+         *
+         * @return seconds for 60 dB, empty if the recording carries neither
+         */
+        public Optional<Double> decayTimeSeconds() {
+            return result.decay().decayTime().found().map(d -> d.seconds().value());
+        }
+
+        /**
+         * Its early decay time.
+         *
+         * @return seconds for 60 dB at the pace of the first 10 dB, empty if the recording does not carry it
+         */
+        public Optional<Double> earlyDecayTimeSeconds() {
+            return result.decay().early().found().map(d -> d.seconds().value());
+        }
+
+        /**
+         * How far its pitch lies above the fret's, equally tempered.
+         *
+         * @param tuning of the guitar
+         * @return cents, empty without a pitch or a place
+         */
+        public Optional<Double> pitchErrorCents(Tuning tuning) {
+            return result.pitch().found().flatMap(p -> place.map(at -> tuning.centsAbove(p.hz().value(), at)));
+        }
+    }
+}

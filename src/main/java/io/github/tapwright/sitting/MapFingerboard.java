@@ -1,0 +1,127 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.level.FullScale;
+import io.github.tapwright.level.SoundLevelMeter;
+import io.github.tapwright.level.SoundLevels;
+import io.github.tapwright.note.NoteAnalysis;
+import io.github.tapwright.note.NoteResult;
+import io.github.tapwright.note.Pitch;
+import io.github.tapwright.note.run.FastDecays;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.PlaceAssignment;
+import io.github.tapwright.note.run.RunTrack;
+import io.github.tapwright.recording.Excerpts;
+import io.github.tapwright.recording.Recording;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Cuts a run of notes into its notes, measures each, and lays them over the fingerboard. */
+public final class MapFingerboard {
+
+    private final RecordingSource source;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param source what opens sound files
+     */
+    public MapFingerboard(RecordingSource source) {
+        this.source = source;
+    }
+
+    /** A note before it has its place. */
+    private record Heard(int file, double attackSeconds, NoteResult result, Optional<SoundLevels> levels) {}
+
+    /**
+     * Maps a run, recorded in one file or many.
+     *
+     * @param files in the order played, each of one note or more
+     * @param settings how to read the run
+     * @param progress told about each file
+     * @return the notes with their places
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
+     */
+    public Fingerboard map(List<Path> files, Fingerboard.Settings settings, Progress progress) {
+        List<Heard> heard = new ArrayList<>();
+        List<String> warnings = new ArrayList<>();
+        for (int f = 0; f < files.size(); f++) {
+            progress.at("listening to " + files.get(f).getFileName(), f, files.size());
+            heard.addAll(notes(files.get(f), f, settings, warnings));
+        }
+        progress.at("done", files.size(), files.size());
+        List<Optional<Double>> pitches = heard.stream()
+                .map(h -> h.result.pitch().found().map(Pitch::hz).map(hz -> hz.value()))
+                .toList();
+        List<Optional<Fret>> places = PlaceAssignment.of(pitches, settings.tuning(), settings.order());
+        List<Fingerboard.Note> notes = new ArrayList<>();
+        for (int i = 0; i < heard.size(); i++) {
+            Heard h = heard.get(i);
+            notes.add(new Fingerboard.Note(h.file, h.attackSeconds, h.result, h.levels, places.get(i)));
+        }
+        warnings.addAll(doubts(notes));
+        return new Fingerboard(notes, FastDecays.in(decayTimes(notes)), warnings, settings);
+    }
+
+    private List<Heard> notes(Path file, int number, Fingerboard.Settings settings, List<String> warnings) {
+        RunTrack track;
+        try (SourceRecording recording = source.open(file)) {
+            track = RunTrack.read(recording.stream());
+            recording.notices().get().forEach(n -> warnings.add(file.getFileName() + ": " + n));
+        }
+        List<Heard> heard = new ArrayList<>();
+        try (SourceRecording recording = source.open(file)) {
+            Excerpts.each(recording.stream(), track.spans(), (i, excerpt) -> {
+                NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
+                heard.add(new Heard(
+                        number, track.attacksSeconds().get(i), result, levels(excerpt, result.channelUsed())));
+            });
+        }
+        return heard;
+    }
+
+    private static Optional<SoundLevels> levels(Recording excerpt, int channel) {
+        SoundLevelMeter meter = new SoundLevelMeter(excerpt.sampleRate());
+        meter.take(excerpt.channel(channel), excerpt.length());
+        return meter.levels(new FullScale());
+    }
+
+    /** The early decay is what a wolf or dead note loses first; a place played twice counts with its longer one. */
+    private static Map<Fret, Double> decayTimes(List<Fingerboard.Note> notes) {
+        Map<Fret, Double> times = new HashMap<>();
+        for (Fingerboard.Note note : notes) {
+            if (note.place().isPresent() && note.earlyDecayTimeSeconds().isPresent()) {
+                times.merge(note.place().get(), note.earlyDecayTimeSeconds().get(), Math::max);
+            }
+        }
+        return times;
+    }
+
+    private static List<String> doubts(List<Fingerboard.Note> notes) {
+        List<String> doubts = new ArrayList<>();
+        if (notes.isEmpty()) {
+            doubts.add("no notes found: nothing in the recording begins as a pluck does");
+        }
+        long pitchless =
+                notes.stream().filter(n -> n.result().pitch().found().isEmpty()).count();
+        if (pitchless > 0) {
+            doubts.add(pitchless + " sounds have no pitch: knocks, or two strings at once");
+        }
+        long astray = notes.stream()
+                .filter(n -> n.result().pitch().found().isPresent() && n.place().isEmpty())
+                .count();
+        if (astray > 0) {
+            doubts.add(astray + " notes lie on no fret of this tuning within 60 cents; check the tuning given");
+        }
+        Map<Fret, Integer> played = new HashMap<>();
+        notes.forEach(n -> n.place().ifPresent(p -> played.merge(p, 1, Integer::sum)));
+        long twice = played.values().stream().filter(c -> c > 1).count();
+        if (twice > 0) {
+            doubts.add(twice + " places hold more than one note; the map shows the last, fast decays use the longest");
+        }
+        return doubts;
+    }
+}
