@@ -8,11 +8,13 @@ import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.MapFingerboard;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
@@ -52,6 +54,14 @@ final class Bench {
 
     AnalyseTaps analyseTaps() {
         return new AnalyseTaps(Bench::open);
+    }
+
+    AnalyseNotes analyseNotes() {
+        return new AnalyseNotes(Bench::open);
+    }
+
+    MapFingerboard mapFingerboard() {
+        return new MapFingerboard(Bench::open);
     }
 
     /** Opens an archive; a new one is made only where one is asked for, so that a slip in a name makes none. */

@@ -28,6 +28,8 @@ final class Commands implements Runnable {
         Complaints complaints = new Complaints();
         CommandLine line = new CommandLine(new Commands());
         line.addSubcommand(new TapsCommand(bench, terminal));
+        line.addSubcommand(new NoteCommand(bench, terminal));
+        line.addSubcommand(new FingerboardCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));

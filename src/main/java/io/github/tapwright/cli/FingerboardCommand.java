@@ -1,0 +1,138 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.exchange.FingerboardJson;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.note.NoteName;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.PlayingOrder;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lays a run of notes over the fingerboard. */
+@Command(
+        name = "fingerboard",
+        description = "Cuts a run of notes, gives each its string and fret, and points out dead notes.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        footer = {
+            "",
+            "Play string by string from the open note up, or a scale with --order lowest-fret. Let every note ring",
+            "for two seconds or more, and stop it before the next. A string under tension can break and whip:",
+            "protect your eyes."
+        })
+final class FingerboardCommand implements Callable<Integer> {
+
+    private final Bench bench;
+    private final Terminal terminal;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Sound files in the order played.")
+    private List<Path> files = List.of();
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Option(names = "--csv", paramLabel = "OUT", description = "Write one line for each note.")
+    private Optional<Path> csv = Optional.empty();
+
+    @Option(
+            names = "--tuning",
+            paramLabel = "NOTES",
+            description = "Open strings from the lowest up, such as E2,A2,D3,G3,B3,E4, which holds if left out.")
+    private String tuning = "E2,A2,D3,G3,B3,E4";
+
+    @Option(names = "--frets", paramLabel = "N", description = "Number of frets; 19 if left out.")
+    private int frets = Tuning.CLASSICAL.fretCount();
+
+    @Option(names = "--a4", paramLabel = "HZ", description = "Tuning note A4; 440 if left out.")
+    private double a4Hz = NoteSettings.STANDARD.a4Hz();
+
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            description = "string-by-string or lowest-fret; string-by-string if left out.")
+    private String order = "string-by-string";
+
+    @Option(
+            names = "--sitting",
+            paramLabel = "ID",
+            converter = SittingIdConverter.class,
+            description = "A sitting of taps on this instrument: dead notes are held against its resonances.")
+    private Optional<SittingId> sitting = Optional.empty();
+
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    FingerboardCommand(Bench bench, Terminal terminal) {
+        this.bench = bench;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Fingerboard.Settings settings = settings();
+        List<ShownResonance> resonances = sitting.isPresent() ? resonances(sitting.get()) : List.of();
+        Fingerboard board = bench.mapFingerboard().map(files, settings, terminal.progress());
+        List<String> names = files.stream().map(Path::toString).toList();
+        if (json) {
+            terminal.print(FingerboardJson.of(names, board));
+        } else {
+            new FingerboardText(terminal).print(names, board, resonances);
+        }
+        if (csv.isPresent()) {
+            Files.writeString(csv.get(), FingerboardJson.csv(names, board), StandardCharsets.UTF_8);
+            terminal.note("wrote " + csv.get());
+        }
+        boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
+        return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private List<ShownResonance> resonances(SittingId id) throws IOException {
+        try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
+            Sitting tapped = open.showSitting().show(id);
+            return tapped.resonances(tapped.latest());
+        }
+    }
+
+    private Fingerboard.Settings settings() {
+        try {
+            NoteSettings notes = NoteSettings.STANDARD.withA4(a4Hz);
+            List<Double> openHz = new ArrayList<>();
+            for (String name : tuning.split(",", -1)) {
+                openHz.add(NoteName.read(name.strip())
+                        .orElseThrow(() -> new IllegalArgumentException("'" + name
+                                + "' is no note; give the open strings from the lowest up, such as E2,A2,D3,G3,B3,E4"))
+                        .hz(a4Hz));
+            }
+            Collections.reverse(openHz);
+            return new Fingerboard.Settings(new Tuning(openHz, frets), playingOrder(), notes);
+        } catch (IllegalArgumentException e) {
+            throw new RefusedEntryException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private PlayingOrder playingOrder() {
+        return switch (order) {
+            case "string-by-string" -> PlayingOrder.STRING_BY_STRING;
+            case "lowest-fret" -> PlayingOrder.LOWEST_FRET;
+            default ->
+                throw new IllegalArgumentException("the order is string-by-string or lowest-fret, not '" + order + "'");
+        };
+    }
+}

@@ -1,0 +1,147 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.note.Pitch;
+import io.github.tapwright.note.run.FastDecay;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.ShownResonance;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A run of notes for people: what stands out, then the maps, then every note. */
+final class FingerboardText {
+
+    private static final String NONE = "–";
+    private static final double NEAR = 0.03;
+
+    private final Terminal terminal;
+
+    FingerboardText(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    void print(List<String> files, Fingerboard board, List<ShownResonance> resonances) {
+        long placed = board.notes().stream().filter(n -> n.place().isPresent()).count();
+        terminal.say(
+                "%d notes found, %d of them on the fingerboard", board.notes().size(), placed);
+        printFast(board, resonances);
+        if (placed > 0) {
+            Tuning tuning = board.settings().tuning();
+            printMap("Early decay time (s for 60 dB)", board, Fingerboard.Note::earlyDecayTimeSeconds, 1);
+            printMap("Decay time (s for 60 dB, T30 or T20)", board, Fingerboard.Note::decayTimeSeconds, 1);
+            printMap(
+                    "Level LAFmax (dB re full scale; the pluck's strength is in it)",
+                    board,
+                    n -> n.levels().map(l -> l.lafMax().levelDb()),
+                    1);
+            printMap("Pitch off the fret (cents)", board, n -> n.pitchErrorCents(tuning), 0);
+            printMap("Spectral centroid (Hz)", board, n -> n.result().spectralCentroidHz(), 0);
+        }
+        printNotes(files, board);
+        if (!board.warnings().isEmpty()) {
+            terminal.say("%nWarnings");
+            board.warnings().forEach(w -> terminal.say("  - %s", w));
+        }
+    }
+
+    private void printFast(Fingerboard board, List<ShownResonance> resonances) {
+        if (board.fastDecays().isEmpty()) {
+            terminal.say("No note dies away much faster than its neighbours (four of them are needed to judge one).");
+            return;
+        }
+        terminal.say("%nDying away much faster than the frets around");
+        for (FastDecay f : board.fastDecays()) {
+            double hz = board.settings().tuning().hz(f.place());
+            terminal.say(
+                    "  string %d, fret %d (%s Hz): %s s where %s s are usual%s",
+                    f.place().string(),
+                    f.place().fret(),
+                    Figures.text(hz, 1),
+                    Figures.text(f.decayTimeSeconds(), 2),
+                    Figures.text(f.usualSeconds(), 2),
+                    nearest(hz, resonances).map(FingerboardText::because).orElse(""));
+        }
+    }
+
+    private static Optional<ShownResonance> nearest(double hz, List<ShownResonance> resonances) {
+        return resonances.stream()
+                .filter(r -> distance(r, hz) < NEAR)
+                .min(Comparator.comparingDouble(r -> distance(r, hz)));
+    }
+
+    private static double distance(ShownResonance shown, double hz) {
+        return Math.abs(shown.found().resonance().frequencyHz().value() / hz - 1);
+    }
+
+    private static String because(ShownResonance shown) {
+        Resonance r = shown.found().resonance();
+        return "; near the body's " + shown.name().orElse("resonance") + " at "
+                + Figures.text(r.frequencyHz().value(), 1) + " Hz";
+    }
+
+    private void printMap(
+            String title, Fingerboard board, Function<Fingerboard.Note, Optional<Double>> value, int places) {
+        Map<Fret, String> cells = new HashMap<>();
+        int highest = 0;
+        for (Fingerboard.Note note : board.notes()) {
+            if (note.place().isPresent()) {
+                Fret at = note.place().get();
+                highest = Math.max(highest, at.fret());
+                cells.put(
+                        at, value.apply(note).map(v -> Figures.text(v, places)).orElse(NONE));
+            }
+        }
+        terminal.say("%n%s", title);
+        String[] header = new String[highest + 2];
+        header[0] = "string \\ fret";
+        for (int fret = 0; fret <= highest; fret++) {
+            header[fret + 1] = Integer.toString(fret);
+        }
+        Table table = new Table(header);
+        for (int string = 1; string <= board.settings().tuning().openHz().size(); string++) {
+            String[] row = new String[highest + 2];
+            row[0] = Integer.toString(string);
+            for (int fret = 0; fret <= highest; fret++) {
+                row[fret + 1] = cells.getOrDefault(new Fret(string, fret), "");
+            }
+            table.add(row);
+        }
+        table.lines().forEach(terminal.out()::println);
+    }
+
+    private void printNotes(List<String> files, Fingerboard board) {
+        if (board.notes().isEmpty()) {
+            return;
+        }
+        terminal.say("%nNotes in the order played (± one standard uncertainty)");
+        Table table = new Table("no.", "time (s)", "string", "fret", "pitch (Hz)", "decay (s)", "file");
+        for (int i = 0; i < board.notes().size(); i++) {
+            Fingerboard.Note note = board.notes().get(i);
+            table.add(
+                    Integer.toString(i + 1),
+                    Figures.text(note.attackSeconds(), 2),
+                    note.place().map(p -> Integer.toString(p.string())).orElse(NONE),
+                    note.place().map(p -> Integer.toString(p.fret())).orElse(NONE),
+                    note.result()
+                            .pitch()
+                            .found()
+                            .map(Pitch::hz)
+                            .map(Figures::text)
+                            .orElse("no pitch"),
+                    note.result()
+                            .decay()
+                            .decayTime()
+                            .found()
+                            .map(d -> Figures.text(d.seconds()) + " " + d.range())
+                            .orElse(NONE),
+                    files.get(note.file()));
+        }
+        table.lines().forEach(terminal.out()::println);
+    }
+}
