@@ -15,6 +15,7 @@ import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.MapFingerboard;
+import io.github.tapwright.sitting.MeasurePlucks;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
@@ -58,6 +59,10 @@ final class Bench {
 
     AnalyseNotes analyseNotes() {
         return new AnalyseNotes(Bench::open);
+    }
+
+    MeasurePlucks measurePlucks() {
+        return new MeasurePlucks(Bench::open);
     }
 
     MapFingerboard mapFingerboard() {

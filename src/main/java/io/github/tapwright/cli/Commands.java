@@ -30,6 +30,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new TapsCommand(bench, terminal));
         line.addSubcommand(new NoteCommand(bench, terminal));
         line.addSubcommand(new FingerboardCommand(bench, terminal));
+        line.addSubcommand(new PlucksCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));

@@ -2,11 +2,7 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.FingerboardJson;
-import io.github.tapwright.instrument.RefusedEntryException;
-import io.github.tapwright.note.NoteName;
-import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.PlayingOrder;
-import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
@@ -15,8 +11,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -51,17 +45,8 @@ final class FingerboardCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "OUT", description = "Write one line for each note.")
     private Optional<Path> csv = Optional.empty();
 
-    @Option(
-            names = "--tuning",
-            paramLabel = "NOTES",
-            description = "Open strings from the lowest up, such as E2,A2,D3,G3,B3,E4, which holds if left out.")
-    private String tuning = "E2,A2,D3,G3,B3,E4";
-
-    @Option(names = "--frets", paramLabel = "N", description = "Number of frets; 19 if left out.")
-    private int frets = Tuning.CLASSICAL.fretCount();
-
-    @Option(names = "--a4", paramLabel = "HZ", description = "Tuning note A4; 440 if left out.")
-    private double a4Hz = NoteSettings.STANDARD.a4Hz();
+    @Mixin
+    private TuningOptions tuning = new TuningOptions();
 
     @Option(
             names = "--order",
@@ -111,20 +96,7 @@ final class FingerboardCommand implements Callable<Integer> {
     }
 
     private Fingerboard.Settings settings() {
-        try {
-            NoteSettings notes = NoteSettings.STANDARD.withA4(a4Hz);
-            List<Double> openHz = new ArrayList<>();
-            for (String name : tuning.split(",", -1)) {
-                openHz.add(NoteName.read(name.strip())
-                        .orElseThrow(() -> new IllegalArgumentException("'" + name
-                                + "' is no note; give the open strings from the lowest up, such as E2,A2,D3,G3,B3,E4"))
-                        .hz(a4Hz));
-            }
-            Collections.reverse(openHz);
-            return new Fingerboard.Settings(new Tuning(openHz, frets), playingOrder(), notes);
-        } catch (IllegalArgumentException e) {
-            throw new RefusedEntryException(String.valueOf(e.getMessage()));
-        }
+        return new Fingerboard.Settings(tuning.tuning(), playingOrder(), tuning.noteSettings());
     }
 
     private PlayingOrder playingOrder() {

@@ -1,0 +1,84 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.comparison.PluckComparison;
+import io.github.tapwright.exchange.PlucksJson;
+import io.github.tapwright.level.LevelSettings;
+import io.github.tapwright.sitting.Pluck;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Measures repeated plucks of the open strings, and compares two instruments by them. */
+@Command(
+        name = "plucks",
+        description = "Measures how loud repeated plucks of the open strings are; compares two instruments.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        footer = {
+            "",
+            "A finger never plucks twice alike. A thin copper wire looped round the string and pulled until it breaks",
+            "lets go at nearly the same force every time. The wire and the string can whip: wear eye protection and",
+            "keep faces away. Ten plucks a string, same microphone, place and gain for both instruments."
+        })
+final class PlucksCommand implements Callable<Integer> {
+
+    private final Bench bench;
+    private final Terminal terminal;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Recordings of the first instrument.")
+    private List<Path> first = List.of();
+
+    @Option(
+            names = "--against",
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Recordings of the second instrument, same set-up.")
+    private List<Path> second = List.of();
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Mixin
+    private TuningOptions tuning = new TuningOptions();
+
+    PlucksCommand(Bench bench, Terminal terminal) {
+        this.bench = bench;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        LevelSettings settings = LevelSettings.RELATIVE;
+        List<Pluck> a = bench.measurePlucks().measure(first, tuning.tuning(), settings, terminal.progress());
+        List<Pluck> b = second.isEmpty()
+                ? List.of()
+                : bench.measurePlucks().measure(second, tuning.tuning(), settings, terminal.progress());
+        List<PluckComparison> comparisons = b.isEmpty() ? List.of() : comparisons(a, b);
+        String unit = settings.reference().unit();
+        if (json) {
+            terminal.print(PlucksJson.of(side(first, a), side(second, b), comparisons, unit));
+        } else {
+            new PlucksText(terminal, unit).print(a, b, comparisons);
+        }
+        return a.stream().anyMatch(p -> p.string().isPresent()) ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private static List<PluckComparison> comparisons(List<Pluck> a, List<Pluck> b) {
+        List<PluckComparison> comparisons = new ArrayList<>();
+        comparisons.add(PluckComparison.of("LAFmax, dB(A)", a, b, Pluck::lafMaxDb));
+        comparisons.add(PluckComparison.of("momentary loudness, LU", a, b, Pluck::momentaryMaxLufs));
+        if (a.stream().anyMatch(p -> p.maximumSone().isPresent())) {
+            comparisons.add(PluckComparison.of("loudness, sone", a, b, Pluck::maximumSone));
+        }
+        return comparisons;
+    }
+
+    private static PlucksJson.Side side(List<Path> files, List<Pluck> plucks) {
+        return new PlucksJson.Side(files.stream().map(Path::toString).toList(), plucks);
+    }
+}

@@ -1,0 +1,97 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.comparison.PluckComparison;
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.statistics.Estimate;
+import java.util.List;
+import java.util.Optional;
+
+/** Repeated plucks for people: every pluck, then what two instruments' plucks can tell and what not. */
+final class PlucksText {
+
+    private static final String NONE = "–";
+
+    private final Terminal terminal;
+    private final String unit;
+
+    PlucksText(Terminal terminal, String unit) {
+        this.terminal = terminal;
+        this.unit = unit;
+    }
+
+    void print(List<Pluck> first, List<Pluck> second, List<PluckComparison> comparisons) {
+        printPlucks(second.isEmpty() ? "Plucks" : "Plucks of A", first);
+        if (second.isEmpty()) {
+            return;
+        }
+        printPlucks("Plucks of B", second);
+        comparisons.forEach(this::printComparison);
+        terminal.say(
+                "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
+        terminal.say("whole run another day before you call one instrument louder.");
+    }
+
+    private void printPlucks(String title, List<Pluck> plucks) {
+        terminal.say("%s (levels in %s)", title, unit);
+        Table table = new Table("no.", "time (s)", "LAFmax (dB)", "momentary (LUFS)", "loudness (sone)", "string");
+        for (int i = 0; i < plucks.size(); i++) {
+            Pluck p = plucks.get(i);
+            table.add(
+                    Integer.toString(i + 1),
+                    Figures.text(p.attackSeconds(), 2),
+                    figure(p.lafMaxDb()),
+                    figure(p.momentaryMaxLufs()),
+                    figure(p.maximumSone()),
+                    p.string().map(s -> Integer.toString(s)).orElse("no open string, left out"));
+        }
+        table.lines().forEach(terminal.out()::println);
+        terminal.say("");
+    }
+
+    private static String figure(Optional<Double> value) {
+        return value.map(v -> Figures.text(v, 1)).orElse(NONE);
+    }
+
+    private void printComparison(PluckComparison comparison) {
+        terminal.say("%nB minus A in %s, ± half the 95 %% interval", comparison.quantity());
+        Table table = new Table("string", "A: plucks", "mean", "B: plucks", "mean", "B − A", "verdict");
+        for (PluckComparison.OnString s : comparison.strings()) {
+            table.add(
+                    Integer.toString(s.string()),
+                    Integer.toString(s.first().count()),
+                    Figures.text(s.first().mean(), 1),
+                    Integer.toString(s.second().count()),
+                    Figures.text(s.second().mean(), 1),
+                    s.difference().map(PlucksText::interval).orElse(NONE),
+                    verdict(s));
+        }
+        table.lines().forEach(terminal.out()::println);
+        comparison
+                .overall()
+                .ifPresent(d -> terminal.say(
+                        "  all strings alike: %s: %s", interval(d), differs(d) ? "DIFFERS" : "cannot tell"));
+    }
+
+    private static String verdict(PluckComparison.OnString string) {
+        if (string.difference().isEmpty()) {
+            return "cannot tell: two plucks at least are needed on each side";
+        }
+        Estimate d = string.difference().get();
+        String word = differs(d) ? "DIFFERS" : "cannot tell";
+        boolean tellsOneDb = d.halfWidth95() <= 1;
+        return tellsOneDb
+                ? word
+                : word + "; too few plucks to tell 1 dB: "
+                        + string.plucksNeeded()
+                                .map(n -> n + " on each side are needed")
+                                .orElse("pluck more");
+    }
+
+    private static boolean differs(Estimate difference) {
+        return Math.abs(difference.value()) > difference.halfWidth95();
+    }
+
+    private static String interval(Estimate d) {
+        return (d.value() > 0 ? "+" : "") + Figures.text(d.value(), 1) + " ± " + Figures.text(d.halfWidth95(), 1);
+    }
+}

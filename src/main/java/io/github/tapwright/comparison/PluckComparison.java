@@ -1,0 +1,147 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.statistics.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * How much louder one instrument's plucks are than another's, string by string and overall.
+ *
+ * <p>Each string: the means' difference with u² = s₁²/n₁ + s₂²/n₂ and the degrees of freedom of Welch and Satterthwaite
+ * [Welch1947]. Overall: the mean over the strings both have, each weighing the same, with the sum of their u². It speaks of these
+ * plucks on this day; setting up again is not in it.
+ *
+ * @param quantity what was compared, with its unit
+ * @param strings one for each string both instruments have
+ * @param overall second minus first over all strings; empty if any string lacks an interval
+ */
+public record PluckComparison(String quantity, List<OnString> strings, Optional<Estimate> overall) {
+
+    private static final double TO_TELL_DB = 1;
+    private static final int MOST_PLUCKS = 1000;
+
+    /** Keeps a copy of the list. */
+    public PluckComparison {
+        strings = List.copyOf(strings);
+    }
+
+    /**
+     * One string.
+     *
+     * @param string which, 1 the highest
+     * @param first its plucks on the first instrument
+     * @param second its plucks on the second instrument
+     * @param difference second minus first; empty with fewer than two plucks on either side
+     * @param plucksNeeded how many plucks on each side would tell 1 dB at this scatter; empty where scatter is unknown
+     */
+    public record OnString(
+            int string, Sample first, Sample second, Optional<Estimate> difference, Optional<Integer> plucksNeeded) {}
+
+    /**
+     * Plucks of one string.
+     *
+     * @param count how many
+     * @param mean their mean
+     * @param deviation their standard deviation; empty with one pluck
+     */
+    public record Sample(int count, double mean, Optional<Double> deviation) {
+
+        static Sample of(List<Double> values) {
+            double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
+            double squares =
+                    values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+            return new Sample(
+                    values.size(),
+                    mean,
+                    values.size() > 1 ? Optional.of(Math.sqrt(squares / (values.size() - 1))) : Optional.empty());
+        }
+
+        /** s²/n, if there is a scatter. */
+        Optional<Double> varianceOfMean() {
+            return deviation.map(s -> s * s / count);
+        }
+    }
+
+    /**
+     * Compares.
+     *
+     * @param quantity what is compared, with its unit
+     * @param first plucks of the first instrument
+     * @param second plucks of the second instrument
+     * @param of the figure of a pluck; plucks without one are left out
+     * @return the comparison
+     */
+    public static PluckComparison of(
+            String quantity, List<Pluck> first, List<Pluck> second, Function<Pluck, Optional<Double>> of) {
+        List<OnString> strings = new ArrayList<>();
+        TreeSet<Integer> numbers =
+                first.stream().flatMap(p -> p.string().stream()).collect(Collectors.toCollection(TreeSet::new));
+        for (int string : numbers) {
+            List<Double> a = values(first, string, of);
+            List<Double> b = values(second, string, of);
+            if (!a.isEmpty() && !b.isEmpty()) {
+                Sample sampleA = Sample.of(a);
+                Sample sampleB = Sample.of(b);
+                strings.add(new OnString(
+                        string, sampleA, sampleB, difference(sampleA, sampleB), plucksNeeded(sampleA, sampleB)));
+            }
+        }
+        return new PluckComparison(quantity, strings, overall(strings));
+    }
+
+    private static List<Double> values(List<Pluck> plucks, int string, Function<Pluck, Optional<Double>> of) {
+        return plucks.stream()
+                .filter(p -> p.string().equals(Optional.of(string)))
+                .flatMap(p -> of.apply(p).stream())
+                .toList();
+    }
+
+    private static Optional<Estimate> difference(Sample a, Sample b) {
+        return a.varianceOfMean()
+                .flatMap(va -> b.varianceOfMean().map(vb -> {
+                    double freedom = va + vb == 0
+                            ? a.count() + b.count() - 2.0
+                            : (va + vb) * (va + vb) / (va * va / (a.count() - 1) + vb * vb / (b.count() - 1));
+                    return new Estimate(b.mean() - a.mean(), Math.sqrt(va + vb), freedom);
+                }));
+    }
+
+    /** The smallest n for which the 95 % interval of a difference is no wider than ±1 dB at the scatter found. */
+    private static Optional<Integer> plucksNeeded(Sample a, Sample b) {
+        return a.deviation()
+                .flatMap(sa -> b.deviation().map(sb -> {
+                    int n = 2;
+                    while (n < MOST_PLUCKS
+                            && new Estimate(0, Math.sqrt((sa * sa + sb * sb) / n), 2.0 * n - 2).halfWidth95()
+                                    > TO_TELL_DB) {
+                        n++;
+                    }
+                    return n;
+                }));
+    }
+
+    /** Degrees of freedom of the mean by Welch and Satterthwaite again, [GUM] G.4. */
+    private static Optional<Estimate> overall(List<OnString> strings) {
+        if (strings.isEmpty() || strings.stream().anyMatch(s -> s.difference().isEmpty())) {
+            return Optional.empty();
+        }
+        double sum = 0;
+        double variance = 0;
+        double perFreedom = 0;
+        for (OnString s : strings) {
+            Estimate d = s.difference().orElseThrow();
+            double v = d.standardUncertainty() * d.standardUncertainty();
+            sum += d.value();
+            variance += v;
+            perFreedom += v * v / d.degreesOfFreedom();
+        }
+        int n = strings.size();
+        double freedom = perFreedom == 0 ? Double.POSITIVE_INFINITY : variance * variance / perFreedom;
+        return Optional.of(new Estimate(sum / n, Math.sqrt(variance) / n, freedom));
+    }
+}

@@ -1,0 +1,103 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.level.ChannelLevels;
+import io.github.tapwright.level.LevelAnalysis;
+import io.github.tapwright.level.LevelReport;
+import io.github.tapwright.level.LevelSettings;
+import io.github.tapwright.level.loudness.HeardLoudness;
+import io.github.tapwright.note.NoteAnalysis;
+import io.github.tapwright.note.NoteResult;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.RunTrack;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.recording.Excerpts;
+import io.github.tapwright.recording.Excerpts.Span;
+import io.github.tapwright.recording.Recording;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Measures how loud repeated plucks of the open strings are. */
+public final class MeasurePlucks {
+
+    /** Long enough for the loudest moment of any pluck and for 400 ms of loudness. */
+    private static final double LONGEST_SECONDS = 1.5;
+
+    private static final double MOST_CENTS = 60;
+
+    private final RecordingSource source;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param source what opens sound files
+     */
+    public MeasurePlucks(RecordingSource source) {
+        this.source = source;
+    }
+
+    /**
+     * Measures every pluck of some recordings.
+     *
+     * @param files recordings of one instrument in one set-up
+     * @param tuning what the open strings sound
+     * @param levels what the samples mean
+     * @param progress told about each file
+     * @return the plucks in the order played
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
+     */
+    public List<Pluck> measure(List<Path> files, Tuning tuning, LevelSettings levels, Progress progress) {
+        List<Pluck> plucks = new ArrayList<>();
+        for (int f = 0; f < files.size(); f++) {
+            progress.at("listening to " + files.get(f).getFileName(), f, files.size());
+            RunTrack track;
+            try (SourceRecording recording = source.open(files.get(f))) {
+                track = RunTrack.read(recording.stream());
+            }
+            int number = f;
+            try (SourceRecording recording = source.open(files.get(f))) {
+                Excerpts.each(
+                        recording.stream(),
+                        shortened(track.spans()),
+                        (i, excerpt) ->
+                                plucks.add(pluck(number, track.attacksSeconds().get(i), excerpt, tuning, levels)));
+            }
+        }
+        progress.at("done", files.size(), files.size());
+        return plucks;
+    }
+
+    private static List<Span> shortened(List<Span> spans) {
+        return spans.stream()
+                .map(s -> new Span(s.fromSeconds(), Math.min(s.toSeconds(), s.fromSeconds() + LONGEST_SECONDS)))
+                .toList();
+    }
+
+    private static Pluck pluck(
+            int file, double attackSeconds, Recording excerpt, Tuning tuning, LevelSettings settings) {
+        NoteResult note = NoteAnalysis.analyse(excerpt.stream(), NoteSettings.STANDARD);
+        LevelReport report = LevelAnalysis.of(excerpt.stream(), settings);
+        ChannelLevels levels = report.channels().get(note.channelUsed());
+        return new Pluck(
+                file,
+                attackSeconds,
+                note.pitch().found().flatMap(p -> openString(p.hz().value(), tuning)),
+                levels.soundLevels().map(l -> l.lafMax().levelDb()),
+                report.programme().flatMap(p -> boxed(p.momentaryMaxLufs())),
+                levels.loudness() instanceof HeardLoudness heard ? Optional.of(heard.maximumSone()) : Optional.empty());
+    }
+
+    private static Optional<Integer> openString(double pitchHz, Tuning tuning) {
+        return tuning.placesOf(pitchHz, MOST_CENTS).stream()
+                .filter(p -> p.fret() == 0)
+                .map(Fret::string)
+                .findFirst();
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+}
