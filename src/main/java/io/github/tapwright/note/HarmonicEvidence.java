@@ -18,8 +18,7 @@ import java.util.TreeMap;
  */
 final class HarmonicEvidence {
 
-    private static final List<Double> RATIOS =
-            List.of(0.25, 1 / 3.0, 0.5, 2 / 3.0, 1.0, 1.5, 2.0, 3.0, 4.0);
+    private static final List<Double> RATIOS = List.of(0.25, 1 / 3.0, 0.5, 2 / 3.0, 1.0, 1.5, 2.0, 3.0, 4.0);
     private static final int DEEPEST_SUBMULTIPLE = 6;
     private static final double EVIDENCE_DB = 50;
     private static final double PRESENCE_POWER = 0.7;
@@ -67,7 +66,8 @@ final class HarmonicEvidence {
             Series series = follow(candidate);
             best = best == null || series.score() > best.score() ? series : best;
         }
-        return Optional.ofNullable(best).filter(s -> s.score() >= LEAST_SCORE);
+        return Optional.ofNullable(best)
+                .filter(s -> s.score() >= LEAST_SCORE && s.peaks().size() > 1);
     }
 
     private List<Double> candidates(List<Double> guesses) {
@@ -121,7 +121,9 @@ final class HarmonicEvidence {
     private static SeriesLine line(Map<Integer, Peak> found) {
         List<StretchedSeries.Measured> partials = found.entrySet().stream()
                 .map(e -> new StretchedSeries.Measured(
-                        e.getKey(), e.getValue().hz(), pullCents(e.getKey()) / Cents.PER_NEPER * e.getValue().hz()))
+                        e.getKey(),
+                        e.getValue().hz(),
+                        pullCents(e.getKey()) / Cents.PER_NEPER * e.getValue().hz()))
                 .toList();
         return SeriesLine.weighted(partials, 0, partials.size() >= KNOWN);
     }
@@ -148,9 +150,8 @@ final class HarmonicEvidence {
             return 0;
         }
         double all = peaks.stream().mapToDouble(HarmonicEvidence::weight).sum();
-        double explained = found.values().stream()
-                .mapToDouble(HarmonicEvidence::weight)
-                .sum();
+        double explained =
+                found.values().stream().mapToDouble(HarmonicEvidence::weight).sum();
         int last = found.entrySet().stream()
                 .filter(e -> weight(e.getValue()) > 0)
                 .mapToInt(Map.Entry::getKey)

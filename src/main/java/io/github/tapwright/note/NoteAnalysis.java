@@ -54,8 +54,7 @@ public final class NoteAnalysis {
         SpectralPeaks peaks = new SpectralPeaks(track.signal(), from, surveyed, rate, track.bandHz());
         List<Double> guesses =
                 PitchDetectors.guesses(track.signal(), from, decay.end(), rate, settings.lowestPitchHz());
-        Optional<HarmonicEvidence.Series> series =
-                new HarmonicEvidence(peaks, settings, track.bandHz()).best(guesses);
+        Optional<HarmonicEvidence.Series> series = new HarmonicEvidence(peaks, settings, track.bandHz()).best(guesses);
         if (series.isEmpty()) {
             return report.refused("no series of partials stands out: no plucked string, too noisy, or several at once");
         }

@@ -56,7 +56,9 @@ final class NoteReport {
         survey.fits().forEach((number, fit) -> {
             PartialReport report = new PartialReport(fit, secondsBefore, seconds);
             Optional<Estimate> hz = report.frequencyHz();
-            if (hz.isPresent() && hz.get().standardUncertainty() < LARGEST_U_OF_SPACING * hz.get().value() / number) {
+            if (hz.isPresent()
+                    && hz.get().standardUncertainty()
+                            < LARGEST_U_OF_SPACING * hz.get().value() / number) {
                 reports.put(number, report);
                 measured.add(new StretchedSeries.Measured(
                         number, hz.get().value(), hz.get().standardUncertainty()));
@@ -107,7 +109,8 @@ final class NoteReport {
         settings.expected().ifPresent(note -> {
             double off = note.centsTo(pitch.hz().value(), settings.a4Hz());
             if (Math.abs(off) > FAR_OFF_CENTS) {
-                warnings.add(String.format(Locale.ROOT, "%s was expected, but the pitch lies %+.0f cents off it", note, off));
+                warnings.add(String.format(
+                        Locale.ROOT, "%s was expected, but the pitch lies %+.0f cents off it", note, off));
             }
         });
     }
@@ -121,7 +124,8 @@ final class NoteReport {
                 .mapToDouble(fit -> meanSquareAt(fit, middle))
                 .sum();
         NoiseFloor floor = NoiseFloor.of(track.signal(), free, rate, power);
-        return new EnergyDecay(track.signal(), onset, free.end(), rate, Math.min(rate / 2, 1.05 * track.bandHz()), floor)
+        return new EnergyDecay(
+                        track.signal(), onset, free.end(), rate, Math.min(rate / 2, 1.05 * track.bandHz()), floor)
                 .times();
     }
 

@@ -12,7 +12,11 @@ import java.util.Optional;
  * @param expected the note the player meant, if known: pitches more than seven semitones off it are not considered
  */
 public record NoteSettings(
-        double a4Hz, double lowestPitchHz, double highestPitchHz, double highestPartialHz, Optional<NoteName> expected) {
+        double a4Hz,
+        double lowestPitchHz,
+        double highestPitchHz,
+        double highestPartialHz,
+        Optional<NoteName> expected) {
 
     /** Any note of any guitar, from baritone to the highest fret, partials up to 8 kHz. */
     public static final NoteSettings STANDARD = new NoteSettings(440, 38, 1600, 8000, Optional.empty());
@@ -23,8 +27,8 @@ public record NoteSettings(
             throw new IllegalArgumentException("the tuning note A4 must lie between 380 and 480 Hz, was " + a4Hz);
         }
         if (!(lowestPitchHz >= 25) || !(highestPitchHz > lowestPitchHz) || !(highestPitchHz <= 2500)) {
-            throw new IllegalArgumentException("pitches must lie between 25 and 2500 Hz, were " + lowestPitchHz + " to "
-                    + highestPitchHz + " Hz");
+            throw new IllegalArgumentException(
+                    "pitches must lie between 25 and 2500 Hz, were " + lowestPitchHz + " to " + highestPitchHz + " Hz");
         }
         if (!(highestPartialHz > highestPitchHz) || !(highestPartialHz <= 12_000)) {
             throw new IllegalArgumentException(

@@ -64,7 +64,10 @@ final class PartialChoice {
         double rows = larger.band().rows().length;
         double floor = MODEL_FLOOR * larger.band().energy() + 1e-300;
         double gain = rows * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
-        return gain > NUMBERS * Math.log(rows) * (larger.tones().size() - smaller.tones().size());
+        return gain
+                > NUMBERS
+                        * Math.log(rows)
+                        * (larger.tones().size() - smaller.tones().size());
     }
 
     /** Starts: fast and slow at one place, equals a little apart, and a second where most is left over. */

@@ -56,7 +56,8 @@ final class PartialEstimates {
             return Optional.empty();
         }
         for (int i = 0; i < slope.length; i++) {
-            double step = 0.02 * Math.sqrt(Math.max(0, variance * covariance.get(i, i))) + 1e-9 * Math.abs(parameters[i]);
+            double step =
+                    0.02 * Math.sqrt(Math.max(0, variance * covariance.get(i, i))) + 1e-9 * Math.abs(parameters[i]);
             double[] up = parameters.clone();
             double[] down = parameters.clone();
             up[i] += step;

@@ -50,7 +50,8 @@ final class PartialReport {
 
     private PartialDecay oneStage() {
         Optional<Estimate> time = estimates.of(view -> view.decayTimeSeconds(0));
-        double fallDb = 60 * seconds / (DecayingTone.SIXTY_DB / fit.tones().get(0).sigma());
+        double fallDb =
+                60 * seconds / (DecayingTone.SIXTY_DB / fit.tones().get(0).sigma());
         if (fallDb < LEAST_FALL_DB) {
             return new Refused(String.format(
                     Locale.ROOT, "it falls by %.1f dB only in the %.2f s recorded; record longer", fallDb, seconds));
@@ -88,7 +89,10 @@ final class PartialReport {
                 lateLevel.orElseThrow(),
                 whole.orElseThrow(),
                 beat.orElseThrow(),
-                beats(beat.orElseThrow(), fit.tones().get(fast).sigma(), fit.tones().get(slow).sigma()));
+                beats(
+                        beat.orElseThrow(),
+                        fit.tones().get(fast).sigma(),
+                        fit.tones().get(slow).sigma()));
     }
 
     private static final double DB_PER_NEPER = 20 / Math.log(10);

@@ -18,8 +18,6 @@ public record Pitch(Estimate hz, NoteName nearest, Estimate cents) {
                 hz,
                 nearest,
                 new Estimate(
-                        nearest.centsTo(hz.value(), a4Hz),
-                        perHz * hz.standardUncertainty(),
-                        hz.degreesOfFreedom()));
+                        nearest.centsTo(hz.value(), a4Hz), perHz * hz.standardUncertainty(), hz.degreesOfFreedom()));
     }
 }
