@@ -16,6 +16,7 @@ final class Fade {
     private static final double STEEPER = 2.5;
     private static final double EXTRA_DB = 18;
     private static final double VISIBLE_DB = 0.7;
+    private static final double UNSEEN = 0.12;
     private static final int FEWEST_FRAMES = 3;
     private static final double LEAST_SLOPE_DB = 0.05;
 
@@ -62,20 +63,22 @@ final class Fade {
         if (best < 0) {
             return -1;
         }
-        int before = Math.max(1, best - 3 * (length - best));
-        double[] early = line(db, before, best);
+        // A fade begins gently, well before the break: the line before it must not lean on its first part.
+        int part = length - best;
+        int clear = Math.max(2 * FEWEST_FRAMES, best - 2 * part);
+        double[] early = line(db, Math.max(1, clear - 5 * part), clear);
         double[] late = line(db, best, length);
         double extra = db[length - 1] - early[0] - early[1] * (length - 1);
         boolean steeper = late[1] < STEEPER * Math.min(-LEAST_SLOPE_DB, early[1]);
-        return steeper && extra < -EXTRA_DB ? walkBack(db, early, best) : -1;
+        return steeper && extra < -EXTRA_DB ? walkBack(db, early, best, length) : -1;
     }
 
-    private static int walkBack(double[] db, double[] early, int best) {
+    private static int walkBack(double[] db, double[] early, int best, int length) {
         int f = best;
         while (f > FEWEST_FRAMES && db[f - 1] < early[0] + early[1] * (f - 1) - VISIBLE_DB) {
             f--;
         }
-        return f - 1;
+        return Math.max(1, f - 1 - (int) Math.ceil(UNSEEN * (length - f)));
     }
 
     /** Least squares: value at frame 0, slope per frame, and the sum of squares left. */

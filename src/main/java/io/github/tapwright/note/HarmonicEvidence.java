@@ -66,7 +66,8 @@ final class HarmonicEvidence {
             Series series = follow(candidate);
             best = best == null || series.score() > best.score() ? series : best;
         }
-        return Optional.ofNullable(best).filter(s -> s.score() >= LEAST_SCORE);
+        return Optional.ofNullable(best)
+                .filter(s -> s.score() >= LEAST_SCORE && s.peaks().size() > 1);
     }
 
     private List<Double> candidates(List<Double> guesses) {

@@ -24,7 +24,10 @@ final class SpectralPeaks {
 
     private static final double LOWEST_HZ = 25;
     private static final double RANGE_DB = 75;
-    private static final double ABOVE_FLOOR_DB = 9;
+
+    /** The lower quartile of noise lies 5.4 dB below its mean, and no noise peak in thousands 10.6 dB above it. */
+    private static final double ABOVE_FLOOR_DB = 16;
+
     private static final int FLOOR_BINS = 48;
     private static final int MAIN_LOBE_BINS = 2;
 
