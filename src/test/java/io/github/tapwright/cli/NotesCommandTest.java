@@ -1,0 +1,161 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.synthesis.Chance;
+import io.github.tapwright.synthesis.StringNote;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.random.RandomGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Notes, runs and plucks from real WAV files through the real commands. */
+class NotesCommandTest {
+
+    private static final double RATE_HZ = 44_100;
+    private static final double E2 = 82.4069;
+    private static final int NOTES = 10;
+    private static final int DEAD_FRET = 6;
+
+    @TempDir
+    Path folder;
+
+    /** Joins notes with a short silence between; every note but the last is stopped within 20 ms. */
+    private Path run(String name, double[]... notes) throws IOException {
+        RandomGenerator chance = Chance.seeded(3);
+        double[] all = new double[Arrays.stream(notes).mapToInt(n -> n.length).sum() + (int) RATE_HZ];
+        int at = (int) RATE_HZ / 2;
+        for (double[] note : notes) {
+            int ramp = (int) (0.02 * RATE_HZ);
+            for (int n = 0; n < note.length; n++) {
+                all[at + n] = note[n] * Math.min(1, (double) (note.length - n) / ramp);
+            }
+            at += note.length;
+        }
+        for (int n = 0; n < all.length; n++) {
+            all[n] += 2e-5 * chance.nextGaussian();
+        }
+        Path file = folder.resolve(name);
+        WavWriter.write(file, Recording.of(new SampleRate(RATE_HZ), all), WavSamples.INT_24);
+        return file;
+    }
+
+    private static double[] note(double hz, double decaySeconds, double gain, long seed) {
+        double[] x = StringNote.plain(hz, 1e-5, decaySeconds, 1.4)
+                .inNoise(80, 0.05)
+                .damped(0.05)
+                .samples(RATE_HZ, Chance.seeded(seed));
+        return Arrays.stream(x).map(v -> gain * v).toArray();
+    }
+
+    private Path stringWithADeadFret() throws IOException {
+        double[][] notes = new double[NOTES][];
+        for (int fret = 0; fret < NOTES; fret++) {
+            notes[fret] = note(E2 * Math.pow(2, fret / 12.0), fret == DEAD_FRET ? 1.2 : 4 - 0.1 * fret, 1, fret + 1);
+        }
+        return run("run.wav", notes);
+    }
+
+    private static JsonNode json(CommandRun run) throws IOException {
+        return new ObjectMapper().readTree(run.out());
+    }
+
+    @Test
+    void aNoteHasItsPitchItsNameAndItsDecay() throws IOException {
+        Path file = run("a.wav", note(110.5, 2, 1, 1));
+
+        JsonNode document = json(CommandRun.of("note", file, "--json"));
+
+        assertThat(document.path("pitch_hz").doubleValue()).isCloseTo(110.5, within(0.02));
+        assertThat(document.path("pitch_u_hz").doubleValue()).isBetween(1e-6, 0.05);
+        assertThat(document.path("nearest_note").textValue()).isEqualTo("A2");
+        assertThat(document.path("cents").doubleValue()).isCloseTo(7.85, within(0.3));
+        assertThat(document.path("partials").path(0).path("decay_time_s").doubleValue())
+                .isCloseTo(2, within(0.1));
+        assertThat(document.path("method_version").textValue()).startsWith("note-");
+        assertThat(CommandRun.of("note", file).out()).contains("A2 +7.", "Partials (±");
+    }
+
+    @Test
+    void anotherTuningNoteMovesTheCents() throws IOException {
+        Path file = run("a.wav", note(110.5, 2, 1, 1));
+        JsonNode document = json(CommandRun.of("note", file, "--json", "--a4", "442", "--expect", "A2"));
+        assertThat(document.path("cents").doubleValue()).isCloseTo(0, within(0.3));
+    }
+
+    @Test
+    void aSlipInANoteNameIsRefusedWithARemedy() throws IOException {
+        Path file = run("a.wav", note(110.5, 2, 1, 1));
+        CommandRun run = CommandRun.of("note", file, "--expect", "H7");
+        assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(run.err()).contains("'H7' is no note", "such as E2 or Bb3").hasLineCount(1);
+    }
+
+    @Test
+    void silenceHasNoPitch() throws IOException {
+        Path file = run("silence.wav", new double[(int) RATE_HZ]);
+        CommandRun run = CommandRun.of("note", file);
+        assertThat(run.code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(run.out()).contains("cannot tell");
+    }
+
+    @Test
+    void aRunIsLaidOverTheFingerboardAndItsDeadNotePointedOut() throws IOException {
+        Path file = stringWithADeadFret();
+        Path csv = folder.resolve("run.csv");
+
+        JsonNode document = json(CommandRun.of("fingerboard", file, "--json", "--csv", csv));
+
+        assertThat(document.path("notes").size()).isEqualTo(NOTES);
+        for (int fret = 0; fret < NOTES; fret++) {
+            JsonNode note = document.path("notes").path(fret);
+            assertThat(note.path("string").intValue()).isEqualTo(6);
+            assertThat(note.path("fret").intValue()).isEqualTo(fret);
+            assertThat(note.path("pitch_error_cents").doubleValue()).isCloseTo(0, within(0.5));
+        }
+        assertThat(document.path("fast_decays").size()).isEqualTo(1);
+        assertThat(document.path("fast_decays").path(0).path("fret").intValue()).isEqualTo(DEAD_FRET);
+        assertThat(Files.readAllLines(csv)).hasSize(NOTES + 1);
+        assertThat(CommandRun.of("fingerboard", file).out())
+                .contains("string 6, fret 6 (116.5 Hz)", "Early decay time", "Pitch off the fret");
+    }
+
+    @Test
+    void twoInstrumentsAreComparedByTheirPlucks() throws IOException {
+        double[][] soft = new double[6][];
+        double[][] loud = new double[6][];
+        for (int i = 0; i < 6; i++) {
+            double scatter = 1 + 0.02 * (i % 3 - 1);
+            soft[i] = note(i < 3 ? 110 : 146.8324, 3, 0.4 * scatter, 20 + i);
+            loud[i] = note(i < 3 ? 110 : 146.8324, 3, 0.56 * scatter, 20 + i);
+        }
+        Path a = run("a.wav", soft);
+        Path b = run("b.wav", loud);
+
+        JsonNode document = json(CommandRun.of("plucks", a, "--against", b, "--json"));
+
+        JsonNode levels = document.path("comparisons").path(0);
+        assertThat(levels.path("strings").size()).isEqualTo(2);
+        assertThat(levels.path("overall").doubleValue()).isCloseTo(20 * Math.log10(1.4), within(0.1));
+        assertThat(CommandRun.of("plucks", a, "--against", b).out())
+                .contains("all strings alike: +2.9", "DIFFERS", "Setting up again is not in them");
+    }
+
+    @Test
+    void onePluckAStringCannotTell() throws IOException {
+        Path a = run("a.wav", note(110, 3, 0.4, 1));
+        Path b = run("b.wav", note(110, 3, 0.6, 2));
+        assertThat(CommandRun.of("plucks", a, "--against", b).out())
+                .contains("cannot tell: two plucks at least are needed on each side");
+    }
+}
