@@ -17,6 +17,8 @@ public record Disturbance(Kind kind, double atSeconds) {
         /** The level falls ever faster: faded out, or the string was damped. */
         FADE("from %.2f s the sound dies away faster than before: faded out or damped by hand; only what comes before"
                 + " is analysed"),
+        /** The string was stopped, or the sound cut off. */
+        STOP("stopped or cut off at %.2f s; only what comes before is analysed"),
         /** The same samples over again. */
         LOOP("from %.2f s on the recording repeats itself: a loop, no decay; only what comes before is analysed");
 

@@ -15,7 +15,7 @@ record FreeDecay(Pluck pluck, int end, Optional<Disturbance> disturbance) {
     private static final double GUARD_SECONDS = 0.008;
 
     /**
-     * Finds the free decay after a pluck: until the first loop, second event or fade.
+     * Finds the free decay after a pluck: until the first loop, second event, fade or stop.
      *
      * @param track the recording
      * @param pluck where the note begins
@@ -40,6 +40,11 @@ record FreeDecay(Pluck pluck, int end, Optional<Disturbance> disturbance) {
         if (fade.isPresent()) {
             found = Optional.of(new Disturbance(Disturbance.Kind.FADE, fade.getAsInt() / rate));
             end = fade.getAsInt();
+        }
+        OptionalInt stop = Stop.find(track.signal(), pluck.onset(), end, rate);
+        if (stop.isPresent()) {
+            found = Optional.of(new Disturbance(Disturbance.Kind.STOP, stop.getAsInt() / rate));
+            end = stop.getAsInt();
         }
         return new FreeDecay(pluck, Math.max(pluck.onset(), end), found);
     }
