@@ -31,6 +31,8 @@ final class Look {
 
     static final Stroke HAIRLINE = new BasicStroke(0.6f);
 
+    static final Stroke FINE = new BasicStroke(1.1f);
+
     private static final List<Color> COLOURS = List.of(
             new Color(0x00, 0x72, 0xB2),
             new Color(0xD5, 0x5E, 0x00),

@@ -28,8 +28,10 @@ final class Commands implements Runnable {
         Complaints complaints = new Complaints();
         CommandLine line = new CommandLine(new Commands());
         line.addSubcommand(new TapsCommand(bench, terminal));
+        line.addSubcommand(new LevelCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
