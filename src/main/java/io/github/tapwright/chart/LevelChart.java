@@ -20,6 +20,9 @@ final class LevelChart implements Drawing {
     /** Bands further below the loudest say more about the input than about the sound. */
     private static final double DEEPEST_DB = 80;
 
+    /** Between the highest figure and the lines of text. */
+    private static final double ROOM_DB = 2;
+
     private final LevelPicture picture;
     private final double highestDb;
     private final double lowestDb;
@@ -38,12 +41,13 @@ final class LevelChart implements Drawing {
 
     @Override
     public JFreeChart chart() {
-        LevelAxis range = new LevelAxis("Level (" + picture.reference().unit() + ")", lowestDb, highestDb, highestDb);
+        LevelAxis range =
+                new LevelAxis("Level (" + picture.reference().unit() + ")", lowestDb, highestDb + ROOM_DB, highestDb);
         XYPlot plot = new XYPlot(bars(), new OctaveAxis(picture.lowHz(), picture.highHz()), range, renderer());
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         Dress.plot(plot);
         if (picture.calibrated()) {
-            LoudnessContours.addTo(plot, 1);
+            LoudnessContours.addTo(plot);
         }
         return Dress.chart(plot, picture.title(), subtitles(), picture.spectra().size() > 1);
     }

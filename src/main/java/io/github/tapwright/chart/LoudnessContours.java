@@ -1,6 +1,8 @@
 package io.github.tapwright.chart;
 
 import io.github.tapwright.level.loudness.EqualLoudness;
+import java.awt.Color;
+import java.awt.Stroke;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -18,19 +20,26 @@ final class LoudnessContours {
     private LoudnessContours() {}
 
     /** Draws the contours over what a plot shows, each with its name where it leaves the picture on the right. */
-    static void addTo(XYPlot plot, int dataset) {
+    static void addTo(XYPlot plot) {
         XYSeriesCollection contours = new XYSeriesCollection();
+        PHON.forEach(phon -> contours.addSeries(contour(phon)));
+        addLayer(plot, contours, Look.VEIL, Look.HALO);
+        addLayer(plot, contours, Look.INK, Look.FINE);
+        for (int i = 0; i < PHON.size(); i++) {
+            name(plot, PHON.get(i), contours.getSeries(i));
+        }
+    }
+
+    private static void addLayer(XYPlot plot, XYSeriesCollection contours, Color colour, Stroke stroke) {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDefaultSeriesVisibleInLegend(false);
-        for (int phon : PHON) {
-            XYSeries contour = contour(phon);
-            renderer.setSeriesPaint(contours.getSeriesCount(), Look.QUIET_INK);
-            renderer.setSeriesStroke(contours.getSeriesCount(), Look.FINE);
-            contours.addSeries(contour);
-            name(plot, phon, contour);
+        for (int i = 0; i < contours.getSeriesCount(); i++) {
+            renderer.setSeriesPaint(i, colour);
+            renderer.setSeriesStroke(i, stroke);
         }
-        plot.setDataset(dataset, contours);
-        plot.setRenderer(dataset, renderer);
+        int layer = plot.getDatasetCount();
+        plot.setDataset(layer, contours);
+        plot.setRenderer(layer, renderer);
     }
 
     private static XYSeries contour(int phon) {
@@ -53,7 +62,7 @@ final class LoudnessContours {
         }
         names.forEach(n -> {
             n.setFont(Look.FIGURE);
-            n.setPaint(Look.QUIET_INK);
+            n.setPaint(Look.INK);
             n.setBackgroundPaint(Look.VEIL);
             n.setTextAnchor(TextAnchor.CENTER_LEFT);
             plot.addAnnotation(n);

@@ -46,7 +46,12 @@ final class SpectrumPicture {
         }
         ChartFile.write(
                 new LevelPicture(
-                        "Third-octave levels",
+                        "Third-octave levels ("
+                                + measured.get(0)
+                                        .report()
+                                        .settings()
+                                        .reference()
+                                        .unit() + ")",
                         subtitles(),
                         measured.get(0).report().settings().reference(),
                         spectra),
@@ -73,8 +78,9 @@ final class SpectrumPicture {
         List<String> lines = new ArrayList<>();
         measured.forEach(m -> lines.add(summary(m)));
         calibration.ifPresent(c -> lines.add("calibrated by "
-                + c.id().map(id -> "calibration " + id + ", ").orElse("") + c.toneFile() + "; holds for "
-                + words(c.input()) + " alone"));
+                + c.id().map(id -> "calibration " + id + ", ").orElse("") + c.toneFile()
+                + "; holds for one input alone: "
+                + words(c.input())));
         return lines;
     }
 
