@@ -21,10 +21,8 @@ public final class LevelAnalysis {
     /** Version of the method, raised when its numbers change. */
     public static final String METHOD_VERSION = "level-1";
 
-    /** Recordings sampled more slowly have too little of the sound in them to speak of its level, Hz. */
-    public static final double LOWEST_RATE_HZ = 8000;
-
     private static final int BLOCK = 4096;
+    private static final double LOWEST_RATE_HZ = 8000;
     private static final double CLASS_1_TOP_HZ = 20_000;
 
     private LevelAnalysis() {}

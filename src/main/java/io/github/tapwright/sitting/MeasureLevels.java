@@ -3,7 +3,6 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.level.LevelAnalysis;
 import io.github.tapwright.level.LevelReport;
 import io.github.tapwright.level.LevelSettings;
-import io.github.tapwright.recording.UnreadableRecordingException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,7 @@ public final class MeasureLevels {
      * @param settings what the samples mean, the same for all files
      * @param progress told about each file
      * @return the levels, in the order of the files
-     * @throws UnreadableRecordingException if a file holds no sound that can be read, or is sampled too slowly
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public List<MeasuredLevels> measure(List<Path> files, LevelSettings settings, Progress progress) {
         List<MeasuredLevels> measured = new ArrayList<>();
@@ -42,16 +41,10 @@ public final class MeasureLevels {
     }
 
     private static MeasuredLevels measure(Path file, SourceRecording recording, LevelSettings settings) {
-        double rateHz = recording.stream().sampleRate().hertz();
-        if (rateHz < LevelAnalysis.LOWEST_RATE_HZ) {
-            throw new UnreadableRecordingException("levels need " + Math.round(LevelAnalysis.LOWEST_RATE_HZ)
-                    + " samples a second or more, this recording has " + Math.round(rateHz)
-                    + "; record again at 44.1 or 48 kHz");
-        }
         LevelReport report = LevelAnalysis.of(recording.stream(), settings);
         SoundFacts facts = new SoundFacts(
                 recording.format(),
-                rateHz,
+                recording.stream().sampleRate().hertz(),
                 report.channels().size(),
                 MeasuredLevels.loudest(report),
                 report.durationSeconds(),

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,12 +19,19 @@ class CalibrationCommandsTest {
     @TempDir
     Path folder;
 
+    private Path tone = Path.of("");
+
+    @BeforeEach
+    void recordATone() throws IOException {
+        tone = SoundFile.sine(folder.resolve("tone.wav"), 1000, -20);
+    }
+
     @Test
     void aKeptCalibrationIsListedAndMeasuresLevels() throws IOException {
         CommandRun added = onArchive(
                 "calibration",
                 "add",
-                tone(),
+                tone,
                 "--level",
                 "94",
                 "--gain",
@@ -52,7 +60,7 @@ class CalibrationCommandsTest {
 
     @Test
     void whatNobodyWroteDownIsUnknownAndTheTimeIsNow() throws IOException {
-        onArchive("calibration", "add", tone(), "--level", "114:0.5");
+        onArchive("calibration", "add", tone, "--level", "114:0.5");
 
         assertThat(onArchive("calibration", "list").out())
                 .containsPattern("1 +2026-03-14 09:26 +114 dB +137\\.01 ± 0\\.29 +unknown +unknown");
@@ -60,11 +68,11 @@ class CalibrationCommandsTest {
 
     @Test
     void jsonHasTheFiguresAndTheFingerprintOfTheTone() throws IOException {
-        onArchive("calibration", "add", tone(), "--level", "94");
+        onArchive("calibration", "add", tone, "--level", "94");
         JsonNode all = new ObjectMapper()
                 .readTree(onArchive("calibration", "list", "--json").out());
         JsonNode level = new ObjectMapper()
-                .readTree(onArchive("level", tone(), "--calibrated-by", "1", "--json")
+                .readTree(onArchive("level", tone, "--calibrated-by", "1", "--json")
                         .out());
 
         assertThat(all).hasSize(1);
@@ -90,12 +98,12 @@ class CalibrationCommandsTest {
 
     @Test
     void verifyBackupRestoreAndExportIncludeTheTone() throws IOException {
-        onArchive("calibration", "add", tone(), "--level", "94");
+        onArchive("calibration", "add", tone, "--level", "94");
         CommandRun verified = onArchive("verify");
         CommandRun backedUp = onArchive("backup", folder.resolve("copy.zip"));
         CommandRun restored = CommandRun.of("restore", folder.resolve("copy.zip"), folder.resolve("again"));
         CommandRun measured =
-                CommandRun.of("level", tone(), "--calibrated-by", "1", "--archive", folder.resolve("again"));
+                CommandRun.of("level", tone, "--calibrated-by", "1", "--archive", folder.resolve("again"));
         onArchive("export", folder.resolve("tables"));
 
         assertThat(verified.code()).isZero();
@@ -109,10 +117,10 @@ class CalibrationCommandsTest {
 
     @Test
     void whatIsNotThereIsSaidOnOneLine() throws IOException {
-        onArchive("calibration", "add", tone(), "--level", "94");
-        CommandRun unknown = onArchive("level", tone(), "--calibrated-by", "7");
+        onArchive("calibration", "add", tone, "--level", "94");
+        CommandRun unknown = onArchive("level", tone, "--calibrated-by", "7");
         CommandRun noArchive =
-                CommandRun.of("level", tone(), "--calibrated-by", "1", "--archive", folder.resolve("slip"));
+                CommandRun.of("level", tone, "--calibrated-by", "1", "--archive", folder.resolve("slip"));
 
         assertThat(unknown.code()).isEqualTo(ExitCode.WRONG_USE);
         assertThat(unknown.err())
@@ -120,18 +128,14 @@ class CalibrationCommandsTest {
                 .hasLineCount(1);
         assertThat(noArchive.code()).isEqualTo(ExitCode.ARCHIVE);
         assertThat(folder.resolve("slip")).doesNotExist();
-        assertThat(onArchive("calibration", "add", tone()).err())
+        assertThat(onArchive("calibration", "add", tone).err())
                 .contains("--level")
                 .hasLineCount(1);
-        assertThat(onArchive("calibration", "add", tone(), "--level", "94", "--taken", "soon")
+        assertThat(onArchive("calibration", "add", tone, "--level", "94", "--taken", "soon")
                         .err())
                 .contains("2026-03-14")
                 .hasLineCount(1);
         assertThat(onArchive("calibration").code()).isEqualTo(ExitCode.WRONG_USE);
-    }
-
-    private Path tone() throws IOException {
-        return SoundFile.sine(folder.resolve("tone.wav"), 1000, -20);
     }
 
     private CommandRun onArchive(Object... arguments) {

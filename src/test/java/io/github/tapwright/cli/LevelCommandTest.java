@@ -155,7 +155,7 @@ class LevelCommandTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
         assertThat(run.err())
-                .contains("slow.wav", "record again at 44.1 or 48 kHz")
+                .contains("slow.wav", "record again at 44100 or 48000")
                 .hasLineCount(1);
     }
 

@@ -8,7 +8,7 @@ import io.github.tapwright.recording.SampleRate;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** Real WAV files of computed tones, 24 bit, 48 kHz. */
+/** Real WAV files of computed tones, 32 bit float, 48 kHz. */
 final class SoundFile {
 
     private static final double RATE_HZ = 48_000;
@@ -25,7 +25,7 @@ final class SoundFile {
     }
 
     static Path write(Path file, double[]... channels) throws IOException {
-        WavWriter.write(file, Recording.of(new SampleRate(RATE_HZ), channels), WavSamples.INT_24);
+        WavWriter.write(file, Recording.of(new SampleRate(RATE_HZ), channels), WavSamples.FLOAT_32);
         return file;
     }
 }
