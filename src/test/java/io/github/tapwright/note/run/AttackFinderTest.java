@@ -26,8 +26,13 @@ class AttackFinderTest {
             int to = ringsOn || i + 1 == onsets.size() ? x.length : (int) (onsets.get(i + 1) * RATE_HZ) - 200;
             for (int n = from; n < to; n++) {
                 double t = (n - from) / RATE_HZ;
+                double held = Math.min(1, (to - n) / (0.02 * RATE_HZ)); // a finger stops the string within 20 ms
                 for (int k = 1; k <= 12; k++) {
-                    x[n] += strength / k * Math.exp(-t * (1 + 0.8 * k)) * Math.sin(2 * Math.PI * k * pitch * t + k);
+                    x[n] += held
+                            * strength
+                            / k
+                            * Math.exp(-t * (1 + 0.8 * k))
+                            * Math.sin(2 * Math.PI * k * pitch * t + k);
                 }
             }
         }
