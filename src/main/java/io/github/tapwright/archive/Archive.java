@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.CalibrationStore;
 import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingStore;
@@ -97,10 +98,19 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
+     * The calibrations of this archive.
+     *
+     * @return a store that works while the archive is open
+     */
+    public CalibrationStore calibrations() {
+        return new CalibrationTables(database, originals);
+    }
+
+    /**
      * Reads every byte of the archive and compares it with what should be there; changes nothing.
      *
      * @param progress told about each original
-     * @return what is wrong, what is kept without a sitting, and what was left over
+     * @return what is wrong, what is kept although nothing refers to it, and what was left over
      */
     public VerifyReport verify(Progress progress) {
         return new ArchiveCheck(folder, database).run(progress);

@@ -27,7 +27,7 @@ final class ArchiveCheck {
     }
 
     /** What the database expects beside it. */
-    private record Expected(long sittingCount, Map<String, Original> originals) {}
+    private record Expected(long sittingCount, long calibrationCount, Map<String, Original> originals) {}
 
     VerifyReport run(Progress progress) {
         progress.at("checking the database", 0, 1);
@@ -55,9 +55,12 @@ final class ArchiveCheck {
         for (Original original : OriginalTable.all(connection)) {
             originals.put(original.sha256(), original);
         }
-        long sittings = Query.one(connection, "SELECT count(*) AS n FROM sitting", row -> row.longInteger("n"))
+        return new Expected(count(connection, "sitting"), count(connection, "calibration"), originals);
+    }
+
+    private static long count(Connection connection, String table) throws SQLException {
+        return Query.one(connection, "SELECT count(*) AS n FROM " + table, row -> row.longInteger("n"))
                 .orElse(0L);
-        return new Expected(sittings, originals);
     }
 
     private VerifyReport checkFiles(Expected expected, Progress progress) throws IOException {
@@ -77,7 +80,8 @@ final class ArchiveCheck {
         files.strangers().forEach(f -> problems.add(f + " is not an original; move it out of the archive's folder"));
         List<Path> temporary =
                 files.temporary().stream().map(folder.root()::relativize).toList();
-        return new VerifyReport(expected.sittingCount(), all.size(), problems, unreferenced, temporary);
+        return new VerifyReport(
+                expected.sittingCount(), expected.calibrationCount(), all.size(), problems, unreferenced, temporary);
     }
 
     private static boolean isExpected(Expected expected, Original found) {

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 record Migration(int version, List<String> statements) {
 
     private static final List<String> RESOURCES =
-            List.of("001-instruments-and-sittings.sql", "002-nothing-is-lost.sql");
+            List.of("001-instruments-and-sittings.sql", "002-nothing-is-lost.sql", "003-calibrations.sql");
 
     Migration {
         statements = List.copyOf(statements);

@@ -5,10 +5,8 @@ import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Moment;
-import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.SoundFacts;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -55,18 +53,11 @@ final class SittingReader {
 
     private static KeptRecording recording(Row row, List<NoticeOfRecording> notices) throws SQLException {
         int place = row.integer("place");
-        SoundFacts facts = new SoundFacts(
-                row.text("format"),
-                row.number("sample_rate_hz"),
-                row.integer("channel_count"),
-                row.integer("channel_used"),
-                row.number("duration_s"),
-                notices.stream()
-                        .filter(n -> n.place() == place)
-                        .map(NoticeOfRecording::notice)
-                        .toList());
-        Original original = new Original(row.text("sha256"), row.longInteger("size_bytes"), row.text("extension"));
-        return new KeptRecording(original, row.text("file_name"), facts);
+        List<String> ofThis = notices.stream()
+                .filter(n -> n.place() == place)
+                .map(NoticeOfRecording::notice)
+                .toList();
+        return SoundColumns.read(row, ofThis);
     }
 
     static GivenName name(Row row) throws SQLException {

@@ -4,7 +4,6 @@ import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.NewSitting;
-import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SoundFacts;
 import java.io.IOException;
@@ -53,41 +52,16 @@ final class SittingWriter {
     }
 
     private void recording(long sittingId, int place, KeptRecording recording) throws SQLException {
-        original(recording.original());
+        OriginalTable.remember(connection, recording.original());
+        Insert row = Insert.into("recording").put("sitting_id", sittingId).put("place", place);
+        SoundColumns.put(row, recording).run(connection);
         SoundFacts facts = recording.facts();
-        Insert.into("recording")
-                .put("sitting_id", sittingId)
-                .put("place", place)
-                .put("sha256", recording.original().sha256())
-                .put("file_name", recording.fileName())
-                .put("format", facts.format())
-                .put("sample_rate_hz", facts.sampleRateHz())
-                .put("channel_count", facts.channelCount())
-                .put("channel_used", facts.channelUsed())
-                .put("duration_s", facts.durationSeconds())
-                .run(connection);
         for (int i = 0; i < facts.notices().size(); i++) {
             Insert.into("recording_notice")
                     .put("sitting_id", sittingId)
                     .put("place", place)
                     .put("ordinal", i)
                     .put("notice", facts.notices().get(i))
-                    .run(connection);
-        }
-    }
-
-    private void original(Original original) throws SQLException {
-        boolean known = Query.one(
-                        connection,
-                        "SELECT 1 AS one FROM original WHERE sha256 = ?",
-                        row -> row.integer("one"),
-                        original.sha256())
-                .isPresent();
-        if (!known) {
-            Insert.into("original")
-                    .put("sha256", original.sha256())
-                    .put("size_bytes", original.sizeBytes())
-                    .put("extension", original.extension())
                     .run(connection);
         }
     }

@@ -7,14 +7,20 @@ import java.util.List;
  * What a check of an archive found.
  *
  * @param sittingCount sittings in the archive
+ * @param calibrationCount calibrations in the archive
  * @param originalCount originals read and compared with their SHA-256
  * @param problems what is wrong, one line each, naming the file or the table; empty if nothing is
- * @param unreferenced sound originals no sitting refers to; kept, and no error: a program was stopped between
- *     keeping a recording and keeping its sitting; paths below the archive's folder
+ * @param unreferenced sound originals nothing refers to; kept, and no error: a program was stopped between
+ *     keeping a recording and keeping its sitting or calibration; paths below the archive's folder
  * @param temporary leftovers of programs that were stopped, or of ones still running; paths below the archive's folder
  */
 public record VerifyReport(
-        long sittingCount, int originalCount, List<String> problems, List<Path> unreferenced, List<Path> temporary) {
+        long sittingCount,
+        long calibrationCount,
+        int originalCount,
+        List<String> problems,
+        List<Path> unreferenced,
+        List<Path> temporary) {
 
     /** Keeps copies of the lists. */
     public VerifyReport {

@@ -2,7 +2,7 @@
  * The archive on disk: a plain folder with a SQLite database and the originals of all recordings.
  *
  * <pre>
- * tapwright.db              instruments, sittings, results (WAL, foreign keys, synchronous = FULL)
+ * tapwright.db              instruments, sittings, calibrations, results (WAL, foreign keys, synchronous = FULL)
  * originals/ab/ab12….wav    recordings bit for bit, named by SHA-256, never changed
  * originals/incoming/       copies on their way in; what a crash leaves here is listed by a check
  * captures/                 recordings in progress

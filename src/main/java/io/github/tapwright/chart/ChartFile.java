@@ -40,8 +40,24 @@ public final class ChartFile {
      * @throws IOException if the file cannot be written
      */
     public static void write(ResponsePicture picture, Path file) throws IOException {
+        write(new ResponseChart(picture), file);
+    }
+
+    /**
+     * Writes a picture; a file that is there already is replaced once the new one is whole.
+     *
+     * @param picture what to show
+     * @param file ends in ".png" or ".svg"
+     * @throws IllegalArgumentException if it ends otherwise
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(LevelPicture picture, Path file) throws IOException {
+        write(new LevelChart(picture), file);
+    }
+
+    private static void write(Drawing drawing, Path file) throws IOException {
         requireKnownEnding(file);
-        byte[] bytes = isPng(file) ? png(picture) : svg(picture);
+        byte[] bytes = isPng(file) ? png(drawing) : svg(drawing);
         Path part = file.resolveSibling(file.getFileName() + ".part");
         try {
             Files.write(part, bytes);
@@ -51,19 +67,16 @@ public final class ChartFile {
         }
     }
 
-    private static byte[] png(ResponsePicture picture) throws IOException {
-        ResponseChart drawing = new ResponseChart(picture);
+    private static byte[] png(Drawing drawing) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ChartUtils.writeScaledChartAsPNG(
-                bytes, drawing.chart(), ResponseChart.WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
+        ChartUtils.writeScaledChartAsPNG(bytes, drawing.chart(), Drawing.WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
         return bytes.toByteArray();
     }
 
-    private static byte[] svg(ResponsePicture picture) {
-        ResponseChart drawing = new ResponseChart(picture);
-        SVGGraphics2D g2 = new SVGGraphics2D(ResponseChart.WIDTH, drawing.height());
+    private static byte[] svg(Drawing drawing) {
+        SVGGraphics2D g2 = new SVGGraphics2D(Drawing.WIDTH, drawing.height());
         g2.setDefsKeyPrefix("t");
-        drawing.chart().draw(g2, new Rectangle2D.Double(0, 0, ResponseChart.WIDTH, drawing.height()));
+        drawing.chart().draw(g2, new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height()));
         return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + g2.getSVGElement()).getBytes(StandardCharsets.UTF_8);
     }
 

@@ -11,21 +11,24 @@ import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.TextAnchor;
 
-/** Decibels below the highest point; the room above 0 dB belongs to the names and has no figures. */
+/** Decibels in steps of ten; room above the highest figure belongs to the names. */
 final class LevelAxis extends NumberAxis {
 
     private static final long serialVersionUID = 1L;
 
-    LevelAxis(double lowestDb, double headroomDb) {
-        super("Level (dB re highest point)");
-        setRange(lowestDb, headroomDb);
+    private final double highestFigureDb;
+
+    LevelAxis(String label, double lowestDb, double highestDb, double highestFigureDb) {
+        super(label);
+        this.highestFigureDb = highestFigureDb;
+        setRange(lowestDb, highestDb);
         Look.applyTo(this);
     }
 
     @Override
     public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
-        for (double db = 0; db >= getLowerBound(); db -= 10) {
+        for (double db = highestFigureDb; db >= getLowerBound(); db -= 10) {
             String label = String.format(Locale.ROOT, "%.0f", db).replace('-', '−');
             ticks.add(new NumberTick(db + 0.0, label, TextAnchor.CENTER_RIGHT, TextAnchor.CENTER_RIGHT, 0));
         }

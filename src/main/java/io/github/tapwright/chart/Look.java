@@ -31,6 +31,11 @@ final class Look {
 
     static final Stroke HAIRLINE = new BasicStroke(0.6f);
 
+    /** Keeps a fine line visible on any colour. */
+    static final Stroke HALO = new BasicStroke(3.4f);
+
+    static final Stroke FINE = new BasicStroke(1.1f);
+
     private static final List<Color> COLOURS = List.of(
             new Color(0x00, 0x72, 0xB2),
             new Color(0xD5, 0x5E, 0x00),

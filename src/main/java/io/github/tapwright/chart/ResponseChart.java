@@ -1,23 +1,16 @@
 package io.github.tapwright.chart;
 
 import java.awt.geom.Line2D;
+import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
-import org.jfree.chart.title.LegendTitle;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
-import org.jfree.chart.ui.RectangleEdge;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** Draws response curves: level over frequency, the 95 % band as a translucent area, resonances named. */
-final class ResponseChart {
-
-    static final int WIDTH = 1040;
+final class ResponseChart implements Drawing {
 
     /** Deeper valleys than this say more about the room's noise than about the body. */
     private static final double DEEPEST_DB = -60;
@@ -38,23 +31,22 @@ final class ResponseChart {
         this.headroomDb = topOfFiguresDb() + namesHeight() / PIXELS_PER_DB;
     }
 
-    /** Pixels, more where more rows of names are needed. */
-    int height() {
+    /** More where more rows of names are needed. */
+    @Override
+    public int height() {
         return (int) Math.round((headroomDb - lowestDb) * PIXELS_PER_DB) + AROUND_THE_PLOT;
     }
 
-    JFreeChart chart() {
+    @Override
+    public JFreeChart chart() {
         FrequencyAxis domain = new FrequencyAxis(picture.lowHz(), picture.highHz());
-        XYPlot plot = new XYPlot(dataset(), domain, new LevelAxis(lowestDb, headroomDb), renderer());
-        plot.setBackgroundPaint(Look.PAPER);
-        plot.setOutlineVisible(false);
-        plot.setDomainGridlinePaint(Look.GRID);
-        plot.setDomainGridlineStroke(Look.HAIRLINE);
-        plot.setRangeGridlinePaint(Look.GRID);
-        plot.setRangeGridlineStroke(Look.HAIRLINE);
-        plot.setAxisOffset(new RectangleInsets(0, 4, 4, 0));
+        XYPlot plot = new XYPlot(
+                dataset(), domain, new LevelAxis("Level (dB re highest point)", lowestDb, headroomDb, 0), renderer());
+        Dress.plot(plot);
         plot.addAnnotation(new PeakLabels(peaks, figuresOnPeaks()));
-        return dressed(new JFreeChart(null, Look.TITLE, plot, false));
+        List<String> subtitles = new ArrayList<>(picture.subtitles());
+        subtitles.add("shaded: 95 % interval of the mean");
+        return Dress.chart(plot, picture.title(), subtitles, picture.traces().size() > 1);
     }
 
     /** Where the upright figures end and the names begin. */
@@ -104,30 +96,5 @@ final class ResponseChart {
             renderer.setSeriesStroke(i, Look.line(i));
         }
         return renderer;
-    }
-
-    private JFreeChart dressed(JFreeChart chart) {
-        chart.setBackgroundPaint(Look.PAPER);
-        chart.setPadding(new RectangleInsets(16, 16, 12, 24));
-        chart.addSubtitle(line(picture.title(), true));
-        picture.subtitles().forEach(text -> chart.addSubtitle(line(text, false)));
-        chart.addSubtitle(line("shaded: 95 % interval of the mean", false));
-        if (picture.traces().size() > 1) {
-            LegendTitle legend = new LegendTitle(chart.getPlot());
-            legend.setPosition(RectangleEdge.BOTTOM);
-            legend.setFrame(BlockBorder.NONE);
-            legend.setItemFont(Look.AXIS);
-            chart.addSubtitle(legend);
-        }
-        return chart;
-    }
-
-    private static TextTitle line(String text, boolean title) {
-        TextTitle line = new TextTitle(text, title ? Look.TITLE : Look.SUBTITLE);
-        line.setPaint(title ? Look.INK : Look.QUIET_INK);
-        line.setHorizontalAlignment(HorizontalAlignment.LEFT);
-        line.setTextAlignment(HorizontalAlignment.LEFT);
-        line.setMargin(title ? 0 : 3, 4, 0, 0);
-        return line;
     }
 }

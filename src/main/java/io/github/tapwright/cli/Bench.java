@@ -6,19 +6,24 @@ import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.sitting.AnalyseTaps;
+import io.github.tapwright.sitting.CheckCalibration;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.MapFingerboard;
 import io.github.tapwright.sitting.MeasurePlucks;
+import io.github.tapwright.sitting.MeasureLevels;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SourceRecording;
@@ -67,6 +72,14 @@ final class Bench {
 
     MapFingerboard mapFingerboard() {
         return new MapFingerboard(Bench::open);
+    }
+
+    MeasureLevels measureLevels() {
+        return new MeasureLevels(Bench::open);
+    }
+
+    CheckCalibration checkCalibration() {
+        return new CheckCalibration(Bench::open);
     }
 
     /** Opens an archive; a new one is made only where one is asked for, so that a slip in a name makes none. */
@@ -152,6 +165,18 @@ final class Bench {
 
         EditSitting editSitting() {
             return new EditSitting(archive.sittings(), reanalyseSitting());
+        }
+
+        AddCalibration addCalibration() {
+            return new AddCalibration(archive.calibrations(), Bench::open, clock);
+        }
+
+        ListCalibrations listCalibrations() {
+            return new ListCalibrations(archive.calibrations());
+        }
+
+        ShowCalibration showCalibration() {
+            return new ShowCalibration(archive.calibrations());
         }
 
         VerifyReport verify() {

@@ -31,8 +31,10 @@ final class Commands implements Runnable {
         line.addSubcommand(new NoteCommand(bench, terminal));
         line.addSubcommand(new FingerboardCommand(bench, terminal));
         line.addSubcommand(new PlucksCommand(bench, terminal));
+        line.addSubcommand(new LevelCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));

@@ -5,6 +5,7 @@ import io.github.tapwright.exchange.ArchiveCsv;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.exchange.ExportFolder;
 import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Sitting;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -43,12 +44,13 @@ final class ExportCommand extends ArchiveCommand {
         List<Sitting> sittings = open.listSittings().all().stream()
                 .map(s -> open.showSitting().show(s.id()))
                 .toList();
+        List<KeptCalibration> calibrations = open.listCalibrations().all();
         Map<String, String> files = new TreeMap<>();
         if (format != Format.JSON) {
-            files.putAll(ArchiveCsv.tables(instruments, sittings));
+            files.putAll(ArchiveCsv.tables(instruments, sittings, calibrations));
         }
         if (format != Format.CSV) {
-            files.put("archive.json", ArchiveJson.everything(instruments, sittings));
+            files.put("archive.json", ArchiveJson.everything(instruments, sittings, calibrations));
         }
         ExportFolder.write(folder, files);
         terminal()

@@ -17,10 +17,10 @@ final class VerifyCommand extends ArchiveCommand {
         VerifyReport report = open.verify();
         terminal()
                 .say(
-                        "%s: %d sittings, %d originals read",
-                        open.folder(), report.sittingCount(), report.originalCount());
+                        "%s: %d sittings, %d originals read, %d calibrations",
+                        open.folder(), report.sittingCount(), report.originalCount(), report.calibrationCount());
         report.problems().forEach(p -> terminal().say("  wrong: %s", p));
-        report.unreferenced().forEach(p -> terminal().say("  kept without a sitting: %s", p));
+        report.unreferenced().forEach(p -> terminal().say("  kept although nothing refers to it: %s", p));
         report.temporary().forEach(p -> terminal().say("  left over from a program that was stopped: %s", p));
         terminal().say(report.clean() ? "Everything is as it should be." : "The archive is damaged, see above.");
         return report.clean() ? ExitCode.DONE : ExitCode.ARCHIVE;

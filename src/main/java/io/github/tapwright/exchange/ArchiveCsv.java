@@ -1,6 +1,7 @@
 package io.github.tapwright.exchange;
 
 import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Sitting;
 import java.util.LinkedHashMap;
@@ -40,15 +41,18 @@ public final class ArchiveCsv {
      *
      * @param instruments every instrument
      * @param sittings every sitting
+     * @param calibrations every calibration
      * @return the text of each file by its name
      */
-    public static Map<String, String> tables(List<Instrument> instruments, List<Sitting> sittings) {
+    public static Map<String, String> tables(
+            List<Instrument> instruments, List<Sitting> sittings, List<KeptCalibration> calibrations) {
         Map<String, String> tables = new LinkedHashMap<>();
         tables.put("instruments.csv", CsvText.of(InstrumentFields.ALL, instruments));
         tables.put("sittings.csv", CsvText.of(SittingFields.ALL, sittings));
         tables.put("recordings.csv", parts(sittings, SittingFields.RECORDINGS, Sitting::recordings));
         tables.put("strikes.csv", parts(sittings, StrikeRow.FIELDS, ArchiveCsv::strikes));
         tables.put("resonances.csv", parts(sittings, ResonanceRow.FIELDS, s -> ResonanceRow.of(s, s.latest())));
+        tables.put("calibrations.csv", CsvText.of(CalibrationFields.KEPT, calibrations));
         return tables;
     }
 

@@ -4,6 +4,7 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Sitting;
 import java.util.LinkedHashMap;
@@ -66,12 +67,15 @@ public final class ArchiveJson {
      *
      * @param instruments every instrument
      * @param sittings every sitting
-     * @return an object with the keys "instruments" and "sittings"
+     * @param calibrations every calibration
+     * @return an object with the keys "instruments", "sittings" and "calibrations"
      */
-    public static String everything(List<Instrument> instruments, List<Sitting> sittings) {
+    public static String everything(
+            List<Instrument> instruments, List<Sitting> sittings, List<KeptCalibration> calibrations) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("instruments", JsonText.array(InstrumentFields.ALL, instruments));
         document.put("sittings", sittings.stream().map(ArchiveJson::document).toList());
+        document.put("calibrations", JsonText.array(CalibrationFields.KEPT, calibrations));
         return JsonText.of(document);
     }
 

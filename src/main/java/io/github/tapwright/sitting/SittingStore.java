@@ -2,28 +2,11 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Keeps sittings with their recordings, bit for bit, and their results. */
-public interface SittingStore {
-
-    /**
-     * Makes a safe copy of a file beside the archive's originals; nothing refers to it yet.
-     *
-     * @param file the maker's file, which is only read
-     * @return the copy, on disk when this returns
-     * @throws io.github.tapwright.recording.UnreadableRecordingException if the file is not there or may not be read
-     */
-    StagedOriginal stage(Path file);
-
-    /**
-     * Takes back a safe copy that turned out not to be wanted; the maker's file is not touched.
-     *
-     * @param staged a copy that no sitting was added with
-     */
-    void discard(StagedOriginal staged);
+public interface SittingStore extends OriginalStore {
 
     /**
      * Keeps a sitting: first its originals, then everything else in one step. After a failure in between there
@@ -50,14 +33,6 @@ public interface SittingStore {
      * @return oldest first
      */
     List<SittingSummary> list(Optional<ShopNumber> instrument);
-
-    /**
-     * Where a kept original lies, after making sure that it is there and undamaged.
-     *
-     * @param original which original
-     * @return a file that may be read, and nothing else
-     */
-    Path locate(Original original);
 
     /**
      * Keeps another analysis beside those a sitting has.

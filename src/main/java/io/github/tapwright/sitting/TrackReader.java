@@ -1,6 +1,5 @@
 package io.github.tapwright.sitting;
 
-import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
@@ -8,10 +7,10 @@ import java.nio.file.Path;
 /** Reads a sound file once, into what the analysis needs and what the sitting keeps about it. */
 final class TrackReader {
 
-    private final RecordingSource source;
+    private final NamedSource source;
 
     TrackReader(RecordingSource source) {
-        this.source = source;
+        this.source = new NamedSource(source);
     }
 
     /** What one reading of a file gives. */
@@ -20,19 +19,10 @@ final class TrackReader {
     /**
      * Reads a kept file, and speaks of it by the maker's name for it if it cannot be read.
      *
-     * @throws UnreadableRecordingException if it holds no sound that can be read
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if it holds no sound that can be read
      */
     Reading read(Path file, String name, TapSettings settings) {
-        try {
-            return read(file, settings);
-        } catch (UnreadableRecordingException e) {
-            String said = String.valueOf(e.getMessage()).replace(file.toString(), name);
-            throw new UnreadableRecordingException(said.contains(name) ? said : name + ": " + said, e);
-        }
-    }
-
-    Reading read(Path file, TapSettings settings) {
-        try (SourceRecording recording = source.open(file)) {
+        return source.read(file, name, recording -> {
             TapTrack track = TapTrack.read(recording.stream(), settings);
             SoundFacts facts = new SoundFacts(
                     recording.format(),
@@ -42,6 +32,6 @@ final class TrackReader {
                     track.durationSeconds(),
                     recording.notices().get());
             return new Reading(track, facts);
-        }
+        });
     }
 }

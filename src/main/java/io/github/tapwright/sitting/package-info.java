@@ -5,8 +5,9 @@
  * found in them. The use cases are small classes with one public method each
  * ({@link io.github.tapwright.sitting.AddSitting}, {@link io.github.tapwright.sitting.NameResonance} and so
  * on). What they need from outside they declare here as interfaces:
- * {@link io.github.tapwright.sitting.InstrumentStore} and {@link io.github.tapwright.sitting.SittingStore} keep
- * things, {@link io.github.tapwright.sitting.RecordingSource} opens sound files. Whoever starts the program
+ * {@link io.github.tapwright.sitting.InstrumentStore}, {@link io.github.tapwright.sitting.SittingStore} and
+ * {@link io.github.tapwright.sitting.CalibrationStore} keep things,
+ * {@link io.github.tapwright.sitting.RecordingSource} opens sound files. Whoever starts the program
  * joins the two sides by constructor.
  *
  * <p>A condition nobody wrote down is unknown and stays visibly so. Results are never replaced: a better method

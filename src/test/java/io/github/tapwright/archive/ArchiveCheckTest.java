@@ -40,7 +40,7 @@ class ArchiveCheckTest {
 
     @Test
     void aSoundArchiveIsClean() {
-        assertThat(check()).isEqualTo(new VerifyReport(1, 2, List.of(), List.of(), List.of()));
+        assertThat(check()).isEqualTo(new VerifyReport(1, 0, 2, List.of(), List.of(), List.of()));
         assertThat(check().clean()).isTrue();
     }
 

@@ -36,7 +36,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-2-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-3-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -88,6 +88,20 @@ class MigrationTest {
     }
 
     @Test
+    void anArchiveOfTheSecondVersionKeepsItsSittingsAndGetsRoomForCalibrations() {
+        Path old = folder.resolve("second");
+        try (Workshop workshop = Workshop.in(old, Migration.known().subList(0, 2))) {
+            workshop.add(TestWav.write(folder.resolve("taps.wav"), 1));
+        }
+        try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
+            assertThat(archive.sittings().list(Optional.empty())).hasSize(1);
+            assertThat(archive.calibrations().all()).isEmpty();
+            assertThat(archive.verify(Progress.SILENT).clean()).isTrue();
+        }
+        assertThat(old.resolve("backups")).isDirectoryContaining("glob:**before-leaving-version-2-*");
+    }
+
+    @Test
     void aMigrationThatFailsLeavesTheOldVersion() {
         fill();
 
@@ -110,7 +124,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 3, this program knows up to 2; use the newer program");
+                .withMessageContaining("has version 4, this program knows up to 3; use the newer program");
     }
 
     @Test

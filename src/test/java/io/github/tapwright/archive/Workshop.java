@@ -29,7 +29,11 @@ final class Workshop implements AutoCloseable {
     }
 
     static Workshop in(Path folder) {
-        Archive archive = Archive.open(folder, CLOCK);
+        return in(folder, Migration.known());
+    }
+
+    static Workshop in(Path folder, List<Migration> migrations) {
+        Archive archive = Archive.open(folder, CLOCK, migrations);
         if (archive.instruments().find(NUMBER).isEmpty()) {
             archive.instruments().add(Instrument.of(NUMBER, InstrumentKind.CLASSICAL));
         }

@@ -124,6 +124,7 @@ class ArchiveCommandsTest {
             assertThat(files.map(f -> f.getFileName().toString()))
                     .containsExactlyInAnyOrder(
                             "archive.json",
+                            "calibrations.csv",
                             "instruments.csv",
                             "recordings.csv",
                             "resonances.csv",

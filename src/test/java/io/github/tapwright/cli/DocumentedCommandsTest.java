@@ -19,7 +19,7 @@ class DocumentedCommandsTest {
     private static final Pattern LINE = Pattern.compile("^(?:\\$ )?\\./tapwright (.+)$");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
     private static final List<String> OF_AN_ARCHIVE =
-            List.of("instrument", "sitting", "compare", "export", "verify", "backup");
+            List.of("instrument", "sitting", "compare", "export", "verify", "backup", "level", "calibration");
     /** Runs for half a minute and has a test of its own. */
     private static final String DEMO = "demo";
 
@@ -27,8 +27,9 @@ class DocumentedCommandsTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"README.md", "docs/guide/first-week.md"})
+    @ValueSource(strings = {"README.md", "docs/guide/first-week.md", "docs/guide/how-loud.md"})
     void everyCommandDoesWhatItSays(String document) throws IOException {
+        SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);
         List<String> commands = commands(Path.of(document));
         assertThat(commands).hasSizeGreaterThan(4);
         for (String command : commands) {
@@ -50,7 +51,7 @@ class DocumentedCommandsTest {
         return commands;
     }
 
-    /** The words of a line; what it writes goes into a folder of the test. */
+    /** The words of a line; what it writes, and the calibrator's tone it reads, lie in a folder of the test. */
     private List<String> arguments(String command) {
         List<String> words = new ArrayList<>();
         WORD.matcher(command).results().forEach(m -> words.add(m.group(1) == null ? m.group(2) : m.group(1)));
@@ -63,7 +64,7 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written = word.matches(".*\\.(svg|png|zip)")
+        boolean written = word.matches(".*\\.(svg|png|zip)|calibrator\\.wav.*")
                 || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
     }

@@ -1,0 +1,56 @@
+package io.github.tapwright.chart;
+
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** What every picture wears: paper, quiet grid, title and lines to the left, legend below. */
+final class Dress {
+
+    private Dress() {}
+
+    static void plot(XYPlot plot) {
+        plot.setBackgroundPaint(Look.PAPER);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinePaint(Look.GRID);
+        plot.setDomainGridlineStroke(Look.HAIRLINE);
+        plot.setRangeGridlinePaint(Look.GRID);
+        plot.setRangeGridlineStroke(Look.HAIRLINE);
+        plot.setAxisOffset(new RectangleInsets(0, 4, 4, 0));
+    }
+
+    static JFreeChart chart(XYPlot plot, String title, List<String> subtitles, boolean legend) {
+        JFreeChart chart = new JFreeChart(null, Look.TITLE, plot, false);
+        chart.setBackgroundPaint(Look.PAPER);
+        chart.setPadding(new RectangleInsets(16, 16, 12, 24));
+        chart.addSubtitle(line(title, true));
+        subtitles.forEach(text -> chart.addSubtitle(line(text, false)));
+        if (legend) {
+            chart.addSubtitle(legend(plot));
+        }
+        return chart;
+    }
+
+    private static LegendTitle legend(XYPlot plot) {
+        LegendTitle legend = new LegendTitle(plot);
+        legend.setPosition(RectangleEdge.BOTTOM);
+        legend.setFrame(BlockBorder.NONE);
+        legend.setItemFont(Look.AXIS);
+        return legend;
+    }
+
+    private static TextTitle line(String text, boolean title) {
+        TextTitle line = new TextTitle(text, title ? Look.TITLE : Look.SUBTITLE);
+        line.setPaint(title ? Look.INK : Look.QUIET_INK);
+        line.setHorizontalAlignment(HorizontalAlignment.LEFT);
+        line.setTextAlignment(HorizontalAlignment.LEFT);
+        line.setMargin(title ? 0 : 3, 4, 0, 0);
+        return line;
+    }
+}

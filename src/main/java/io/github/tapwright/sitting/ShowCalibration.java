@@ -1,0 +1,32 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+
+/** Shows one calibration of an archive. */
+public final class ShowCalibration {
+
+    private final CalibrationStore calibrations;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param calibrations where calibrations are kept
+     */
+    public ShowCalibration(CalibrationStore calibrations) {
+        this.calibrations = calibrations;
+    }
+
+    /**
+     * One calibration.
+     *
+     * @param id its number
+     * @return the calibration
+     * @throws RefusedEntryException if there is none of this number
+     */
+    public KeptCalibration show(CalibrationId id) {
+        return calibrations
+                .find(id)
+                .orElseThrow(() -> new RefusedEntryException(
+                        "there is no calibration " + id + "; look its number up with: calibration list"));
+    }
+}
