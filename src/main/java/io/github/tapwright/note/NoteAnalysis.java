@@ -59,7 +59,7 @@ public final class NoteAnalysis {
         }
         int fitted = (int) Math.min(decay.end(), from + LONGEST_FIT_SECONDS * rate);
         NoteSpectrum spectrum = new NoteSpectrum(track.signal(), from, fitted, rate);
-        PartialSurvey survey = new PartialSurvey(spectrum, series.orElseThrow());
+        PartialSurvey survey = new PartialSurvey(spectrum, series.orElseThrow(), track.bandHz());
         return report.of(decay, survey, (from - decay.pluck().onset()) / rate, spectrum.seconds());
     }
 }
