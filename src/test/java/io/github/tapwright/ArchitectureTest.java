@@ -57,7 +57,7 @@ class ArchitectureTest {
             Map.entry("comparison", WORKSHOP),
             Map.entry("archive", WORKSHOP),
             Map.entry("audio", WORKSHOP),
-            Map.entry("exchange", WORKSHOP),
+            Map.entry("exchange", union(WORKSHOP, Set.of("comparison"))),
             Map.entry("chart", WORKSHOP),
             Map.entry("report", union(WORKSHOP, Set.of("chart", "comparison"))),
             Map.entry("cli", union(WORKSHOP, SERVICES)),

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One step from an archive's version to the next.
@@ -15,7 +15,8 @@ import java.util.List;
  */
 record Migration(int version, List<String> statements) {
 
-    private static final List<String> RESOURCES = List.of("001-instruments-and-sittings.sql");
+    private static final List<String> RESOURCES =
+            List.of("001-instruments-and-sittings.sql", "002-nothing-is-lost.sql");
 
     Migration {
         statements = List.copyOf(statements);
@@ -28,10 +29,14 @@ record Migration(int version, List<String> statements) {
 
     static Migration of(int version, String sql) {
         String withoutComments = sql.replaceAll("(?m)^\\s*--.*$", "");
+        // A trigger's body has semicolons of its own; its statement ends with the semicolon after END.
+        Pattern statement = Pattern.compile("\\s*CREATE TRIGGER.*?\\bEND(?=;)|[^;]+", Pattern.DOTALL);
         return new Migration(
                 version,
-                Arrays.stream(withoutComments.split(";"))
-                        .map(String::strip)
+                statement
+                        .matcher(withoutComments)
+                        .results()
+                        .map(r -> r.group().strip())
                         .filter(s -> !s.isEmpty())
                         .toList());
     }

@@ -31,10 +31,11 @@ final class Migrator {
     }
 
     void migrate(Database database, Path backups) {
+        boolean isNew = version(database) == 0;
         for (Migration migration : migrations) {
             int version = version(database);
             if (version < migration.version()) {
-                if (version > 0) {
+                if (!isNew) {
                     backUp(database, backups, version);
                 }
                 database.write(connection -> apply(connection, migration));

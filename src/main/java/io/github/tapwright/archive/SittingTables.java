@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.NewAnalysis;
@@ -84,6 +85,23 @@ final class SittingTables implements SittingStore {
             new AnalysisWriter(connection).write(id.number(), number, analysis);
             return new Analysis(number, analysis.madeAt(), analysis.result());
         });
+    }
+
+    @Override
+    public void correct(SittingId id, Conditions conditions) {
+        database.write(connection -> {
+            refuseUnknown(connection, id);
+            return ConditionColumns.put(Insert.into("sitting"), conditions).updateWhere(connection, "id", id.number());
+        });
+    }
+
+    @Override
+    public List<Conditions> corrected(SittingId id) {
+        return database.read(connection -> Query.all(
+                connection,
+                "SELECT * FROM sitting_before WHERE sitting_id = ? ORDER BY id",
+                ConditionColumns::read,
+                id.number()));
     }
 
     @Override

@@ -10,6 +10,7 @@ import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
@@ -132,6 +133,10 @@ final class Bench {
 
         ReanalyseSitting reanalyseSitting() {
             return new ReanalyseSitting(archive.sittings(), Bench::open, clock);
+        }
+
+        EditSitting editSitting() {
+            return new EditSitting(archive.sittings(), reanalyseSitting());
         }
 
         VerifyReport verify() {

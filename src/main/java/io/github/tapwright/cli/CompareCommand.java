@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
+import io.github.tapwright.exchange.ComparisonJson;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Sitting;
@@ -11,6 +12,7 @@ import io.github.tapwright.sitting.SittingSummary;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,6 +45,9 @@ final class CompareCommand extends ArchiveCommand {
             description = "Spread of setting up: frequency in %%, Q in %%, level in dB; 0.3:5:1 if left out.")
     private SetUpSpread spread = SetUpSpread.USUAL;
 
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
     @Option(names = "--plot", paramLabel = "OUT", description = "Write both response curves as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
 
@@ -60,7 +65,12 @@ final class CompareCommand extends ArchiveCommand {
         }
         SittingComparison comparison = SittingComparison.of(before, after, spread);
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
-        text.print(before, after, comparison, spread);
+        if (json) {
+            List<String> differences = ConditionsText.differences(before.conditions(), after.conditions());
+            terminal().print(ComparisonJson.of(before, after, comparison, differences, spread));
+        } else {
+            text.print(before, after, comparison, spread);
+        }
         if (plot.isPresent()) {
             text.draw(before, after, plot.get());
         }

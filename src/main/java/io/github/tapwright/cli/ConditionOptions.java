@@ -46,7 +46,7 @@ final class ConditionOptions {
             paramLabel = "open|covered",
             converter = HoleConverter.class,
             description = "Soundhole open or covered.")
-    private HoleState hole = HoleState.UNKNOWN;
+    private Optional<HoleState> hole = Optional.empty();
 
     @Option(names = "--support", paramLabel = "TEXT", description = "What carried the instrument.")
     private Optional<String> support = Optional.empty();
@@ -72,15 +72,32 @@ final class ConditionOptions {
     @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
     private Optional<String> note = Optional.empty();
 
+    /** What was said, everything else unknown. */
     Conditions conditions() {
+        return applyTo(Conditions.UNKNOWN);
+    }
+
+    /** What was known with all that was said; an empty text means unknown. */
+    Conditions applyTo(Conditions before) {
         return new Conditions(
-                stage,
-                new Air(temperatureCelsius, relativeHumidityPercent),
-                new Strings(strings, stringSet, stringsFittedOn),
-                hole,
-                new Placing(support, strikeTool, strikePlace),
-                new Microphone(microphone, distanceMm, gain),
-                operator,
-                note);
+                stage.or(before::stage),
+                new Air(
+                        temperatureCelsius.or(before.air()::temperatureCelsius),
+                        relativeHumidityPercent.or(before.air()::relativeHumidityPercent)),
+                new Strings(
+                        strings.or(before.strings()::state),
+                        stringSet.or(before.strings()::setName),
+                        stringsFittedOn.or(before.strings()::fittedOn)),
+                hole.orElse(before.hole()),
+                new Placing(
+                        support.or(before.placing()::support),
+                        strikeTool.or(before.placing()::strikeTool),
+                        strikePlace.or(before.placing()::strikePlace)),
+                new Microphone(
+                        microphone.or(before.microphone()::model),
+                        distanceMm.or(before.microphone()::distanceMm),
+                        gain.or(before.microphone()::gain)),
+                operator.or(before::operator),
+                note.or(before::note));
     }
 }

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sitting",
         mixinStandardHelpOptions = true,
-        description = "Visits of an instrument to the microphone: add, list, show, name.")
+        description = "Visits of an instrument to the microphone: add, list, show, edit, reanalyse, name.")
 final class SittingGroup implements Runnable {
 
     @Spec
@@ -21,11 +21,14 @@ final class SittingGroup implements Runnable {
                 new SittingAddCommand(bench, terminal),
                 new SittingListCommand(bench, terminal),
                 new SittingShowCommand(bench, terminal),
+                new SittingEditCommand(bench, terminal),
+                new SittingReanalyseCommand(bench, terminal),
                 new SittingNameCommand(bench, terminal));
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "sitting needs one of: add, list, show, name");
+        throw new ParameterException(
+                spec.commandLine(), "sitting needs one of: add, list, show, edit, reanalyse, name");
     }
 }

@@ -2,6 +2,7 @@ package io.github.tapwright.mode;
 
 import io.github.tapwright.statistics.Estimate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
@@ -9,8 +10,8 @@ import java.util.function.Function;
  * How far a resonance moves when the decay is read from a later start.
  *
  * <p>A decaying sine looks the same from any start; what is only a patch on a more complicated sound does
- * not. Each band is therefore fitted again with its first 15 and 30 ms left out. Losing data moves a result by chance,
- * with variance u²(later) − u²(full) [Hausman1978]; a shift beyond what that allows (three standard deviations) is the model's own
+ * not. Each band is therefore fitted again with its first 15, 30 and 50 ms left out. Losing data moves a result by chance,
+ * with variance u²(later) − u²(full) [Hausman1978]; a shift beyond what that allows (two standard deviations) is the model's own
  * error, and its size joins the standard uncertainty.
  */
 final class StartTimeSpread {
@@ -18,7 +19,7 @@ final class StartTimeSpread {
     private static final List<Double> LATER_SECONDS = List.of(0.015, 0.030, 0.050);
     private static final double LEAST_CHANCE = 0.1;
     private static final int STEPS = 8;
-    private static final double CHANCE_SIGMAS = 3;
+    private static final double CHANCE_SIGMAS = 2;
     private static final double FARTHEST_WIDTHS = 0.5;
 
     private final BandSurvey.Found found;
@@ -83,22 +84,28 @@ final class StartTimeSpread {
 
     private Estimate widened(Function<PoleUncertainty, Estimate> quantity) {
         Estimate here = quantity.apply(full);
+        double[] shifts = later.stream()
+                .mapToDouble(other -> beyondChance(here, quantity.apply(other)))
+                .toArray();
+        double mean = Arrays.stream(shifts).sum() / (shifts.length + 1);
+        double squares = mean * mean;
+        for (double shift : shifts) {
+            squares += (shift - mean) * (shift - mean);
+        }
+        double spread = Math.sqrt(squares / Math.max(1, shifts.length));
+        return new Estimate(
+                here.value() + mean, Math.hypot(here.standardUncertainty(), spread), here.degreesOfFreedom());
+    }
+
+    /**
+     * What of a shift chance does not explain: nothing within two standard deviations, nearly all of it far
+     * beyond. A jump at the limit would let two nearly equal recordings give different results.
+     */
+    private static double beyondChance(Estimate here, Estimate there) {
         double ownVariance = Math.pow(here.standardUncertainty(), 2);
-        List<Double> values = new ArrayList<>(List.of(here.value()));
-        for (PoleUncertainty other : later) {
-            Estimate there = quantity.apply(other);
-            double laterVariance = Math.pow(there.standardUncertainty(), 2);
-            double chance = Math.sqrt(Math.max(LEAST_CHANCE * ownVariance, laterVariance - ownVariance));
-            if (Math.abs(there.value() - here.value()) > CHANCE_SIGMAS * chance) {
-                values.add(there.value());
-            }
-        }
-        if (values.size() == 1) {
-            return here;
-        }
-        double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
-        double spread = Math.sqrt(
-                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum() / (values.size() - 1));
-        return new Estimate(mean, Math.hypot(here.standardUncertainty(), spread), here.degreesOfFreedom());
+        double laterVariance = Math.pow(there.standardUncertainty(), 2);
+        double chance = Math.max(LEAST_CHANCE * ownVariance, laterVariance - ownVariance);
+        double shift = there.value() - here.value();
+        return shift == 0 ? 0 : shift * Math.max(0, 1 - CHANCE_SIGMAS * CHANCE_SIGMAS * chance / (shift * shift));
     }
 }

@@ -53,24 +53,13 @@ public final class Decimator {
         for (int i = -half; i <= half; i++) {
             double sinc = i == 0 ? cut : Math.sin(Math.PI * cut * i) / (Math.PI * i);
             double r = i / (half + 1.0);
-            h[i + half] = sinc * bessel0(beta * Math.sqrt(1 - r * r)) / bessel0(beta);
+            h[i + half] = sinc * KaiserSinc.bessel0(beta * Math.sqrt(1 - r * r)) / KaiserSinc.bessel0(beta);
             sum += h[i + half];
         }
         for (int i = 0; i < h.length; i++) {
             h[i] /= sum;
         }
         return h;
-    }
-
-    /** Modified Bessel function of the first kind, order 0, by its power series. */
-    private static double bessel0(double x) {
-        double term = 1;
-        double sum = 1;
-        for (int k = 1; term > 1e-17 * sum; k++) {
-            term *= x * x / (4.0 * k * k);
-            sum += term;
-        }
-        return sum;
     }
 
     /**

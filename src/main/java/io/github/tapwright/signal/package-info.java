@@ -1,5 +1,6 @@
 /**
- * The plain tools of signal analysis: Fourier transforms, windows, decimation, linear prediction.
+ * The plain tools of signal analysis: Fourier transforms, windows, recursive filters, changes of rate,
+ * linear prediction.
  *
  * <p>Everything is numbers in, numbers out. Lengths and scalings are stated where they matter; nothing is
  * padded or resampled behind the caller's back.

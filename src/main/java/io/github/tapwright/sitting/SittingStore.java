@@ -70,6 +70,23 @@ public interface SittingStore {
     Analysis addAnalysis(SittingId id, NewAnalysis analysis);
 
     /**
+     * Corrects what was written down about a sitting; what it replaces is kept.
+     *
+     * @param id an existing sitting
+     * @param conditions all that is known now
+     * @throws RefusedEntryException if there is no such sitting
+     */
+    void correct(SittingId id, Conditions conditions);
+
+    /**
+     * What was written down about a sitting before it was corrected.
+     *
+     * @param id an existing sitting
+     * @return oldest first; empty if it was never corrected
+     */
+    List<Conditions> corrected(SittingId id);
+
+    /**
      * Keeps what the maker said about a resonance, beside all that was said before.
      *
      * @param id an existing sitting

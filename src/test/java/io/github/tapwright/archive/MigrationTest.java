@@ -3,10 +3,16 @@ package io.github.tapwright.archive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +36,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-1-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-2-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -43,6 +49,42 @@ class MigrationTest {
         fill();
         fill();
         assertThat(archive().resolve("backups")).isEmptyDirectory();
+    }
+
+    @Test
+    void anEditOfAnInstrumentLeavesTheRowItReplaced() throws SQLException {
+        fill();
+        try (Workshop workshop = Workshop.in(archive())) {
+            Instrument before = workshop.archive.instruments().all().get(0);
+            workshop.archive
+                    .instruments()
+                    .replace(new Instrument(
+                            before.shopNumber(),
+                            before.kind(),
+                            before.body(),
+                            before.construction(),
+                            Optional.of("a new name"),
+                            before.notes()));
+        }
+        try (Connection connection =
+                        DriverManager.getConnection("jdbc:sqlite:" + archive().resolve("tapwright.db"));
+                Statement statement = connection.createStatement();
+                ResultSet kept = statement.executeQuery("SELECT kind, replaced_at FROM instrument_before")) {
+            assertThat(kept.next()).isTrue();
+            assertThat(kept.getString("replaced_at")).matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d\\.\\d{9}Z");
+            assertThat(kept.next()).isFalse();
+        }
+    }
+
+    @Test
+    void anArchiveOfTheFirstVersionGetsItsHistory() {
+        Path old = folder.resolve("first");
+        List<Migration> first = Migration.known().subList(0, 1);
+        Archive.open(old, Workshop.CLOCK, first).close();
+        try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
+            assertThat(archive.verify(Progress.SILENT).clean()).isTrue();
+        }
+        assertThat(old.resolve("backups")).isDirectoryContaining("glob:**before-leaving-version-1-*");
     }
 
     @Test
@@ -68,7 +110,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 2, this program knows up to 1; use the newer program");
+                .withMessageContaining("has version 3, this program knows up to 2; use the newer program");
     }
 
     @Test

@@ -51,6 +51,29 @@ class ArchiveCommandsTest {
     }
 
     @Test
+    void reanalysisByTheSameMethodAddsNothing() {
+        assertThat(done("sitting", "reanalyse", "1", "2").out())
+                .contains("Sitting 1: every figure is the same, nothing added")
+                .contains("Sitting 2: every figure is the same, nothing added");
+    }
+
+    @Test
+    void aComparisonIsAJsonDocumentToo() throws JsonProcessingException {
+        JsonNode document =
+                new ObjectMapper().readTree(done("compare", "1", "2", "--json").out());
+
+        assertThat(document.path("changes").size()).isGreaterThan(3);
+        JsonNode change = document.path("changes").path(0);
+        assertThat(change.path("frequency_change_hz").doubleValue())
+                .isEqualTo(change.path("b_frequency_hz").doubleValue()
+                        - change.path("a_frequency_hz").doubleValue());
+        assertThat(change.path("frequency_change_u_hz").doubleValue()).isPositive();
+        assertThat(document.path("set_up_spread").path("level_db").doubleValue())
+                .isEqualTo(1);
+        assertThat(document.path("not_the_same_or_not_known").toString()).contains("relative humidity: unknown / 56 %");
+    }
+
+    @Test
     void aSittingShowsItsConditionsWhatIsUnknownAndItsResonances() {
         assertThat(done("sitting", "show", "1").out())
                 .contains("Sitting 1 of instrument 33, 2024-05-14", "unknown: temperature, relative humidity")

@@ -1,0 +1,77 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.tap.TapSettings;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Computes results anew from the kept originals. */
+@Command(
+        name = "reanalyse",
+        description = "Computes results anew from the originals; earlier results stay beside the new ones.")
+final class SittingReanalyseCommand extends ArchiveCommand {
+
+    @ArgGroup(multiplicity = "1")
+    private Which which = new Which();
+
+    @Option(
+            names = "--band",
+            paramLabel = "LO:HI",
+            converter = BandConverter.class,
+            description = "Frequencies to report, in Hz; as before if left out.")
+    private Optional<TapSettings> settings = Optional.empty();
+
+    SittingReanalyseCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    /** Some sittings, or all. */
+    static final class Which {
+
+        @Parameters(
+                arity = "1..*",
+                paramLabel = "SITTING",
+                converter = SittingIdConverter.class,
+                description = "Numbers of sittings.")
+        private List<SittingId> some = List.of();
+
+        @Option(names = "--all", description = "Every sitting of the archive.")
+        private boolean all;
+    }
+
+    @Override
+    int run(OpenBench open) {
+        List<SittingId> ids = which.all
+                ? open.listSittings().all().stream().map(SittingSummary::id).toList()
+                : which.some;
+        ids.forEach(id -> reanalyse(open, id));
+        return ExitCode.DONE;
+    }
+
+    private void reanalyse(OpenBench open, SittingId id) {
+        Sitting before = open.showSitting().show(id);
+        Analysis latest =
+                open.reanalyseSitting().reanalyse(id, settings, terminal().progress());
+        if (latest.number() == before.latest().number()) {
+            terminal().say("Sitting %s: every figure is the same, nothing added", id);
+            return;
+        }
+        terminal()
+                .say(
+                        "Sitting %s: analysis %d by method %s, %d resonances; before, method %s, %d",
+                        id,
+                        latest.number(),
+                        latest.result().methodVersion(),
+                        latest.result().resonances().size(),
+                        before.latest().result().methodVersion(),
+                        before.latest().result().resonances().size());
+    }
+}

@@ -1,0 +1,80 @@
+package io.github.tapwright.note.run;
+
+import io.github.tapwright.statistics.Median;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Points out notes that decay much faster than their neighbours on the same string.
+ *
+ * <p>The neighbours within {@value #REACH} frets are joined by a robust line (Theil and Sen's median of slopes) of the
+ * logarithm of decay time over fret. A note is pointed out if it lies more than {@value #DEVIATIONS} scaled median absolute
+ * deviations (1.4826·MAD) below it, and is at most {@value #SHARE} of it. Sources: [Sen1968]; the factor makes the MAD the
+ * standard deviation of a normal distribution [RousseeuwCroux1993].
+ */
+public final class FastDecays {
+
+    private static final int REACH = 4;
+    private static final int FEWEST_NEIGHBOURS = 4;
+    private static final double DEVIATIONS = 3.5;
+    private static final double SHARE = 0.65;
+    private static final double NORMAL = 1.4826;
+    private static final double LEAST_SPREAD = 0.05;
+
+    private FastDecays() {}
+
+    /**
+     * Finds them.
+     *
+     * @param decayTimesSeconds decay time of each place that has one, greater than 0
+     * @return in the order of the fingerboard; a note with fewer than four neighbours cannot be judged
+     */
+    public static List<FastDecay> in(Map<Fret, Double> decayTimesSeconds) {
+        List<FastDecay> fast = new ArrayList<>();
+        for (Fret place : decayTimesSeconds.keySet().stream().sorted().toList()) {
+            List<Fret> neighbours = decayTimesSeconds.keySet().stream()
+                    .filter(n -> n.string() == place.string()
+                            && n.fret() != place.fret()
+                            && Math.abs(n.fret() - place.fret()) <= REACH)
+                    .toList();
+            if (neighbours.size() >= FEWEST_NEIGHBOURS) {
+                judge(place, neighbours, decayTimesSeconds, fast);
+            }
+        }
+        return fast;
+    }
+
+    private static void judge(Fret place, List<Fret> neighbours, Map<Fret, Double> times, List<FastDecay> fast) {
+        double[] x =
+                neighbours.stream().mapToDouble(n -> n.fret() - place.fret()).toArray();
+        double[] y = neighbours.stream()
+                .mapToDouble(n -> Math.log(times.getOrDefault(n, 1.0)))
+                .toArray();
+        double slope = medianSlope(x, y);
+        double[] rest = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            rest[i] = y[i] - slope * x[i];
+        }
+        double usual = Median.of(rest);
+        for (int i = 0; i < rest.length; i++) {
+            rest[i] = Math.abs(rest[i] - usual);
+        }
+        double spread = Math.max(LEAST_SPREAD, NORMAL * Median.of(rest));
+        double here = Math.log(times.getOrDefault(place, 1.0));
+        double deviations = (usual - here) / spread;
+        if (deviations > DEVIATIONS && here < usual + Math.log(SHARE)) {
+            fast.add(new FastDecay(place, Math.exp(here), Math.exp(usual), deviations));
+        }
+    }
+
+    private static double medianSlope(double[] x, double[] y) {
+        List<Double> slopes = new ArrayList<>();
+        for (int i = 0; i < x.length; i++) {
+            for (int j = 0; j < i; j++) {
+                slopes.add((y[i] - y[j]) / (x[i] - x[j]));
+            }
+        }
+        return Median.of(slopes.stream().mapToDouble(s -> s).toArray());
+    }
+}

@@ -1,0 +1,71 @@
+package io.github.tapwright.note.run;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the open strings sound and how many frets there are.
+ *
+ * <p>Fret k of an open pitch f0 sounds f0·2^(k/12), equally tempered.
+ *
+ * @param openHz open strings, string 1 (the highest) first; 1 to 12 of them
+ * @param fretCount highest fret, 0 to 36
+ */
+public record Tuning(List<Double> openHz, int fretCount) {
+
+    /** E4 B3 G3 D3 A2 E2 with A4 at 440 Hz, 19 frets: the usual classical guitar. Common practice, no source. */
+    public static final Tuning CLASSICAL =
+            new Tuning(List.of(329.6276, 246.9417, 195.9977, 146.8324, 110.0, 82.4069), 19);
+
+    /** Refuses tunings no guitar has. */
+    public Tuning {
+        openHz = List.copyOf(openHz);
+        if (openHz.isEmpty() || openHz.size() > 12 || openHz.stream().anyMatch(f -> !(f >= 25 && f <= 1500))) {
+            throw new IllegalArgumentException(
+                    "a tuning needs 1 to 12 open strings between 25 and 1500 Hz, was " + openHz);
+        }
+        if (fretCount < 0 || fretCount > 36) {
+            throw new IllegalArgumentException("a fingerboard has 0 to 36 frets, not " + fretCount);
+        }
+    }
+
+    /**
+     * What a place sounds.
+     *
+     * @param place on this fingerboard
+     * @return Hz
+     */
+    public double hz(Fret place) {
+        return openHz.get(place.string() - 1) * Math.pow(2, place.fret() / 12.0);
+    }
+
+    /**
+     * How far a pitch lies above what a place should sound.
+     *
+     * @param pitchHz greater than 0
+     * @param place on this fingerboard
+     * @return cents, negative if flat
+     */
+    public double centsAbove(double pitchHz, Fret place) {
+        return 1200 * Math.log(pitchHz / hz(place)) / Math.log(2);
+    }
+
+    /**
+     * The places that sound a pitch, give or take some cents.
+     *
+     * @param pitchHz greater than 0
+     * @param withinCents how far off a place may be
+     * @return from the highest string to the lowest
+     */
+    public List<Fret> placesOf(double pitchHz, double withinCents) {
+        List<Fret> places = new ArrayList<>();
+        for (int string = 1; string <= openHz.size(); string++) {
+            double semitones = 12 * Math.log(pitchHz / openHz.get(string - 1)) / Math.log(2);
+            int fret = (int) Math.round(semitones);
+            if (fret >= 0 && fret <= fretCount && 100 * Math.abs(semitones - fret) <= withinCents) {
+                places.add(new Fret(string, fret));
+            }
+        }
+        return places;
+    }
+}

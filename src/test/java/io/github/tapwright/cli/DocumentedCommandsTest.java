@@ -1,0 +1,70 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every command line the documentation shows is run, in order, as a reader would. */
+class DocumentedCommandsTest {
+
+    private static final Pattern LINE = Pattern.compile("^(?:\\$ )?\\./tapwright (.+)$");
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+    private static final List<String> OF_AN_ARCHIVE =
+            List.of("instrument", "sitting", "compare", "export", "verify", "backup");
+    /** Runs for half a minute and has a test of its own. */
+    private static final String DEMO = "demo";
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "docs/guide/first-week.md"})
+    void everyCommandDoesWhatItSays(String document) throws IOException {
+        List<String> commands = commands(Path.of(document));
+        assertThat(commands).hasSizeGreaterThan(4);
+        for (String command : commands) {
+            CommandRun run = CommandRun.of(arguments(command).toArray());
+            assertThat(run.code()).as("%s: %s%s", command, run.out(), run.err()).isZero();
+        }
+    }
+
+    private static List<String> commands(Path document) throws IOException {
+        List<String> commands = new ArrayList<>();
+        boolean code = false;
+        for (String line : Files.readAllLines(document)) {
+            code ^= line.startsWith("```");
+            Matcher matcher = LINE.matcher(line);
+            if (code && matcher.matches() && !matcher.group(1).equals(DEMO)) {
+                commands.add(matcher.group(1));
+            }
+        }
+        return commands;
+    }
+
+    /** The words of a line; what it writes goes into a folder of the test. */
+    private List<String> arguments(String command) {
+        List<String> words = new ArrayList<>();
+        WORD.matcher(command).results().forEach(m -> words.add(m.group(1) == null ? m.group(2) : m.group(1)));
+        words.replaceAll(this::inFolder);
+        if (OF_AN_ARCHIVE.contains(words.get(0))) {
+            words.add("--archive");
+            words.add(folder.resolve("archive").toString());
+        }
+        return words;
+    }
+
+    private String inFolder(String word) {
+        boolean written = word.matches(".*\\.(svg|png|zip)")
+                || List.of("restored", "tables").contains(word);
+        return written ? folder.resolve(word).toString() : word;
+    }
+}
