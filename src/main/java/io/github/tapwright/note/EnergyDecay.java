@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.statistics.Estimate;
+import java.util.Arrays;
 import java.util.Locale;
 
 /**
@@ -67,7 +68,7 @@ final class EnergyDecay {
         private final double powerAtLast;
 
         LateDecay(double[] signal, int from, int to, double noise) {
-            double[] rms = Pluck.frames(java.util.Arrays.copyOfRange(signal, from, to), frame);
+            double[] rms = Pluck.frames(Arrays.copyOfRange(signal, from, to), frame);
             int frames = 0;
             double top = 0;
             while (frames < rms.length) {

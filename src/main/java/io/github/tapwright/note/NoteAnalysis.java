@@ -1,7 +1,6 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.recording.SampleStream;
-import io.github.tapwright.statistics.Estimate;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,13 +59,7 @@ public final class NoteAnalysis {
         }
         int fitted = (int) Math.min(decay.end(), from + LONGEST_FIT_SECONDS * rate);
         NoteSpectrum spectrum = new NoteSpectrum(track.signal(), from, fitted, rate);
-        PartialSurvey survey = new PartialSurvey(spectrum, series.orElseThrow());
+        PartialSurvey survey = new PartialSurvey(spectrum, series.orElseThrow(), track.bandHz());
         return report.of(decay, survey, (from - decay.pluck().onset()) / rate, spectrum.seconds());
-    }
-
-    /** The refusal of a stretch too small to be told. */
-    static Finding<Estimate> noStretch(int partials) {
-        return new Finding.NotFound<>(
-                "only " + partials + " partials: four at least are needed to tell how far the series is stretched");
     }
 }

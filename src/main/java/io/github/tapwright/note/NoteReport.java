@@ -55,10 +55,10 @@ final class NoteReport {
         List<StretchedSeries.Measured> measured = new ArrayList<>();
         survey.fits().forEach((number, fit) -> {
             PartialReport report = new PartialReport(fit, secondsBefore, seconds);
-            Optional<Estimate> hz = report.frequencyHz();
-            if (hz.isPresent()
-                    && hz.get().standardUncertainty()
-                            < LARGEST_U_OF_SPACING * hz.get().value() / number) {
+            Optional<Estimate> hz = report.frequencyHz()
+                    .filter(f -> report.levelDb().isPresent())
+                    .filter(f -> f.standardUncertainty() < LARGEST_U_OF_SPACING * f.value() / number);
+            if (hz.isPresent()) {
                 reports.put(number, report);
                 measured.add(new StretchedSeries.Measured(
                         number, hz.get().value(), hz.get().standardUncertainty()));
@@ -74,7 +74,8 @@ final class NoteReport {
         note(series, pitch, partials);
         Finding<Estimate> stretch = series.isStretched()
                 ? new Finding.Found<>(series.inharmonicity())
-                : NoteAnalysis.noStretch(series.size());
+                : new Finding.NotFound<>("only " + series.size()
+                        + " partials: four at least are needed to tell how far the series is stretched");
         WholeDecay whole = whole(free, survey, secondsBefore);
         return result(new Finding.Found<>(pitch), stretch, partials, whole, series.scatterCents());
     }
@@ -84,7 +85,7 @@ final class NoteReport {
         return new Partial(
                 number,
                 hz,
-                report.levelDb().orElse(Estimate.of(0, 0)),
+                report.levelDb().orElseThrow(),
                 Cents.between(number * pitch.hz().value(), hz.value()),
                 Cents.between(series.hz(number), hz.value()),
                 series.used(number),

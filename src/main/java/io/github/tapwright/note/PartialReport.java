@@ -16,6 +16,7 @@ final class PartialReport {
     private static final double LEAST_FALL_DB = 3;
     private static final double FAINT = 0.1;
     private static final double BEAT_SURENESS = 3;
+    private static final double DB_PER_NEPER = 20 / Math.log(10);
 
     private final PartialFit fit;
     private final PartialEstimates estimates;
@@ -94,8 +95,6 @@ final class PartialReport {
                         fit.tones().get(fast).sigma(),
                         fit.tones().get(slow).sigma()));
     }
-
-    private static final double DB_PER_NEPER = 20 / Math.log(10);
 
     /** A whole beat fits in before the weaker sine is {@value #FAINT} of the stronger, and its rate is sure. */
     private boolean beats(Estimate beat, double fastSigma, double slowSigma) {

@@ -23,6 +23,8 @@ final class PartialSurvey {
     private static final double NARROWEST_HZ = 10;
     private static final double BAND_WIDTHS = 12;
     private static final int MOST_STRANGERS = 2;
+    private static final double CLOSE_HZ = 400;
+    private static final int FEWEST_KEPT = 4;
 
     /** Planes of one string differ by some two cents [Woodhouse2004]; more than this is another resonance. */
     private static final double OWN_CENTS = 8;
@@ -41,13 +43,27 @@ final class PartialSurvey {
      *
      * @param spectrum of the stretch; what is left in it afterwards is no partial
      * @param series where partials are
+     * @param highestHz up to where they were looked for
      */
-    PartialSurvey(NoteSpectrum spectrum, HarmonicEvidence.Series series) {
+    PartialSurvey(NoteSpectrum spectrum, HarmonicEvidence.Series series, double highestHz) {
         this.spectrum = spectrum;
         this.spacingHz = series.fundamentalHz();
         series.peaks().forEach((number, peak) -> roughly(number, peak.hz()));
         for (Integer number : fits.keySet().stream().toList()) {
             closely(number);
+        }
+        leaveOutTheTop(series, highestHz);
+    }
+
+    /**
+     * Nothing above the highest partial was taken away from it, so the next one's tail, which the search did not reach, may lean
+     * on it. Where partials lie close it serves its neighbour only.
+     */
+    private void leaveOutTheTop(HarmonicEvidence.Series series, double highestHz) {
+        int top = fits.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
+        boolean more = series.hz(top + 1) > highestHz;
+        if (more && spacingHz < CLOSE_HZ && fits.size() > FEWEST_KEPT) {
+            fits.remove(top);
         }
     }
 

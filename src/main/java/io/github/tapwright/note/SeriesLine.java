@@ -29,8 +29,10 @@ final class SeriesLine {
         return b;
     }
 
-    double[][] covariance() {
-        return covariance;
+    /** Variance of a quantity that changes by so much with a and with b. */
+    double variance(double byA, double byB) {
+        double sum = byA * byA * covariance[0][0] + 2 * byA * byB * covariance[0][1] + byB * byB * covariance[1][1];
+        return Math.max(0, sum);
     }
 
     /** How far a partial lies above the line, cents. */

@@ -39,16 +39,12 @@ final class StretchedSeries {
     private static final double ROUNDING_CENTS = 1e-4;
 
     private final List<Measured> kept;
-    private final double a;
-    private final double b;
+    private final SeriesLine line;
     private final double scatterCents;
-    private final double[][] covariance;
 
     private StretchedSeries(List<Measured> kept, SeriesLine line, double scatterCents) {
         this.kept = List.copyOf(kept);
-        this.a = line.a();
-        this.b = line.b();
-        this.covariance = line.covariance();
+        this.line = line;
         this.scatterCents = scatterCents;
     }
 
@@ -106,27 +102,33 @@ final class StretchedSeries {
         return scatterCents;
     }
 
-    private double degreesOfFreedom() {
-        double free = Math.max(1, kept.size() - (isStretched() ? 2 : 1));
-        return scatterCents > 0 ? free : Double.POSITIVE_INFINITY;
-    }
-
     /** f_1, with u² from f_1 = √(a+b). */
     Estimate pitchHz() {
-        double f1 = Math.sqrt(a + b);
-        double variance = covariance[0][0] + 2 * covariance[0][1] + covariance[1][1];
-        return new Estimate(f1, Math.sqrt(Math.max(0, variance)) / (2 * f1), degreesOfFreedom());
+        double f1 = Math.sqrt(line.a() + line.b());
+        return estimate(f1, 1 / (2 * f1), 1 / (2 * f1));
     }
 
     /** B = b/a. */
     Estimate inharmonicity() {
-        double value = b / a;
-        double variance = covariance[1][1] - 2 * value * covariance[0][1] + value * value * covariance[0][0];
-        return new Estimate(value, Math.sqrt(Math.max(0, variance)) / a, degreesOfFreedom());
+        double value = line.b() / line.a();
+        return estimate(value, -value / line.a(), 1 / line.a());
+    }
+
+    /**
+     * Propagates. The common scatter rests on few partials, the partials' own noise on thousands of bins; the degrees of freedom
+     * are those of the scatter, divided by the square of its share in the variance (Welch and Satterthwaite). Source: [GUM],
+     * G.4.1.
+     */
+    private Estimate estimate(double value, double byA, double byB) {
+        double variance = line.variance(byA, byB);
+        double fromNoise = SeriesLine.weighted(kept, 0, isStretched()).variance(byA, byB);
+        double share = Math.max(0, 1 - fromNoise / variance);
+        double free = Math.max(1, kept.size() - (isStretched() ? 2 : 1)) / (share * share);
+        return new Estimate(value, Math.sqrt(variance), share == 0 ? Double.POSITIVE_INFINITY : free);
     }
 
     /** Frequency of partial n in this series. */
     double hz(int number) {
-        return number * Math.sqrt(Math.max(1e-9 * a, a + b * number * number));
+        return number * Math.sqrt(Math.max(1e-9 * line.a(), line.a() + line.b() * number * number));
     }
 }

@@ -7,6 +7,7 @@ import io.github.tapwright.note.Disturbance.Kind;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.StringNote;
 import java.util.Arrays;
+import java.util.Random;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,7 +78,7 @@ class DisturbedNoteTest {
     @Test
     void silenceAndNoiseHaveNoPitchAndSayWhy() {
         assertThat(analyse(new double[44_100]).pitch().refusal()).contains("the recording is silent");
-        java.util.Random chance = Chance.seeded(9);
+        Random chance = Chance.seeded(9);
         double[] noise = chance.doubles(44_100).map(u -> 0.1 * (u - 0.5)).toArray();
         assertThat(analyse(noise).pitch().refusal().orElseThrow()).startsWith("no series of partials");
         assertThat(analyse(noise).decay().t30().refusal()).isPresent();

@@ -6,6 +6,7 @@ import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.StringNote;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,10 @@ import org.junit.jupiter.api.Test;
 class NoteCoveragePropertyTest {
 
     private static final int TRIALS = 200;
-    private static final double RATE_HZ = 11_025;
+    private static final double RATE_HZ = 8000;
+
+    /** A dozen partials are enough, and quick. */
+    private static final NoteSettings FEW_PARTIALS = new NoteSettings(440, 38, 1600, 2600, Optional.empty());
 
     private final Map<String, int[]> counts = new TreeMap<>();
     private final Map<String, Double> largest = new TreeMap<>();
@@ -26,10 +30,10 @@ class NoteCoveragePropertyTest {
     void intervalsOfPitchStretchAndTwoStagesHoldTheTruth() {
         RandomGenerator chance = Chance.seeded(2026);
         for (int t = 0; t < TRIALS; t++) {
-            StringNote string = StringNote.plain(chance.nextDouble(140, 320), chance.nextDouble(3e-5, 2e-4), 0.8, 3)
+            StringNote string = StringNote.plain(chance.nextDouble(140, 320), chance.nextDouble(3e-5, 2e-4), 0.8, 2.5)
                     .inTwoPlanes(chance.nextDouble(3, 5), chance.nextDouble(0.15, 0.4), 0)
                     .damped(0.05);
-            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), NoteSettings.STANDARD);
+            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), FEW_PARTIALS);
             countSeries(string, result);
             for (Partial p : result.partials()) {
                 if (p.number() <= 5 && p.decay() instanceof PartialDecay.TwoStage two) {
@@ -38,7 +42,7 @@ class NoteCoveragePropertyTest {
                 }
             }
         }
-        assertThat(counts.get("late decay time")[1]).isEqualTo(5 * TRIALS);
+        assertThat(total("late decay time")).isEqualTo(5 * TRIALS);
         check();
     }
 
@@ -47,18 +51,25 @@ class NoteCoveragePropertyTest {
         RandomGenerator chance = Chance.seeded(2027);
         for (int t = 0; t < TRIALS; t++) {
             StringNote string = StringNote.plain(
-                            chance.nextDouble(140, 320), chance.nextDouble(3e-5, 2e-4), chance.nextDouble(0.6, 1.2), 2)
+                            chance.nextDouble(140, 320),
+                            chance.nextDouble(3e-5, 2e-4),
+                            chance.nextDouble(0.6, 1.2),
+                            1.6)
                     .inNoise(40, 0.3);
-            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), NoteSettings.STANDARD);
+            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), FEW_PARTIALS);
             countSeries(string, result);
             for (Partial p : result.partials()) {
                 if (p.number() <= 5 && p.decay() instanceof PartialDecay.OneStage one) {
                     count("decay time", one.decayTimeSeconds(), string.earlySeconds());
                 }
             }
-            result.decay().t20().found().ifPresent(d -> count("T20", d.seconds(), string.earlySeconds()));
+            DecayTime whole = result.decay().t20().found().orElseThrow();
+            // The unheard end is a judgement, not chance: on a string that keeps to one exponential it never errs.
+            assertThat(Math.abs(whole.seconds().value() - string.earlySeconds()))
+                    .isLessThan(Math.max(
+                            0.03 * string.earlySeconds(), whole.seconds().halfWidth95()));
         }
-        assertThat(counts.get("decay time")[1]).isGreaterThan(4 * TRIALS);
+        assertThat(total("decay time")).isGreaterThan(4 * TRIALS);
         check();
     }
 
@@ -73,6 +84,10 @@ class NoteCoveragePropertyTest {
         count[0] += Math.abs(estimate.value() - truth) <= estimate.halfWidth95() ? 1 : 0;
         count[1]++;
         largest.merge(name, Math.abs(estimate.value() / truth - 1), Math::max);
+    }
+
+    private int total(String name) {
+        return counts.getOrDefault(name, new int[2])[1];
     }
 
     private void check() {

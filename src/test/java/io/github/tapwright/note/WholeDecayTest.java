@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.StringNote;
+import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +26,7 @@ class WholeDecayTest {
     void allThreeTimesAreRightToThreePerCent(double seconds, double recorded, double snrDb) {
         StringNote string = StringNote.plain(196, 5e-5, seconds, recorded).inNoise(snrDb, 0.2);
         WholeDecay decay = decay(string, 17);
-        for (Finding<DecayTime> time : java.util.List.of(decay.early(), decay.t20(), decay.t30())) {
+        for (Finding<DecayTime> time : List.of(decay.early(), decay.t20(), decay.t30())) {
             assertThat(time.found().orElseThrow().seconds().value()).isCloseTo(seconds, Percentage.withPercentage(3));
         }
         assertThat(decay.decayTime().found().orElseThrow().range()).isEqualTo(DecayRange.T30);
