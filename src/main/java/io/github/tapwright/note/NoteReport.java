@@ -56,6 +56,7 @@ final class NoteReport {
         survey.fits().forEach((number, fit) -> {
             PartialReport report = new PartialReport(fit, secondsBefore, seconds);
             Optional<Estimate> hz = report.frequencyHz()
+                    .filter(f -> f.value() <= settings.highestPartialHz())
                     .filter(f -> report.levelDb().isPresent())
                     .filter(f -> f.standardUncertainty() < LARGEST_U_OF_SPACING * f.value() / number);
             if (hz.isPresent()) {

@@ -15,7 +15,10 @@ final class NoteTrack {
 
     private static final double BAND_MARGIN = 1.05;
     private static final double USABLE_OF_RATE = 0.45;
-    private static final double RATE_OVER_BAND = 2.5;
+    private static final double RATE_OVER_BAND = 2.1;
+
+    /** Partials somewhat above the highest wanted are fitted too, so that their tails lean on none that is reported. */
+    private static final double BEYOND = 1.15;
 
     private final SampleRate sampleRate;
     private final double rateHz;
@@ -46,7 +49,7 @@ final class NoteTrack {
      */
     static NoteTrack read(SampleStream stream, NoteSettings settings) {
         double rate = stream.sampleRate().hertz();
-        double bandHz = Math.min(settings.highestPartialHz(), USABLE_OF_RATE * rate);
+        double bandHz = Math.min(BEYOND * settings.highestPartialHz(), USABLE_OF_RATE * rate);
         int factor = (int) Math.max(1, Math.floor(rate / (RATE_OVER_BAND * BAND_MARGIN * bandHz)));
         NoteChannel[] channels = new NoteChannel[stream.channelCount()];
         for (int c = 0; c < channels.length; c++) {
@@ -73,7 +76,7 @@ final class NoteTrack {
         return rateHz;
     }
 
-    /** Highest frequency at which partials are looked for. */
+    /** Highest frequency at which partials are looked for; those above the settings' highest are not reported. */
     double bandHz() {
         return bandHz;
     }

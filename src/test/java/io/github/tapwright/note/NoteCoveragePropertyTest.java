@@ -6,7 +6,6 @@ import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.StringNote;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
@@ -20,9 +19,6 @@ class NoteCoveragePropertyTest {
     private static final int TRIALS = 200;
     private static final double RATE_HZ = 8000;
 
-    /** A dozen partials are enough, and quick. */
-    private static final NoteSettings FEW_PARTIALS = new NoteSettings(440, 38, 1600, 2600, Optional.empty());
-
     private final Map<String, int[]> counts = new TreeMap<>();
     private final Map<String, Double> largest = new TreeMap<>();
 
@@ -33,7 +29,7 @@ class NoteCoveragePropertyTest {
             StringNote string = StringNote.plain(chance.nextDouble(140, 320), chance.nextDouble(3e-5, 2e-4), 0.8, 2.5)
                     .inTwoPlanes(chance.nextDouble(3, 5), chance.nextDouble(0.15, 0.4), 0)
                     .damped(0.05);
-            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), FEW_PARTIALS);
+            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), NoteSettings.STANDARD);
             countSeries(string, result);
             for (Partial p : result.partials()) {
                 if (p.number() <= 5 && p.decay() instanceof PartialDecay.TwoStage two) {
@@ -56,7 +52,7 @@ class NoteCoveragePropertyTest {
                             chance.nextDouble(0.6, 1.2),
                             1.6)
                     .inNoise(40, 0.3);
-            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), FEW_PARTIALS);
+            NoteResult result = NoteAnalysis.analyse(string.recording(RATE_HZ, chance).stream(), NoteSettings.STANDARD);
             countSeries(string, result);
             for (Partial p : result.partials()) {
                 if (p.number() <= 5 && p.decay() instanceof PartialDecay.OneStage one) {
