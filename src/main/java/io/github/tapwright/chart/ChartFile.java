@@ -55,6 +55,30 @@ public final class ChartFile {
         write(new LevelChart(picture), file);
     }
 
+    /**
+     * Writes a picture; a file that is there already is replaced once the new one is whole.
+     *
+     * @param picture what to show
+     * @param file ends in ".png" or ".svg"
+     * @throws IllegalArgumentException if it ends otherwise
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(FingerboardPicture picture, Path file) throws IOException {
+        write(new FingerboardChart(picture), file);
+    }
+
+    /**
+     * Writes a picture; a file that is there already is replaced once the new one is whole.
+     *
+     * @param picture what to show
+     * @param file ends in ".png" or ".svg"
+     * @throws IllegalArgumentException if it ends otherwise
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(NotePicture picture, Path file) throws IOException {
+        write(new NoteChart(picture), file);
+    }
+
     private static void write(Drawing drawing, Path file) throws IOException {
         requireKnownEnding(file);
         byte[] bytes = isPng(file) ? png(drawing) : svg(drawing);

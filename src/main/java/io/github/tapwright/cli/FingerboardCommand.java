@@ -45,6 +45,9 @@ final class FingerboardCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "OUT", description = "Write one line for each note.")
     private Optional<Path> csv = Optional.empty();
 
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write maps of the fingerboard as .png or .svg.")
+    private Optional<Path> plot = Optional.empty();
+
     @Mixin
     private TuningOptions tuning = new TuningOptions();
 
@@ -71,6 +74,7 @@ final class FingerboardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        plot.ifPresent(PictureOption::check);
         Fingerboard.Settings settings = settings();
         List<ShownResonance> resonances = sitting.isPresent() ? resonances(sitting.get()) : List.of();
         Fingerboard board = bench.mapFingerboard().map(files, settings, terminal.progress());
@@ -83,6 +87,10 @@ final class FingerboardCommand implements Callable<Integer> {
         if (csv.isPresent()) {
             Files.writeString(csv.get(), FingerboardJson.csv(names, board), StandardCharsets.UTF_8);
             terminal.note("wrote " + csv.get());
+        }
+        if (plot.isPresent()) {
+            boolean written = FingerboardMaps.write(board, plot.get());
+            terminal.note(written ? "wrote " + plot.get() : "no picture written, because no note has a place");
         }
         boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

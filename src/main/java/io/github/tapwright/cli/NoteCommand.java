@@ -5,6 +5,7 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.note.NoteName;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.sitting.AnalyseNotes;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,9 @@ final class NoteCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write the partials of one note as .png or .svg.")
+    private Optional<Path> plot = Optional.empty();
+
     @Option(names = "--expect", paramLabel = "NOTE", description = "The note that was meant, such as E2 or Bb3.")
     private Optional<String> expected = Optional.empty();
 
@@ -43,7 +47,13 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
+        if (plot.isPresent()) {
+            PictureOption.check(plot.get());
+            if (files.size() > 1) {
+                throw new RefusedEntryException("--plot draws one note; give one file");
+            }
+        }
         List<AnalyseNotes.Found> found = bench.analyseNotes().analyse(files, settings(), terminal.progress());
         List<String> names = files.stream().map(Path::toString).toList();
         if (json) {
@@ -53,6 +63,10 @@ final class NoteCommand implements Callable<Integer> {
             for (int i = 0; i < found.size(); i++) {
                 text.print(names.get(i), found.get(i));
             }
+        }
+        if (plot.isPresent()) {
+            boolean written = NoteDrawing.write(names.get(0), found.get(0).result(), plot.get());
+            terminal.note(written ? "wrote " + plot.get() : "no picture written, because there are no partials");
         }
         boolean any = found.stream().anyMatch(f -> f.result().pitch().found().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

@@ -1,0 +1,73 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.FingerboardPicture;
+import io.github.tapwright.chart.FingerboardPicture.Cell;
+import io.github.tapwright.chart.FingerboardPicture.FretMap;
+import io.github.tapwright.note.run.FastDecay;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Fingerboard;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** From a run of notes to a picture of maps. */
+final class FingerboardMaps {
+
+    private FingerboardMaps() {}
+
+    /** Writes the picture; false, and no file, if no note has a place. */
+    static boolean write(Fingerboard board, Path file) throws IOException {
+        Tuning tuning = board.settings().tuning();
+        List<FretMap> maps = new ArrayList<>();
+        add(maps, board, "Early decay (s)", 1, Fingerboard.Note::earlyDecayTimeSeconds);
+        add(
+                maps,
+                board,
+                "LAFmax (dB re full scale)",
+                0,
+                n -> n.levels().map(l -> l.lafMax().levelDb()));
+        add(maps, board, "Pitch off (cents)", 0, n -> n.pitchErrorCents(tuning));
+        add(maps, board, "Centroid (Hz)", 0, n -> n.result().spectralCentroidHz());
+        if (maps.isEmpty()) {
+            return false;
+        }
+        List<String> lines = List.of(
+                board.notes().size()
+                        + " notes found; darker is more; framed: dies away much faster than the frets around",
+                "the level contains the strength of each pluck");
+        ChartFile.write(
+                new FingerboardPicture(
+                        "A run of notes over the fingerboard",
+                        lines,
+                        tuning.openHz().size(),
+                        maps),
+                file);
+        return true;
+    }
+
+    private static void add(
+            List<FretMap> maps,
+            Fingerboard board,
+            String title,
+            int places,
+            Function<Fingerboard.Note, Optional<Double>> value) {
+        Set<Fret> fast = board.fastDecays().stream().map(FastDecay::place).collect(Collectors.toSet());
+        TreeMap<Fret, Cell> cells = new TreeMap<>();
+        for (Fingerboard.Note note : board.notes()) {
+            note.place()
+                    .ifPresent(at -> value.apply(note)
+                            .ifPresent(v -> cells.put(at, new Cell(at.string(), at.fret(), v, fast.contains(at)))));
+        }
+        if (!cells.isEmpty()) {
+            maps.add(new FretMap(title, places, List.copyOf(cells.values())));
+        }
+    }
+}
