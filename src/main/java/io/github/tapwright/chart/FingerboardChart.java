@@ -93,11 +93,12 @@ final class FingerboardChart implements Drawing {
         text.setPaint(share > DARK ? Look.PAPER : Look.INK);
         plot.addAnnotation(text);
         if (cell.marked()) {
+            // The axis points down, so the lower edge comes first.
             plot.addAnnotation(new XYBoxAnnotation(
                     cell.fret() - HALF,
-                    cell.string() - HALF,
-                    cell.fret() + HALF,
                     cell.string() + HALF,
+                    cell.fret() + HALF,
+                    cell.string() - HALF,
                     FRAME,
                     Look.colour(1)));
         }
