@@ -49,7 +49,8 @@ final class BandSurvey {
             found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b, List.of()));
         }
         for (int i = 0; i < POLISHES; i++) {
-            found = polished(found, i == POLISHES - 1);
+            boolean last = i == POLISHES - 1;
+            found = polished(found, last ? StartTimeSpread.laterStarts(spectra) : List.of());
         }
         found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
         return withoutDoubles(found);
@@ -71,7 +72,7 @@ final class BandSurvey {
         return single;
     }
 
-    private List<Found> polished(List<Found> found, boolean last) {
+    private List<Found> polished(List<Found> found, List<DecaySpectra> laterStarts) {
         List<Found> better = new ArrayList<>();
         for (int b = 0; b + 1 < edgesHz.length; b++) {
             double low = edgesHz[b] - MARGIN_HZ;
@@ -88,7 +89,7 @@ final class BandSurvey {
             }
             SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
             PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
-            List<PoleFit> later = last ? StartTimeSpread.laterFits(spectra, fit, outside, low, high) : List.of();
+            List<PoleFit> later = StartTimeSpread.laterFits(spectra, laterStarts, fit, outside, low, high);
             better.addAll(inBand(fit, b, later));
         }
         return better;

@@ -22,9 +22,13 @@ final class DecaySpectra {
         }
     }
 
-    /** The spectra of the same decays, their beginning left out. */
+    /**
+     * The spectra of the same decays, their beginning left out.
+     *
+     * @param seconds at least so much, and a little more where that makes the transform quick
+     */
     DecaySpectra later(double seconds) {
-        int skip = (int) Math.round(seconds * rateHz());
+        int skip = length() - Fourier.quickLength(length() - (int) Math.round(seconds * rateHz()));
         double[][] rest = new double[strikes()][];
         for (int s = 0; s < rest.length; s++) {
             rest[s] = Arrays.copyOfRange(decays.decay(s), skip, length());

@@ -18,6 +18,7 @@ final class StartTimeSpread {
 
     private static final List<Double> LATER_SECONDS = List.of(0.015, 0.030, 0.050);
     private static final double LEAST_CHANCE = 0.1;
+    private static final double MOST_LEFT_OUT = 0.2;
     private static final int STEPS = 8;
     private static final double CHANCE_SIGMAS = 2;
     private static final double FARTHEST_WIDTHS = 0.5;
@@ -35,27 +36,43 @@ final class StartTimeSpread {
     }
 
     /**
+     * The decays from later starts.
+     *
+     * @param spectra of the whole decays
+     * @return one for each start that leaves four fifths of the decay or more
+     */
+    static List<DecaySpectra> laterStarts(DecaySpectra spectra) {
+        return LATER_SECONDS.stream()
+                .filter(seconds -> seconds < MOST_LEFT_OUT * spectra.seconds())
+                .map(spectra::later)
+                .toList();
+    }
+
+    /**
      * Fits a band again from later starts.
      *
      * @param spectra of the whole decays
+     * @param laterStarts the same from later starts
      * @param fit the band's fit
      * @param outside poles outside the band, subtracted as in the fit
      * @param lowHz lower edge
      * @param highHz upper edge
-     * @return one fit for each start, poles in the order of the fit; fewer where the decays are too short
+     * @return one fit for each start, poles in the order of the fit
      */
     static List<PoleFit> laterFits(
-            DecaySpectra spectra, PoleFit fit, List<SharedMode> outside, double lowHz, double highHz) {
+            DecaySpectra spectra,
+            List<DecaySpectra> laterStarts,
+            PoleFit fit,
+            List<SharedMode> outside,
+            double lowHz,
+            double highHz) {
         List<PoleFit> fits = new ArrayList<>();
-        for (double seconds : LATER_SECONDS) {
-            if (seconds < 0.2 * spectra.seconds()) {
-                DecaySpectra cut = spectra.later(seconds);
-                List<SharedMode> decayed = outside.stream()
-                        .map(m -> m.later(Math.round(seconds * spectra.rateHz()) / spectra.rateHz()))
-                        .toList();
-                SpectralWindow window = SpectralWindow.of(cut, lowHz, highHz, decayed);
-                fits.add(PoleRefinement.refine(window, fit.poles(), STEPS));
-            }
+        for (DecaySpectra later : laterStarts) {
+            double seconds = spectra.seconds() - later.seconds();
+            List<SharedMode> decayed =
+                    outside.stream().map(m -> m.later(seconds)).toList();
+            SpectralWindow window = SpectralWindow.of(later, lowHz, highHz, decayed);
+            fits.add(PoleRefinement.refine(window, fit.poles(), STEPS));
         }
         return fits;
     }

@@ -24,24 +24,8 @@ final class NoteSpectrum {
      */
     NoteSpectrum(double[] signal, int from, int to, double rateHz) {
         this.rateHz = rateHz;
-        this.length = quickLength(to - from);
+        this.length = Fourier.quickLength(to - from);
         this.left = new Fourier(length).forward(Arrays.copyOfRange(signal, from, from + length));
-    }
-
-    /** The largest even number up to n without prime factors above 5. */
-    private static int quickLength(int n) {
-        for (int m = n - n % 2; m > 2; m -= 2) {
-            int rest = m;
-            for (int prime : new int[] {2, 3, 5}) {
-                while (rest % prime == 0) {
-                    rest /= prime;
-                }
-            }
-            if (rest == 1) {
-                return m;
-            }
-        }
-        return 2;
     }
 
     double binHz() {

@@ -26,6 +26,27 @@ public final class Fourier {
     }
 
     /**
+     * The longest length up to {@code n} that transforms quickly: even, without prime factors above 5.
+     *
+     * @param n at least 2
+     * @return between n/2 and n
+     */
+    public static int quickLength(int n) {
+        for (int m = n - n % 2; m > 2; m -= 2) {
+            int rest = m;
+            for (int prime : new int[] {2, 3, 5}) {
+                while (rest % prime == 0) {
+                    rest /= prime;
+                }
+            }
+            if (rest == 1) {
+                return m;
+            }
+        }
+        return 2;
+    }
+
+    /**
      * The spectrum of a real signal.
      *
      * @param signal shape [N]; left unchanged

@@ -5,6 +5,7 @@ import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds the mains, 50 or 60 Hz with multiples, in what lies between the taps.
@@ -61,11 +62,15 @@ final class MainsHum {
     private Hum near(double mainsHz) {
         double bestHz = mainsHz;
         double bestSum = -1;
+        int most = (int) (1.1 * highHz / (mainsHz * (1 + MAINS_TOLERANCE)));
+        double[] around = IntStream.rangeClosed(0, most)
+                .mapToDouble(k -> around(k * mainsHz))
+                .toArray();
         for (int i = 0; i < FREQUENCIES_TRIED; i++) {
             double hz = mainsHz * (1 + MAINS_TOLERANCE * (2.0 * i / (FREQUENCIES_TRIED - 1) - 1));
             double sum = 0;
-            for (int k = 1; k * hz <= 1.1 * highHz; k++) {
-                sum += Math.log1p(prominence(k * hz));
+            for (int k = 1; k <= most; k++) {
+                sum += Math.log1p(power(k * hz) / around[k]);
             }
             if (sum > bestSum) {
                 bestSum = sum;
@@ -73,28 +78,33 @@ final class MainsHum {
             }
         }
         List<Integer> multiples = new ArrayList<>();
-        for (int k = 1; k * bestHz <= 1.1 * highHz; k++) {
-            if (prominence(k * bestHz) > PROMINENCE && isSteady(k * bestHz)) {
+        for (int k = 1; k <= most; k++) {
+            if (power(k * bestHz) > PROMINENCE * around[k] && isSteady(k * bestHz)) {
                 multiples.add(k);
             }
         }
         return multiples.size() < FEWEST_MULTIPLES ? Hum.NONE : new Hum(bestHz, multiples);
     }
 
-    /** Power at a frequency over the median within 8 Hz; between bins by a parabola through the logarithms. */
-    private double prominence(double hz) {
+    /** Median power within 8 Hz of a frequency. */
+    private double around(double hz) {
+        int k = (int) Math.round(hz / binHz);
+        int reach = (int) Math.ceil(8 / binHz);
+        int from = Math.max(0, Math.min(power.length - 1, k - reach));
+        return Math.max(Median.of(Arrays.copyOfRange(power, from, Math.min(power.length, k + reach))), 1e-300);
+    }
+
+    /** Power at a frequency; between bins by a parabola through the logarithms. */
+    private double power(double hz) {
         int k = (int) Math.round(hz / binHz);
         if (k < 2 || k + 2 >= power.length) {
             return 0;
         }
-        int reach = (int) Math.ceil(8 / binHz);
-        double around = Median.of(Arrays.copyOfRange(power, Math.max(0, k - reach), Math.min(power.length, k + reach)));
         double x = hz / binHz - k;
         double a = Math.log(power[k - 1] + 1e-300);
         double b = Math.log(power[k] + 1e-300);
         double c = Math.log(power[k + 1] + 1e-300);
-        double here = b + 0.5 * (c - a) * x + 0.5 * (a - 2 * b + c) * x * x;
-        return Math.exp(here) / Math.max(around, 1e-300);
+        return Math.exp(b + 0.5 * (c - a) * x + 0.5 * (a - 2 * b + c) * x * x);
     }
 
     /** Whether a tone is as strong in the last third of the quiet as in the first. */

@@ -1,5 +1,6 @@
 package io.github.tapwright.tap;
 
+import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -102,7 +103,7 @@ final class StrikeJudge {
         double rate = tracks.get(0).decimatedRateHz();
         double seconds =
                 used.stream().mapToDouble(Candidate::availableSeconds).min().orElseThrow();
-        int length = (int) Math.floor(seconds * rate);
+        int length = Fourier.quickLength((int) Math.floor(seconds * rate));
         double[][] samples = used.stream().map(c -> c.decay(length)).toArray(double[][]::new);
         return new Decays(rate, samples, Hum.shared(hums).tonesHz(), quietest(length));
     }
