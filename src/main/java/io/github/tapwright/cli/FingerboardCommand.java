@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.FingerboardJson;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.note.run.PlayingOrder;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
@@ -112,7 +113,7 @@ final class FingerboardCommand implements Callable<Integer> {
             case "string-by-string" -> PlayingOrder.STRING_BY_STRING;
             case "lowest-fret" -> PlayingOrder.LOWEST_FRET;
             default ->
-                throw new IllegalArgumentException("the order is string-by-string or lowest-fret, not '" + order + "'");
+                throw new RefusedEntryException("the order is string-by-string or lowest-fret, not '" + order + "'");
         };
     }
 }

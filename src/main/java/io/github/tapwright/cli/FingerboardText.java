@@ -29,7 +29,8 @@ final class FingerboardText {
     void print(List<String> files, Fingerboard board, List<ShownResonance> resonances) {
         long placed = board.notes().stream().filter(n -> n.place().isPresent()).count();
         terminal.say(
-                "%d notes found, %d of them on the fingerboard", board.notes().size(), placed);
+                "%d attacks found, %d of them notes on the fingerboard",
+                board.notes().size(), placed);
         printFast(board, resonances);
         if (placed > 0) {
             Tuning tuning = board.settings().tuning();

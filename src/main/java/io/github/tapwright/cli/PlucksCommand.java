@@ -3,11 +3,15 @@ package io.github.tapwright.cli;
 import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.exchange.PlucksJson;
 import io.github.tapwright.level.LevelSettings;
+import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.Pluck;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,8 +44,14 @@ final class PlucksCommand implements Callable<Integer> {
             description = "Recordings of the second instrument, same set-up.")
     private List<Path> second = List.of();
 
+    @ArgGroup
+    private CalibrationChoice calibration = new CalibrationChoice();
+
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
+
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
 
     @Mixin
     private TuningOptions tuning = new TuningOptions();
@@ -52,8 +62,10 @@ final class PlucksCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        LevelSettings settings = LevelSettings.RELATIVE;
+    public Integer call() throws IOException {
+        Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
+        LevelSettings settings =
+                applied.map(c -> LevelSettings.calibrated(c.calibration())).orElse(LevelSettings.RELATIVE);
         List<Pluck> a = bench.measurePlucks().measure(first, tuning.tuning(), settings, terminal.progress());
         List<Pluck> b = second.isEmpty()
                 ? List.of()
@@ -63,6 +75,7 @@ final class PlucksCommand implements Callable<Integer> {
         if (json) {
             terminal.print(PlucksJson.of(side(first, a), side(second, b), comparisons, unit));
         } else {
+            applied.ifPresent(c -> new CalibrationText(terminal, bench.clock().getZone()).print(c));
             new PlucksText(terminal, unit).print(a, b, comparisons);
         }
         return a.stream().anyMatch(p -> p.string().isPresent()) ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

@@ -37,7 +37,7 @@ final class PoleFit {
         columns = new double[poles.size()][4][rows];
         int at = 0;
         for (int m = 0; m < poles.size(); m++) {
-            window.shape().fill(poles.get(m), columns[m]);
+            window.shape().fill(poles.get(m).omega(), poles.get(m).sigma(), columns[m]);
             setColumn(basis, at++, columns[m][0]);
             setColumn(basis, at++, columns[m][1]);
         }

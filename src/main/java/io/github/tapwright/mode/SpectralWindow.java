@@ -1,5 +1,6 @@
 package io.github.tapwright.mode;
 
+import io.github.tapwright.signal.LineShape;
 import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
@@ -40,7 +41,7 @@ final class SpectralWindow {
         DMatrixRMaj data = spectra.rows(first, bins);
         double[][] columns = new double[4][2 * bins];
         for (SharedMode mode : outside) {
-            shape.fill(mode.pole(), columns);
+            shape.fill(mode.pole().omega(), mode.pole().sigma(), columns);
             for (int s = 0; s < data.numCols; s++) {
                 for (int r = 0; r < data.numRows; r++) {
                     data.add(r, s, -mode.cosine(s) * columns[0][r] - mode.sine(s) * columns[1][r]);
@@ -68,7 +69,7 @@ final class SpectralWindow {
         for (double hz : spectra.humHz()) {
             if (hz > lowHz - 5 && hz < highHz + 5) {
                 double[][] columns = new double[4][2 * bins];
-                shape.fill(new Pole(2 * Math.PI * hz, 0), columns);
+                shape.fill(2 * Math.PI * hz, 0, columns);
                 companions.add(columns[0]);
                 companions.add(columns[1]);
             }

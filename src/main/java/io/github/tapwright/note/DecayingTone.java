@@ -1,5 +1,7 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.LineShape;
+
 /**
  * One decaying sine: s = −σ ± iω.
  *
@@ -22,5 +24,12 @@ record DecayingTone(double omega, double sigma) {
     /** Half-power width of its line, Hz. */
     double widthHz() {
         return sigma / Math.PI;
+    }
+
+    /** Its cosine, its sine, and both differentiated by σ, over the bins of a shape; see {@link LineShape#fill}. */
+    double[][] columns(LineShape shape) {
+        double[][] columns = new double[4][2 * shape.bins()];
+        shape.fill(omega, sigma, columns);
+        return columns;
     }
 }

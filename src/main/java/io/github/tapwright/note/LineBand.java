@@ -1,5 +1,7 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.LineShape;
+
 /**
  * A run of bins around one partial, to be fitted.
  *

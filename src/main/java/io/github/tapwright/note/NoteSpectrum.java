@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.signal.LineShape;
 import java.util.Arrays;
 
 /**
@@ -77,8 +78,7 @@ final class NoteSpectrum {
         int first = (int) Math.max(0, Math.floor((hz - reachHz) / binHz()));
         int last = (int) Math.min(length / 2.0, Math.ceil((hz + reachHz) / binHz()));
         int bins = last - first + 1;
-        double[][] columns =
-                new LineShape(first, bins, length, rateHz).columns(fit.tones().get(tone));
+        double[][] columns = fit.tones().get(tone).columns(new LineShape(first, bins, length, rateHz));
         for (int i = 0; i < bins; i++) {
             left[2 * (first + i)] += sign * fit.value(tone, columns, i);
             left[2 * (first + i) + 1] += sign * fit.value(tone, columns, bins + i);

@@ -29,7 +29,7 @@ final class PartialFit {
         this.tones = List.copyOf(tones);
         List<double[]> linear = new ArrayList<>();
         for (DecayingTone tone : tones) {
-            double[][] own = band.shape().columns(tone);
+            double[][] own = tone.columns(band.shape());
             columns.add(own);
             linear.add(own[0]);
             linear.add(own[1]);

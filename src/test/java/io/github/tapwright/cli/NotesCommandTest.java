@@ -152,6 +152,38 @@ class NotesCommandTest {
     }
 
     @Test
+    void withACalibratorPlucksHaveTheirLoudnessInSone() throws IOException {
+        double[] tone = new double[(int) (6 * RATE_HZ)];
+        for (int n = 0; n < tone.length; n++) {
+            tone[n] = 0.1 * Math.sin(2 * Math.PI * 1000 * n / RATE_HZ);
+        }
+        Path calibrator = folder.resolve("tone.wav");
+        WavWriter.write(calibrator, Recording.of(new SampleRate(RATE_HZ), tone), WavSamples.INT_24);
+        Path plucks = run("a.wav", note(110, 3, 0.4, 1));
+
+        JsonNode document = json(CommandRun.of("plucks", plucks, "--calibration", calibrator + "=94", "--json"));
+
+        assertThat(document.path("level_unit").textValue()).isEqualTo("dB re 20 µPa");
+        assertThat(document.path("a").path(0).path("loudness_sone_max").doubleValue())
+                .isBetween(5.0, 60.0);
+        assertThat(json(CommandRun.of("plucks", plucks, "--json"))
+                        .path("a")
+                        .path(0)
+                        .path("loudness_sone_max")
+                        .isNull())
+                .isTrue();
+    }
+
+    @Test
+    void anUnknownOrderIsRefusedInOneLine() throws IOException {
+        CommandRun run = CommandRun.of("fingerboard", run("a.wav", note(110, 3, 0.4, 1)), "--order", "sideways");
+        assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(run.err())
+                .contains("string-by-string or lowest-fret, not 'sideways'")
+                .hasLineCount(1);
+    }
+
+    @Test
     void onePluckAStringCannotTell() throws IOException {
         Path a = run("a.wav", note(110, 3, 0.4, 1));
         Path b = run("b.wav", note(110, 3, 0.6, 2));

@@ -1,14 +1,14 @@
-package io.github.tapwright.mode;
+package io.github.tapwright.signal;
 
 /**
  * The exact spectrum of a decaying sine over a finite stretch, and its derivatives.
  *
- * <p>A real decaying sine is a·Re(zⁿ) + b·Im(zⁿ), so each pole has two real columns. With z = exp((−σ+iω)/rate), and
+ * <p>A real decaying sine is a·Re(zⁿ) + b·Im(zⁿ), so each has two real columns. With z = exp((−σ+iω)/rate), and
  * w = exp(−2πi·k/N), the discrete transform of zⁿ over N samples is g(z) = (1−zᴺ)/(1−z·w). The columns are
  * (g(z)+g(z̄))/2 for the cosine and (g(z)−g(z̄))/(2i) for the sine. No leakage is left to chance: cutting
  * the decay at N samples is part of the formula. Derived here.
  */
-final class LineShape {
+public final class LineShape {
 
     private final double[] wRe;
     private final double[] wIm;
@@ -23,7 +23,7 @@ final class LineShape {
      * @param length N, samples of each decay
      * @param rateHz samples per second
      */
-    LineShape(int firstBin, int bins, int length, double rateHz) {
+    public LineShape(int firstBin, int bins, int length, double rateHz) {
         this.length = length;
         this.rateHz = rateHz;
         wRe = new double[bins];
@@ -35,29 +35,40 @@ final class LineShape {
         }
     }
 
-    int bins() {
+    /**
+     * How many bins.
+     *
+     * @return at least 1
+     */
+    public int bins() {
         return wRe.length;
     }
 
-    /** Angular frequency of a bin, rad/s. */
-    double omega(int bin) {
+    /**
+     * Angular frequency of a bin.
+     *
+     * @param bin from 0, counted from the first bin of the run
+     * @return rad/s
+     */
+    public double omega(int bin) {
         return -Math.atan2(wIm[bin], wRe[bin]) * rateHz;
     }
 
     /**
-     * Fills the four columns of a pole: cosine, sine, then both differentiated by σ. The derivatives by ω are
+     * Fills the four columns of a decaying sine: cosine, sine, then both differentiated by σ. The derivatives by ω are
      * the same two: that of the cosine is the sine's by σ, that of the sine is minus the cosine's by σ.
      *
-     * @param pole where
+     * @param omega ω, damped angular frequency, rad/s, greater than 0
+     * @param sigma σ, decay rate of the amplitude, 1/s, 0 for a steady tone
      * @param columns shape [4][2·bins]: real parts first, imaginary parts after them
      */
-    void fill(Pole pole, double[][] columns) {
-        double magnitude = Math.exp(-pole.sigma() / rateHz);
-        double zRe = magnitude * Math.cos(pole.omega() / rateHz);
-        double zIm = magnitude * Math.sin(pole.omega() / rateHz);
-        double last = Math.exp(-pole.sigma() * length / rateHz);
-        double lastRe = last * Math.cos(pole.omega() * length / rateHz);
-        double lastIm = last * Math.sin(pole.omega() * length / rateHz);
+    public void fill(double omega, double sigma, double[][] columns) {
+        double magnitude = Math.exp(-sigma / rateHz);
+        double zRe = magnitude * Math.cos(omega / rateHz);
+        double zIm = magnitude * Math.sin(omega / rateHz);
+        double last = Math.exp(-sigma * length / rateHz);
+        double lastRe = last * Math.cos(omega * length / rateHz);
+        double lastIm = last * Math.sin(omega * length / rateHz);
         int bins = bins();
         double[] plus = new double[4];
         double[] minus = new double[4];
