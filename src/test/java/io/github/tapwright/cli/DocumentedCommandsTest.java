@@ -2,6 +2,10 @@ package io.github.tapwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.synthesis.Chance;
+import io.github.tapwright.synthesis.StringNote;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,11 +31,23 @@ class DocumentedCommandsTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"README.md", "docs/guide/first-week.md", "docs/guide/how-loud.md"})
+    @ValueSource(
+            strings = {
+                "README.md",
+                "docs/guide/first-week.md",
+                "docs/guide/how-loud.md",
+                "docs/guide/notes-and-fingerboard.md"
+            })
     void everyCommandDoesWhatItSays(String document) throws IOException {
         SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);
+        for (String name : List.of("a2", "neck", "ours", "theirs")) {
+            WavWriter.write(
+                    folder.resolve(name + ".wav"),
+                    StringNote.plain(110, 1e-5, 2, 3).recording(44_100, Chance.seeded(name.hashCode())),
+                    WavSamples.INT_24);
+        }
         List<String> commands = commands(Path.of(document));
-        assertThat(commands).hasSizeGreaterThan(4);
+        assertThat(commands).hasSizeGreaterThan(3);
         for (String command : commands) {
             CommandRun run = CommandRun.of(arguments(command).toArray());
             assertThat(run.code()).as("%s: %s%s", command, run.out(), run.err()).isZero();
@@ -64,7 +80,7 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written = word.matches(".*\\.(svg|png|zip)|calibrator\\.wav.*")
+        boolean written = word.matches(".*\\.(svg|png|zip|csv)|(calibrator|a2|neck|ours|theirs)\\.wav.*")
                 || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
     }
