@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -76,6 +77,7 @@ final class FingerboardCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         plot.ifPresent(PictureOption::check);
+        csv.ifPresent(this::refuseUnlessTable);
         Fingerboard.Settings settings = settings();
         List<ShownResonance> resonances = sitting.isPresent() ? resonances(sitting.get()) : List.of();
         Fingerboard board = bench.mapFingerboard().map(files, settings, terminal.progress());
@@ -95,6 +97,13 @@ final class FingerboardCommand implements Callable<Integer> {
         }
         boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    /** A slip in the order of names must not write a table over a recording. */
+    private void refuseUnlessTable(Path file) {
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            throw new RefusedEntryException(file + ": a table's file name must end in .csv");
+        }
     }
 
     private List<ShownResonance> resonances(SittingId id) throws IOException {

@@ -11,6 +11,7 @@ import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.statistics.Estimate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A plucked note for people: pitch first, then how it rings, then its partials. */
 final class NoteText {
@@ -34,7 +35,9 @@ final class NoteText {
         terminal.say("  pitch               %s", pitch(result));
         terminal.say("  inharmonicity B     %s", orReason(result.inharmonicity(), NoteText::small));
         printDecay(result.decay());
-        terminal.say("  attack              %s s", Figures.text(result.attackSeconds(), 3));
+        result.pitch()
+                .found()
+                .ifPresent(p -> terminal.say("  attack              %s s", Figures.text(result.attackSeconds(), 3)));
         result.spectralCentroidHz().ifPresent(hz -> terminal.say("  spectral centroid   %s Hz", Figures.text(hz, 0)));
         printPartials(result.partials());
         printWarnings(found);
@@ -125,7 +128,7 @@ final class NoteText {
         return "(" + Figures.text(b.times(1e4)) + ")·10⁻⁴";
     }
 
-    private static <T> String orReason(Finding<T> finding, java.util.function.Function<T, String> words) {
+    private static <T> String orReason(Finding<T> finding, Function<T, String> words) {
         return finding.found()
                 .map(words)
                 .orElseGet(() -> "cannot tell: " + finding.refusal().orElse(""));

@@ -78,15 +78,22 @@ final class PlucksCommand implements Callable<Integer> {
             applied.ifPresent(c -> new CalibrationText(terminal, bench.clock().getZone()).print(c));
             new PlucksText(terminal, unit).print(a, b, comparisons);
         }
-        return a.stream().anyMatch(p -> p.string().isPresent()) ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+        boolean heard = a.stream().anyMatch(p -> p.string().isPresent())
+                && (second.isEmpty() || b.stream().anyMatch(p -> p.string().isPresent()));
+        if (!heard) {
+            terminal.note(
+                    "no pluck of an open string was found in " + (second.isEmpty() ? "the recording" : "A or in B")
+                            + "; check the tuning given, and that one string sounds at a time");
+        }
+        return heard ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
     private static List<PluckComparison> comparisons(List<Pluck> a, List<Pluck> b) {
         List<PluckComparison> comparisons = new ArrayList<>();
-        comparisons.add(PluckComparison.of("LAFmax, dB(A)", a, b, Pluck::lafMaxDb));
-        comparisons.add(PluckComparison.of("momentary loudness, LU", a, b, Pluck::momentaryMaxLufs));
+        comparisons.add(PluckComparison.of("LAFmax, dB(A)", Optional.of(1.0), a, b, Pluck::lafMaxDb));
+        comparisons.add(PluckComparison.of("momentary loudness, LU", Optional.of(1.0), a, b, Pluck::momentaryMaxLufs));
         if (a.stream().anyMatch(p -> p.maximumSone().isPresent())) {
-            comparisons.add(PluckComparison.of("loudness, sone", a, b, Pluck::maximumSone));
+            comparisons.add(PluckComparison.of("loudness, sone", Optional.empty(), a, b, Pluck::maximumSone));
         }
         return comparisons;
     }

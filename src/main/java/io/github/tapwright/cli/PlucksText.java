@@ -42,7 +42,8 @@ final class PlucksText {
                     figure(p.lafMaxDb()),
                     figure(p.momentaryMaxLufs()),
                     figure(p.maximumSone()),
-                    p.string().map(s -> Integer.toString(s)).orElse("no open string, left out"));
+                    p.string().map(s -> Integer.toString(s)).orElse("no open string, left out")
+                            + (p.warnings().isEmpty() ? "" : ": " + String.join("; ", p.warnings())));
         }
         table.lines().forEach(terminal.out()::println);
         terminal.say("");
@@ -78,13 +79,10 @@ final class PlucksText {
         }
         Estimate d = string.difference().get();
         String word = differs(d) ? "DIFFERS" : "cannot tell";
-        boolean tellsOneDb = d.halfWidth95() <= 1;
-        return tellsOneDb
+        boolean fine = d.halfWidth95() <= 1 || string.plucksNeeded().isEmpty();
+        return fine
                 ? word
-                : word + "; too few plucks to tell 1 dB: "
-                        + string.plucksNeeded()
-                                .map(n -> n + " on each side are needed")
-                                .orElse("pluck more");
+                : word + "; to tell 1 dB, " + string.plucksNeeded().orElseThrow() + " plucks on each side are needed";
     }
 
     private static boolean differs(Estimate difference) {

@@ -22,7 +22,6 @@ import java.util.stream.Collectors;
  */
 public record PluckComparison(String quantity, List<OnString> strings, Optional<Estimate> overall) {
 
-    private static final double TO_TELL_DB = 1;
     private static final int MOST_PLUCKS = 1000;
 
     /** Keeps a copy of the list. */
@@ -37,7 +36,8 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
      * @param first its plucks on the first instrument
      * @param second its plucks on the second instrument
      * @param difference second minus first; empty with fewer than two plucks on either side
-     * @param plucksNeeded how many plucks on each side would tell 1 dB at this scatter; empty where scatter is unknown
+     * @param plucksNeeded how many plucks on each side would tell what is to be told at this scatter; empty where
+     *     scatter is unknown, nothing is to be told, or more than a thousand would not do
      */
     public record OnString(
             int string, Sample first, Sample second, Optional<Estimate> difference, Optional<Integer> plucksNeeded) {}
@@ -73,11 +73,16 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
      * @param quantity what is compared, with its unit
      * @param first plucks of the first instrument
      * @param second plucks of the second instrument
+     * @param toTell the difference worth telling, 1 dB or 1 LU; empty where there is no such convention
      * @param of the figure of a pluck; plucks without one are left out
      * @return the comparison
      */
     public static PluckComparison of(
-            String quantity, List<Pluck> first, List<Pluck> second, Function<Pluck, Optional<Double>> of) {
+            String quantity,
+            Optional<Double> toTell,
+            List<Pluck> first,
+            List<Pluck> second,
+            Function<Pluck, Optional<Double>> of) {
         List<OnString> strings = new ArrayList<>();
         TreeSet<Integer> numbers =
                 first.stream().flatMap(p -> p.string().stream()).collect(Collectors.toCollection(TreeSet::new));
@@ -88,7 +93,11 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
                 Sample sampleA = Sample.of(a);
                 Sample sampleB = Sample.of(b);
                 strings.add(new OnString(
-                        string, sampleA, sampleB, difference(sampleA, sampleB), plucksNeeded(sampleA, sampleB)));
+                        string,
+                        sampleA,
+                        sampleB,
+                        difference(sampleA, sampleB),
+                        toTell.flatMap(d -> plucksNeeded(sampleA, sampleB, d))));
             }
         }
         return new PluckComparison(quantity, strings, overall(strings));
@@ -111,18 +120,18 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
                 }));
     }
 
-    /** The smallest n for which the 95 % interval of a difference is no wider than ±1 dB at the scatter found. */
-    private static Optional<Integer> plucksNeeded(Sample a, Sample b) {
-        return a.deviation()
-                .flatMap(sa -> b.deviation().map(sb -> {
-                    int n = 2;
-                    while (n < MOST_PLUCKS
-                            && new Estimate(0, Math.sqrt((sa * sa + sb * sb) / n), 2.0 * n - 2).halfWidth95()
-                                    > TO_TELL_DB) {
-                        n++;
-                    }
-                    return n;
-                }));
+    /** The smallest n for which the 95 % interval of a difference is no wider than what is to be told at this scatter. */
+    private static Optional<Integer> plucksNeeded(Sample a, Sample b, double toTell) {
+        if (a.deviation().isEmpty() || b.deviation().isEmpty()) {
+            return Optional.empty();
+        }
+        double scatter = Math.hypot(a.deviation().orElseThrow(), b.deviation().orElseThrow());
+        for (int n = 2; n <= MOST_PLUCKS; n++) {
+            if (new Estimate(0, scatter / Math.sqrt(n), 2.0 * n - 2).halfWidth95() <= toTell) {
+                return Optional.of(n);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Degrees of freedom of the mean by Welch and Satterthwaite again, [GUM] G.4. */

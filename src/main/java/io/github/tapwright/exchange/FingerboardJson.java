@@ -7,12 +7,16 @@ import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A run of notes as JSON and as a CSV table. */
 public final class FingerboardJson {
+
+    private static final Set<String> WITHIN_THE_CUT = Set.of("onset_s", "disturbance");
 
     private static final List<Field<FastDecay>> FAST = List.of(
             Field.of("string", f -> f.place().string()),
@@ -38,7 +42,7 @@ public final class FingerboardJson {
         document.put("fast_decays", JsonText.array(FAST, board.fastDecays()));
         document.put("warnings", board.warnings());
         document.put("open_strings_hz", board.settings().tuning().openHz());
-        document.put("order", board.settings().order().name().toLowerCase(java.util.Locale.ROOT));
+        document.put("order", board.settings().order().name().toLowerCase(Locale.ROOT));
         return JsonText.of(document);
     }
 
@@ -57,6 +61,7 @@ public final class FingerboardJson {
         Map<String, @Nullable Object> document =
                 new LinkedHashMap<>(JsonText.object(row(files, board.settings().tuning()), note));
         document.putAll(NoteJson.note(note.result()));
+        WITHIN_THE_CUT.forEach(document::remove);
         document.put("warnings", note.result().warnings());
         document.put("method_version", note.result().methodVersion());
         return document;

@@ -50,8 +50,8 @@ public final class NoteJson {
                     "decay_range",
                     r -> r.decay().decayTime().found().map(d -> d.range().name())),
             Field.of("decay_heard_db", r -> r.decay().heardDb()),
-            Field.of("onset_s", NoteResult::onsetSeconds),
-            Field.of("attack_s", NoteResult::attackSeconds),
+            Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds())),
+            Field.maybe("attack_s", r -> pitch(r, p -> r.attackSeconds())),
             Field.maybe("spectral_centroid_hz", NoteResult::spectralCentroidHz),
             Field.maybe("disturbance", r -> r.disturbance().map(d -> d.text())));
 

@@ -22,7 +22,7 @@ public final class PlucksJson {
             Field.maybe("difference", s -> s.difference().map(Estimate::value)),
             Field.maybe("difference_u", s -> s.difference().map(Estimate::standardUncertainty)),
             Field.maybe("difference_half_width_95", s -> s.difference().map(Estimate::halfWidth95)),
-            Field.maybe("plucks_needed_for_1_db", PluckComparison.OnString::plucksNeeded));
+            Field.maybe("plucks_needed_to_tell_1", PluckComparison.OnString::plucksNeeded));
 
     private PlucksJson() {}
 
@@ -67,7 +67,8 @@ public final class PlucksJson {
                 Field.maybe("string", Pluck::string),
                 Field.maybe("lafmax_db", Pluck::lafMaxDb),
                 Field.maybe("lufs_momentary_max", Pluck::momentaryMaxLufs),
-                Field.maybe("loudness_sone_max", Pluck::maximumSone));
+                Field.maybe("loudness_sone_max", Pluck::maximumSone),
+                Field.of("warnings", Pluck::warnings));
         return JsonText.array(fields, side.plucks());
     }
 

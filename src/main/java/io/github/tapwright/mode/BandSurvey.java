@@ -65,7 +65,7 @@ final class BandSurvey {
                     || before.fit() == f.fit()
                     || !before.mode().pole().isTwinOf(f.mode().pole())) {
                 single.add(f);
-            } else if (f.mode().heightDb(0) > before.mode().heightDb(0)) {
+            } else if (f.mode().meanHeightDb() > before.mode().meanHeightDb()) {
                 single.set(single.size() - 1, f);
             }
         }

@@ -51,7 +51,7 @@ final class ResonanceReport {
         if (tones.isEmpty()) {
             return;
         }
-        tones.sort(Comparator.comparingDouble(f -> -f.mode().heightDb(0)));
+        tones.sort(Comparator.comparingDouble(f -> -f.mode().meanHeightDb()));
         String named = tones.stream()
                 .limit(MOST_TONES_NAMED)
                 .map(f -> String.format(
@@ -67,14 +67,7 @@ final class ResonanceReport {
 
     /** Mean height over the strikes, each strike's strength (its own mean height) taken out. */
     private static double[] heights(List<BandSurvey.Found> found) {
-        double[] heights = new double[found.size()];
-        for (int i = 0; i < heights.length; i++) {
-            SharedMode mode = found.get(i).mode();
-            for (int s = 0; s < mode.strikes(); s++) {
-                heights[i] += mode.heightDb(s) / mode.strikes();
-            }
-        }
-        return heights;
+        return found.stream().mapToDouble(f -> f.mode().meanHeightDb()).toArray();
     }
 
     private void consider(BandSurvey.Found f, double levelDb) {

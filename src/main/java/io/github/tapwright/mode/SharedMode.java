@@ -44,4 +44,13 @@ record SharedMode(Pole pole, List<Double> amplitudes) {
     double heightDb(int strike) {
         return 20 * Math.log10(Math.max(1e-30, Math.hypot(cosine(strike), sine(strike)) / pole.sigma()));
     }
+
+    /** Mean of {@link #heightDb} over the strikes. */
+    double meanHeightDb() {
+        double sum = 0;
+        for (int s = 0; s < strikes(); s++) {
+            sum += heightDb(s);
+        }
+        return sum / strikes();
+    }
 }

@@ -6,7 +6,8 @@ import java.util.OptionalInt;
  * Finds where a finger or a cut stopped the string.
  *
  * <p>Within {@value #MOMENT_SECONDS} s the level falls by {@value #DROP_DB} dB more than it did in the same time before, and never comes
- * back. A free string cannot do that; beats dip as deep but return.
+ * back. A free string's exponentials cannot do that; beats dip as deep but return.
+ * Derived here; the limits are chosen, not measured.
  */
 final class Stop {
 
@@ -14,6 +15,7 @@ final class Stop {
     private static final double MOMENT_SECONDS = 0.06;
     private static final double DROP_DB = 9;
     private static final double BACK_DB = 6;
+    private static final double AFTER_SECONDS = 0.1;
     private static final double EARLIEST_SECONDS = 0.15;
     private static final double SILENCE = 1e-9;
 
@@ -37,8 +39,9 @@ final class Stop {
         for (int f = last - 1; f >= 0; f--) {
             highestLater[f] = Math.max(highestLater[f + 1], level[f]);
         }
+        int after = (int) Math.round(AFTER_SECONDS / FRAME_SECONDS);
         int first = from / frame + (int) Math.round(EARLIEST_SECONDS / FRAME_SECONDS);
-        for (int f = first; f + moment + 2 < last; f++) {
+        for (int f = first; f + moment + after < last; f++) {
             double before = db(level[f]) - db(level[f - moment]);
             double now = db(level[f + moment]) - db(level[f]);
             if (now < Math.min(0, before) - DROP_DB && db(highestLater[f + moment]) < db(level[f]) - BACK_DB) {

@@ -37,7 +37,8 @@ public final class EditSitting {
         if (!after.equals(before)) {
             sittings.correct(id, after);
         }
-        if (after.hole() != before.hole()) {
+        // An edit that changes nothing repeats one whose analysis may have failed; the same result adds nothing.
+        if (after.hole() != before.hole() || after.equals(before)) {
             reanalyse.reanalyse(id, Optional.empty(), progress);
         }
         return new ShowSitting(sittings).show(id);

@@ -87,7 +87,8 @@ public final class MeasurePlucks {
                 note.pitch().found().flatMap(p -> openString(p.hz().value(), tuning)),
                 levels.soundLevels().map(l -> l.lafMax().levelDb()),
                 report.programme().flatMap(p -> boxed(p.momentaryMaxLufs())),
-                levels.loudness() instanceof HeardLoudness heard ? Optional.of(heard.maximumSone()) : Optional.empty());
+                levels.loudness() instanceof HeardLoudness heard ? Optional.of(heard.maximumSone()) : Optional.empty(),
+                note.warnings());
     }
 
     private static Optional<Integer> openString(double pitchHz, Tuning tuning) {

@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param lafMaxDb largest A-weighted level, time weighting F, dB re full scale or 20 µPa
  * @param momentaryMaxLufs largest loudness of 400 ms, LUFS; empty if the pluck is shorter
  * @param maximumSone largest loudness, sone; empty without a calibration
+ * @param warnings what speaks against this pluck, such as clipping
  */
 public record Pluck(
         int file,
@@ -18,4 +20,11 @@ public record Pluck(
         Optional<Integer> string,
         Optional<Double> lafMaxDb,
         Optional<Double> momentaryMaxLufs,
-        Optional<Double> maximumSone) {}
+        Optional<Double> maximumSone,
+        List<String> warnings) {
+
+    /** Keeps a copy of the list. */
+    public Pluck {
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 class PluckComparisonReferenceTest {
 
     private static Pluck pluck(int string, double levelDb) {
-        return new Pluck(0, 0, Optional.of(string), Optional.of(levelDb), Optional.empty(), Optional.empty());
+        return new Pluck(
+                0, 0, Optional.of(string), Optional.of(levelDb), Optional.empty(), Optional.empty(), List.of());
     }
 
     private static List<Pluck> plucks(int string, double... levelsDb) {
@@ -28,7 +29,7 @@ class PluckComparisonReferenceTest {
     }
 
     private static PluckComparison compare(List<Pluck> a, List<Pluck> b) {
-        return PluckComparison.of("dB", a, b, Pluck::lafMaxDb);
+        return PluckComparison.of("dB", Optional.of(1.0), a, b, Pluck::lafMaxDb);
     }
 
     /**

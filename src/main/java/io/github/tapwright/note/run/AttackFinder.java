@@ -27,6 +27,7 @@ public final class AttackFinder {
     private final double[] brightDb;
     private final double[] levelDb;
     private final int framesOfNote;
+    private final double quietestDb;
 
     private AttackFinder(double[] signal, double rateHz) {
         int frame = (int) Math.max(1, Math.round(FRAME_SECONDS * rateHz));
@@ -44,6 +45,7 @@ public final class AttackFinder {
             brightDb[f] = 20 * Math.log10(Math.sqrt(bright / frame) + SILENCE);
             levelDb[f] = 20 * Math.log10(Math.sqrt(all / frame) + SILENCE);
         }
+        quietestDb = brightDb.length == 0 ? 0 : Median.quantile(brightDb, ROOM_QUANTILE);
     }
 
     /**
@@ -82,7 +84,8 @@ public final class AttackFinder {
     }
 
     private double riseDb(int f) {
-        double before = f == 0 ? 20 * Math.log10(SILENCE) : Double.NEGATIVE_INFINITY;
+        // Nothing was recorded before the first frame; it must stand out of the quietest moments instead.
+        double before = f == 0 ? quietestDb : Double.NEGATIVE_INFINITY;
         for (int i = Math.max(0, f - FRAMES_BEFORE); i < f; i++) {
             before = Math.max(before, brightDb[i]);
         }
