@@ -5,11 +5,10 @@ import io.github.tapwright.chart.NotePicture;
 import io.github.tapwright.chart.NotePicture.Stem;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.Partial;
-import io.github.tapwright.note.PartialDecay;
+import io.github.tapwright.statistics.Estimate;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 
 /** From a note to a picture of its partials. */
 final class NoteDrawing {
@@ -35,14 +34,10 @@ final class NoteDrawing {
     }
 
     private static Stem stem(Partial p) {
-        Optional<Double> early = Optional.empty();
-        Optional<Double> late = Optional.empty();
-        if (p.decay() instanceof PartialDecay.OneStage one) {
-            early = Optional.of(one.decayTimeSeconds().value());
-        } else if (p.decay() instanceof PartialDecay.TwoStage two) {
-            early = Optional.of(two.earlyDecayTimeSeconds().value());
-            late = Optional.of(two.lateDecayTimeSeconds().value());
-        }
-        return new Stem(p.frequencyHz().value(), p.levelDb().value(), early, late);
+        return new Stem(
+                p.frequencyHz().value(),
+                p.levelDb().value(),
+                p.decay().early().map(Estimate::value),
+                p.decay().late().map(Estimate::value));
     }
 }

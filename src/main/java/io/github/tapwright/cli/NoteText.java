@@ -10,7 +10,6 @@ import io.github.tapwright.note.WholeDecay;
 import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.statistics.Estimate;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** A plucked note for people: pitch first, then how it rings, then its partials. */
@@ -82,22 +81,11 @@ final class NoteText {
                     Figures.text(p.frequencyHz()),
                     Figures.text(p.levelDb()),
                     Figures.text(p.harmonicCents(), 1),
-                    early(p.decay()).map(Figures::text).orElse(NONE),
-                    late(p.decay()).map(Figures::text).orElse(NONE),
+                    p.decay().early().map(Figures::text).orElse(NONE),
+                    p.decay().late().map(Figures::text).orElse(NONE),
                     remark(p));
         }
         table.lines().forEach(terminal.out()::println);
-    }
-
-    private static Optional<Estimate> early(PartialDecay decay) {
-        if (decay instanceof PartialDecay.OneStage one) {
-            return Optional.of(one.decayTimeSeconds());
-        }
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.earlyDecayTimeSeconds()) : Optional.empty();
-    }
-
-    private static Optional<Estimate> late(PartialDecay decay) {
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.lateDecayTimeSeconds()) : Optional.empty();
     }
 
     private static String remark(Partial partial) {

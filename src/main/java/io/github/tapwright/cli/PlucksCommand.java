@@ -66,10 +66,8 @@ final class PlucksCommand implements Callable<Integer> {
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelSettings settings =
                 applied.map(c -> LevelSettings.calibrated(c.calibration())).orElse(LevelSettings.RELATIVE);
-        List<Pluck> a = bench.measurePlucks().measure(first, tuning.tuning(), settings, terminal.progress());
-        List<Pluck> b = second.isEmpty()
-                ? List.of()
-                : bench.measurePlucks().measure(second, tuning.tuning(), settings, terminal.progress());
+        List<Pluck> a = measured(first, settings);
+        List<Pluck> b = measured(second, settings);
         List<PluckComparison> comparisons = b.isEmpty() ? List.of() : comparisons(a, b);
         String unit = settings.reference().unit();
         if (json) {
@@ -86,6 +84,12 @@ final class PlucksCommand implements Callable<Integer> {
                             + "; check the tuning given, and that one string sounds at a time");
         }
         return heard ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private List<Pluck> measured(List<Path> files, LevelSettings settings) {
+        return files.isEmpty()
+                ? List.of()
+                : bench.measurePlucks().measure(files, tuning.tuning(), settings, terminal.progress());
     }
 
     private static List<PluckComparison> comparisons(List<Pluck> a, List<Pluck> b) {

@@ -67,10 +67,7 @@ final class PlucksText {
                     verdict(s));
         }
         table.lines().forEach(terminal.out()::println);
-        comparison
-                .overall()
-                .ifPresent(d -> terminal.say(
-                        "  all strings alike: %s: %s", interval(d), differs(d) ? "DIFFERS" : "cannot tell"));
+        comparison.overall().ifPresent(d -> terminal.say("  all strings alike: %s: %s", interval(d), verdict(d)));
     }
 
     private static String verdict(PluckComparison.OnString string) {
@@ -78,15 +75,15 @@ final class PlucksText {
             return "cannot tell: two plucks at least are needed on each side";
         }
         Estimate d = string.difference().get();
-        String word = differs(d) ? "DIFFERS" : "cannot tell";
+        String word = verdict(d);
         boolean fine = d.halfWidth95() <= 1 || string.plucksNeeded().isEmpty();
         return fine
                 ? word
                 : word + "; to tell 1 dB, " + string.plucksNeeded().orElseThrow() + " plucks on each side are needed";
     }
 
-    private static boolean differs(Estimate difference) {
-        return Math.abs(difference.value()) > difference.halfWidth95();
+    private static String verdict(Estimate difference) {
+        return difference.differsFromZero() ? "DIFFERS" : "cannot tell";
     }
 
     private static String interval(Estimate d) {

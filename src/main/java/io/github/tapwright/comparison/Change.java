@@ -30,6 +30,6 @@ public record Change(Estimate difference) {
      * @return true if the two differ, false if one cannot tell
      */
     public boolean differs() {
-        return Math.abs(difference.value()) > difference.halfWidth95();
+        return difference.differsFromZero();
     }
 }

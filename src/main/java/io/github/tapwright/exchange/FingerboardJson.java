@@ -9,14 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A run of notes as JSON and as a CSV table. */
 public final class FingerboardJson {
-
-    private static final Set<String> WITHIN_THE_CUT = Set.of("onset_s", "disturbance");
 
     private static final List<Field<FastDecay>> FAST = List.of(
             Field.of("string", f -> f.place().string()),
@@ -61,7 +58,6 @@ public final class FingerboardJson {
         Map<String, @Nullable Object> document =
                 new LinkedHashMap<>(JsonText.object(row(files, board.settings().tuning()), note));
         document.putAll(NoteJson.note(note.result()));
-        WITHIN_THE_CUT.forEach(document::remove);
         document.put("warnings", note.result().warnings());
         document.put("method_version", note.result().methodVersion());
         return document;

@@ -50,9 +50,12 @@ public final class NoteJson {
                     "decay_range",
                     r -> r.decay().decayTime().found().map(d -> d.range().name())),
             Field.of("decay_heard_db", r -> r.decay().heardDb()),
-            Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds())),
             Field.maybe("attack_s", r -> pitch(r, p -> r.attackSeconds())),
-            Field.maybe("spectral_centroid_hz", NoteResult::spectralCentroidHz),
+            Field.maybe("spectral_centroid_hz", NoteResult::spectralCentroidHz));
+
+    /** Times from the start of what was analysed; they mean something only where that is a whole file. */
+    private static final List<Field<NoteResult>> IN_THE_FILE = List.of(
+            Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds())),
             Field.maybe("disturbance", r -> r.disturbance().map(d -> d.text())));
 
     private static final List<Field<Partial>> PARTIALS = List.of(
@@ -66,8 +69,8 @@ public final class NoteJson {
             Field.of("fits_series", Partial::fitsSeries),
             Field.maybe("decay_time_s", p -> whole(p.decay()).map(Estimate::value)),
             Field.maybe("decay_time_u_s", p -> whole(p.decay()).map(Estimate::standardUncertainty)),
-            Field.maybe("early_decay_time_s", p -> early(p.decay()).map(Estimate::value)),
-            Field.maybe("early_decay_time_u_s", p -> early(p.decay()).map(Estimate::standardUncertainty)),
+            Field.maybe("early_decay_time_s", p -> p.decay().early().map(Estimate::value)),
+            Field.maybe("early_decay_time_u_s", p -> p.decay().early().map(Estimate::standardUncertainty)),
             Field.maybe("late_decay_time_s", p -> late(p.decay()).map(Estimate::value)),
             Field.maybe("late_decay_time_u_s", p -> late(p.decay()).map(Estimate::standardUncertainty)),
             Field.of("two_stage", p -> p.decay() instanceof PartialDecay.TwoStage),
@@ -101,6 +104,7 @@ public final class NoteJson {
     private static Map<String, @Nullable Object> document(String name, AnalyseNotes.Found found) {
         Map<String, @Nullable Object> document = JsonText.object(TapFile.FIELDS, new TapFile(name, found.facts()));
         document.putAll(note(found.result()));
+        document.putAll(JsonText.object(IN_THE_FILE, found.result()));
         document.put(
                 "warnings",
                 Stream.concat(
@@ -140,17 +144,11 @@ public final class NoteJson {
     }
 
     private static Optional<Estimate> whole(PartialDecay decay) {
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.decayTimeSeconds()) : early(decay);
+        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.decayTimeSeconds()) : decay.early();
     }
 
-    private static Optional<Estimate> early(PartialDecay decay) {
-        if (decay instanceof PartialDecay.OneStage one) {
-            return Optional.of(one.decayTimeSeconds());
-        }
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.earlyDecayTimeSeconds()) : Optional.empty();
-    }
-
+    /** One stage that explains the data stands for both. */
     private static Optional<Estimate> late(PartialDecay decay) {
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.lateDecayTimeSeconds()) : early(decay);
+        return decay.late().or(decay::early);
     }
 }

@@ -1,16 +1,42 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.statistics.Estimate;
+import java.util.Optional;
 
 /** How one partial dies away. All times are for 60 dB: ln(1000)/σ with σ the decay rate of the amplitude. */
 public sealed interface PartialDecay {
+
+    /**
+     * The 60 dB time of the fast stage, or of the only one.
+     *
+     * @return empty if the decay was refused
+     */
+    Optional<Estimate> early();
+
+    /**
+     * The 60 dB time of the slow stage.
+     *
+     * @return empty unless there are two
+     */
+    Optional<Estimate> late();
 
     /**
      * One exponential explains the partial.
      *
      * @param decayTimeSeconds time for 60 dB
      */
-    record OneStage(Estimate decayTimeSeconds) implements PartialDecay {}
+    record OneStage(Estimate decayTimeSeconds) implements PartialDecay {
+
+        @Override
+        public Optional<Estimate> early() {
+            return Optional.of(decayTimeSeconds);
+        }
+
+        @Override
+        public Optional<Estimate> late() {
+            return Optional.empty();
+        }
+    }
 
     /**
      * Two exponentials are needed: the string swings in two planes which the bridge damps and tunes differently.
@@ -30,12 +56,34 @@ public sealed interface PartialDecay {
             Estimate decayTimeSeconds,
             Estimate beatHz,
             boolean beats)
-            implements PartialDecay {}
+            implements PartialDecay {
+
+        @Override
+        public Optional<Estimate> early() {
+            return Optional.of(earlyDecayTimeSeconds);
+        }
+
+        @Override
+        public Optional<Estimate> late() {
+            return Optional.of(lateDecayTimeSeconds);
+        }
+    }
 
     /**
      * The recording does not carry the decay.
      *
      * @param reason one line for the maker
      */
-    record Refused(String reason) implements PartialDecay {}
+    record Refused(String reason) implements PartialDecay {
+
+        @Override
+        public Optional<Estimate> early() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Estimate> late() {
+            return Optional.empty();
+        }
+    }
 }

@@ -44,13 +44,7 @@ public final class AnalyseNotes {
             progress.at("listening to " + file.getFileName(), found.size(), files.size());
             try (SourceRecording recording = source.open(file)) {
                 NoteResult result = NoteAnalysis.analyse(recording.stream(), settings);
-                SoundFacts facts = new SoundFacts(
-                        recording.format(),
-                        recording.stream().sampleRate().hertz(),
-                        recording.stream().channelCount(),
-                        result.channelUsed(),
-                        result.durationSeconds(),
-                        recording.notices().get());
+                SoundFacts facts = recording.facts(result.channelUsed(), result.durationSeconds());
                 found.add(new Found(facts, result));
             }
         }

@@ -55,13 +55,7 @@ public final class CheckCalibration {
             int most = (int) (LONGEST_SECONDS * recording.stream().sampleRate().hertz());
             Recording sound = Recording.readAll(recording.stream(), most);
             int channel = strongest(sound);
-            SoundFacts facts = new SoundFacts(
-                    recording.format(),
-                    sound.sampleRate().hertz(),
-                    sound.channelCount(),
-                    channel,
-                    sound.sampleRate().seconds(sound.length()),
-                    recording.notices().get());
+            SoundFacts facts = recording.facts(channel, sound.sampleRate().seconds(sound.length()));
             return new CheckedTone(calibration(sound, channel, tone), facts);
         });
     }

@@ -42,13 +42,7 @@ public final class MeasureLevels {
 
     private static MeasuredLevels measure(Path file, SourceRecording recording, LevelSettings settings) {
         LevelReport report = LevelAnalysis.of(recording.stream(), settings);
-        SoundFacts facts = new SoundFacts(
-                recording.format(),
-                recording.stream().sampleRate().hertz(),
-                report.channels().size(),
-                MeasuredLevels.loudest(report),
-                report.durationSeconds(),
-                recording.notices().get());
+        SoundFacts facts = recording.facts(MeasuredLevels.loudest(report), report.durationSeconds());
         return new MeasuredLevels(file.toString(), facts, report);
     }
 }

@@ -14,6 +14,23 @@ import java.util.function.Supplier;
 public record SourceRecording(SampleStream stream, String format, Supplier<List<String>> notices)
         implements AutoCloseable {
 
+    /**
+     * What is known about the file once its sound was read to the end.
+     *
+     * @param channelUsed which channel was analysed, from 0
+     * @param durationSeconds length of the sound
+     * @return the facts, notices included
+     */
+    public SoundFacts facts(int channelUsed, double durationSeconds) {
+        return new SoundFacts(
+                format,
+                stream.sampleRate().hertz(),
+                stream.channelCount(),
+                channelUsed,
+                durationSeconds,
+                notices.get());
+    }
+
     @Override
     public void close() {
         stream.close();

@@ -24,13 +24,7 @@ final class TrackReader {
     Reading read(Path file, String name, TapSettings settings) {
         return source.read(file, name, recording -> {
             TapTrack track = TapTrack.read(recording.stream(), settings);
-            SoundFacts facts = new SoundFacts(
-                    recording.format(),
-                    track.sampleRate().hertz(),
-                    track.channelCount(),
-                    track.channelUsed(),
-                    track.durationSeconds(),
-                    recording.notices().get());
+            SoundFacts facts = recording.facts(track.channelUsed(), track.durationSeconds());
             return new Reading(track, facts);
         });
     }

@@ -43,6 +43,15 @@ public record Estimate(double value, double standardUncertainty, double degreesO
     }
 
     /**
+     * Whether zero lies outside the 95 % interval.
+     *
+     * @return true if the value differs from zero, false if one cannot tell
+     */
+    public boolean differsFromZero() {
+        return Math.abs(value) > halfWidth95();
+    }
+
+    /**
      * The same estimate in another unit: both numbers times {@code factor}.
      *
      * @param factor finite

@@ -4,6 +4,8 @@ import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Map.Entry;
+import java.util.Optional;
 
 /**
  * Points out notes that decay much faster than their neighbours on the same string.
@@ -32,25 +34,29 @@ public final class FastDecays {
      */
     public static List<FastDecay> in(Map<Fret, Double> decayTimesSeconds) {
         List<FastDecay> fast = new ArrayList<>();
-        for (Fret place : decayTimesSeconds.keySet().stream().sorted().toList()) {
-            List<Fret> neighbours = decayTimesSeconds.keySet().stream()
-                    .filter(n -> n.string() == place.string()
-                            && n.fret() != place.fret()
-                            && Math.abs(n.fret() - place.fret()) <= REACH)
+        List<Entry<Fret, Double>> notes = decayTimesSeconds.entrySet().stream()
+                .sorted(Entry.comparingByKey())
+                .toList();
+        for (Entry<Fret, Double> note : notes) {
+            Fret place = note.getKey();
+            List<Entry<Fret, Double>> neighbours = notes.stream()
+                    .filter(n -> n.getKey().string() == place.string()
+                            && n.getKey().fret() != place.fret()
+                            && Math.abs(n.getKey().fret() - place.fret()) <= REACH)
                     .toList();
             if (neighbours.size() >= FEWEST_NEIGHBOURS) {
-                judge(place, neighbours, decayTimesSeconds, fast);
+                judge(note, neighbours).ifPresent(fast::add);
             }
         }
         return fast;
     }
 
-    private static void judge(Fret place, List<Fret> neighbours, Map<Fret, Double> times, List<FastDecay> fast) {
-        double[] x =
-                neighbours.stream().mapToDouble(n -> n.fret() - place.fret()).toArray();
-        double[] y = neighbours.stream()
-                .mapToDouble(n -> Math.log(times.getOrDefault(n, 1.0)))
+    private static Optional<FastDecay> judge(Entry<Fret, Double> note, List<Entry<Fret, Double>> neighbours) {
+        double[] x = neighbours.stream()
+                .mapToDouble(n -> n.getKey().fret() - note.getKey().fret())
                 .toArray();
+        double[] y =
+                neighbours.stream().mapToDouble(n -> Math.log(n.getValue())).toArray();
         double slope = medianSlope(x, y);
         double[] rest = new double[x.length];
         for (int i = 0; i < x.length; i++) {
@@ -61,11 +67,12 @@ public final class FastDecays {
             rest[i] = Math.abs(rest[i] - usual);
         }
         double spread = Math.max(LEAST_SPREAD, NORMAL * Median.of(rest));
-        double here = Math.log(times.getOrDefault(place, 1.0));
+        double here = Math.log(note.getValue());
         double deviations = (usual - here) / spread;
-        if (deviations > DEVIATIONS && here < usual + Math.log(SHARE)) {
-            fast.add(new FastDecay(place, Math.exp(here), Math.exp(usual), deviations));
-        }
+        boolean isFast = deviations > DEVIATIONS && here < usual + Math.log(SHARE);
+        return isFast
+                ? Optional.of(new FastDecay(note.getKey(), Math.exp(here), Math.exp(usual), deviations))
+                : Optional.empty();
     }
 
     private static double medianSlope(double[] x, double[] y) {
