@@ -1,7 +1,6 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.Fourier;
-import io.github.tapwright.statistics.Median;
 import io.github.tapwright.tap.Decays;
 import java.util.Arrays;
 import java.util.List;
@@ -33,7 +32,7 @@ final class DecaySpectra {
         for (int s = 0; s < rest.length; s++) {
             rest[s] = Arrays.copyOfRange(decays.decay(s), skip, length());
         }
-        return new DecaySpectra(new Decays(rateHz(), rest, decays.humHz(), decays.quiet()));
+        return new DecaySpectra(new Decays(rateHz(), rest, decays.humHz()));
     }
 
     int strikes() {
@@ -75,27 +74,6 @@ final class DecaySpectra {
             }
         }
         return rows;
-    }
-
-    /**
-     * Variance of one row (real or imaginary part of a bin) that the room's noise alone gives in a range: from
-     * the median power there, so that hum does not count. 0 if no quiet moment was recorded.
-     */
-    double noiseRowVariance(double lowHz, double highHz) {
-        double[] quiet = decays.quiet();
-        if (quiet.length < 64) {
-            return 0;
-        }
-        double[] power = new Fourier(quiet.length).power(quiet);
-        double binHz = rateHz() / quiet.length;
-        int first = (int) Math.max(1, Math.ceil(lowHz / binHz));
-        int last = Math.min(power.length - 1, (int) Math.floor(highHz / binHz));
-        if (last - first < 8) {
-            return 0;
-        }
-        // The median of an exponentially distributed power is ln 2 times its mean.
-        double mean = Median.of(Arrays.copyOfRange(power, first, last + 1)) / Math.log(2);
-        return 0.5 * mean * length() / quiet.length;
     }
 
     /** One strike's spectrum, interleaved; shared inside the package, nobody changes it. */

@@ -16,13 +16,17 @@ final class SpectralWindow {
     private final LineShape shape;
     private final DMatrixRMaj data;
     private final List<double[]> companions;
-    private final double noiseVariance;
+    private final double energy;
 
-    private SpectralWindow(LineShape shape, DMatrixRMaj data, List<double[]> companions, double noiseVariance) {
-        this.noiseVariance = noiseVariance;
+    private SpectralWindow(LineShape shape, DMatrixRMaj data, List<double[]> companions) {
         this.shape = shape;
         this.data = data;
         this.companions = companions;
+        double sum = 0;
+        for (double x : data.data) {
+            sum += x * x;
+        }
+        this.energy = sum;
     }
 
     /**
@@ -48,8 +52,7 @@ final class SpectralWindow {
                 }
             }
         }
-        return new SpectralWindow(
-                shape, data, companions(shape, spectra, lowHz, highHz), spectra.noiseRowVariance(lowHz, highHz));
+        return new SpectralWindow(shape, data, companions(shape, spectra, lowHz, highHz));
     }
 
     private static List<double[]> companions(LineShape shape, DecaySpectra spectra, double lowHz, double highHz) {
@@ -99,15 +102,6 @@ final class SpectralWindow {
 
     /** Sum of squares of the data. */
     double energy() {
-        double sum = 0;
-        for (double x : data.data) {
-            sum += x * x;
-        }
-        return sum;
-    }
-
-    /** Variance of one row that the room alone gives, 0 if unknown. */
-    double noiseVariance() {
-        return noiseVariance;
+        return energy;
     }
 }

@@ -9,13 +9,11 @@ import java.util.Locale;
 final class Candidate {
 
     private static final double LEAST_DROP_DB = 20;
-    private static final double BEFORE_CONTACT_SECONDS = 0.012;
     private static final double SHORTEST_SECONDS = 0.08;
 
     private final int source;
     private final Contact contact;
     private final QuietedTrack track;
-    private final double silentFromSeconds;
     private final double peakDbfs;
     private final double snrDb;
     private final double availableSeconds;
@@ -23,17 +21,10 @@ final class Candidate {
     private final boolean endsInNoise;
     private final List<Rejection> rejections = new ArrayList<>();
 
-    Candidate(
-            int source,
-            Contact contact,
-            QuietedTrack track,
-            double silentFromSeconds,
-            double nextOnsetSeconds,
-            TapSettings settings) {
+    Candidate(int source, Contact contact, QuietedTrack track, double nextOnsetSeconds, TapSettings settings) {
         this.source = source;
         this.contact = contact;
         this.track = track;
-        this.silentFromSeconds = silentFromSeconds;
         double onset = contact.onsetSeconds();
         this.peakDbfs = 20 * Math.log10(Math.max(1e-9, track.peaks().largest(onset - 0.003, onset + 0.06)));
         double start = contact.decayStartSeconds();
@@ -96,22 +87,9 @@ final class Candidate {
         return availableSeconds;
     }
 
-    boolean endsInNoise() {
-        return endsInNoise;
-    }
-
     /** The original samples of the decay, hum and all. */
     double[] decay(int length) {
         return track.original(contact.decayStartSeconds(), length);
-    }
-
-    /** What the room gave before the strike, when the one before had died away; at most so many samples. */
-    double[] quietBefore(int most) {
-        double seconds = contact.onsetSeconds() - BEFORE_CONTACT_SECONDS - silentFromSeconds;
-        int length = (int) Math.min(most, Math.floor(seconds * track.rateHz()));
-        return length <= 0
-                ? new double[0]
-                : track.original(contact.onsetSeconds() - BEFORE_CONTACT_SECONDS - length / track.rateHz(), length);
     }
 
     Strike strike() {

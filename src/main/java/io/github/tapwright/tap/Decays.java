@@ -10,7 +10,6 @@ public final class Decays {
     private final double rateHz;
     private final double[][] samples;
     private final List<Double> humHz;
-    private final double[] quiet;
 
     /**
      * Decays of one length.
@@ -18,9 +17,8 @@ public final class Decays {
      * @param rateHz samples per second
      * @param samples shape [strike][sample], at least one strike
      * @param humHz steady tones of the mains found in the recordings, Hz
-     * @param quiet a stretch of the room alone at the same rate, of any length; empty if there was none
      */
-    public Decays(double rateHz, double[][] samples, List<Double> humHz, double[] quiet) {
+    public Decays(double rateHz, double[][] samples, List<Double> humHz) {
         if (samples.length == 0) {
             throw new IllegalArgumentException("no decay, nothing to analyse");
         }
@@ -33,7 +31,6 @@ public final class Decays {
             this.samples[s] = samples[s].clone();
         }
         this.humHz = List.copyOf(humHz);
-        this.quiet = quiet.clone();
     }
 
     /**
@@ -89,14 +86,5 @@ public final class Decays {
      */
     public List<Double> humHz() {
         return humHz;
-    }
-
-    /**
-     * A stretch of the room alone, to tell noise from what the model cannot explain.
-     *
-     * @return a copy, empty if the recordings hold no quiet moment
-     */
-    public double[] quiet() {
-        return quiet.clone();
     }
 }

@@ -28,6 +28,7 @@ final class MainsHum {
     private final double rateHz;
     private final double binHz;
     private final double highHz;
+    private final int sounding;
 
     private MainsHum(double[] quiet, double rateHz, double highHz) {
         this.quiet = quiet;
@@ -36,6 +37,7 @@ final class MainsHum {
         int size = Integer.highestOneBit(Math.max(2, quiet.length - 1)) * 2;
         this.power = new Fourier(size).power(Arrays.copyOf(quiet, size));
         this.binHz = rateHz / size;
+        this.sounding = (int) Arrays.stream(quiet).filter(x -> x != 0).count();
     }
 
     /** The mains tones that stand out; none if there are none or too little quiet. */
@@ -109,24 +111,23 @@ final class MainsHum {
 
     /** Whether a tone is as strong in the last third of the quiet as in the first. */
     private boolean isSteady(double hz) {
-        double[] sounding = Arrays.stream(quiet).filter(x -> x != 0).toArray();
-        int third = sounding.length / 3;
-        double first = strength(quiet, hz, 0, third, sounding.length);
-        double last = strength(quiet, hz, sounding.length - third, sounding.length, sounding.length);
+        int third = sounding / 3;
+        double first = strength(hz, 0, third);
+        double last = strength(hz, sounding - third, sounding);
         return Math.abs(10 * Math.log10(Math.max(first, 1e-300) / Math.max(last, 1e-300))) < STEADY_DB;
     }
 
     /** Mean power of a tone between two counts of unmasked samples, its phase kept in step with time. */
-    private double strength(double[] x, double hz, int from, int to, int count) {
+    private double strength(double hz, int from, int to) {
         double radians = 2 * Math.PI * hz / rateHz;
         double re = 0;
         double im = 0;
         int seen = 0;
-        for (int n = 0; n < x.length && seen < count; n++) {
-            if (x[n] != 0) {
-                if (seen >= from && seen < to) {
-                    re += x[n] * Math.cos(radians * n);
-                    im += x[n] * Math.sin(radians * n);
+        for (int n = 0; n < quiet.length && seen < to; n++) {
+            if (quiet[n] != 0) {
+                if (seen >= from) {
+                    re += quiet[n] * Math.cos(radians * n);
+                    im += quiet[n] * Math.sin(radians * n);
                 }
                 seen++;
             }

@@ -3,8 +3,6 @@ package io.github.tapwright.tap;
 import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +13,6 @@ final class StrikeJudge {
     private static final double MUCH_SHORTER = 0.6;
     private static final int FEWEST_FELLOWS = 3;
     private static final double END_SECONDS = 0.02;
-    private static final double RINGS_SECONDS = 0.6;
 
     private final List<TapTrack> tracks;
     private final TapSettings settings;
@@ -52,8 +49,7 @@ final class StrikeJudge {
                 new QuietedTrack(track, QuietedTrack.withoutTones(track, hum.tonesHz(), contacts), settings);
         for (int i = 0; i < contacts.size(); i++) {
             double next = i + 1 < contacts.size() ? contacts.get(i + 1).onsetSeconds() : Double.POSITIVE_INFINITY;
-            double silentFrom = i == 0 ? 0 : contacts.get(i - 1).onsetSeconds() + RINGS_SECONDS;
-            candidates.add(new Candidate(source, contacts.get(i), quieted, silentFrom, next, settings));
+            candidates.add(new Candidate(source, contacts.get(i), quieted, next, settings));
         }
     }
 
@@ -105,17 +101,7 @@ final class StrikeJudge {
                 used.stream().mapToDouble(Candidate::availableSeconds).min().orElseThrow();
         int length = Fourier.quickLength((int) Math.floor(seconds * rate));
         double[][] samples = used.stream().map(c -> c.decay(length)).toArray(double[][]::new);
-        return new Decays(rate, samples, Hum.shared(hums).tonesHz(), quietest(length));
-    }
-
-    /** The quietest stretch before a strike, up to the length of a decay; empty if none is long enough. */
-    private double[] quietest(int length) {
-        return candidates.stream()
-                .map(c -> c.quietBefore(length))
-                .filter(q -> 3 * q.length >= length)
-                .min(Comparator.comparingDouble(
-                        q -> Arrays.stream(q).map(x -> x * x).average().orElse(0)))
-                .orElse(new double[0]);
+        return new Decays(rate, samples, Hum.shared(hums).tonesHz());
     }
 
     private List<String> notes() {

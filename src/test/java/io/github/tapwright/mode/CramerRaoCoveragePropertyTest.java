@@ -86,11 +86,7 @@ class CramerRaoCoveragePropertyTest {
                 samples[s][n] += noiseRms * chance.nextGaussian();
             }
         }
-        double[] quiet = new double[SAMPLES];
-        for (int n = 0; n < SAMPLES; n++) {
-            quiet[n] = noiseRms * chance.nextGaussian();
-        }
-        Decays decays = new Decays(RATE_HZ, samples, List.of(), quiet);
+        Decays decays = new Decays(RATE_HZ, samples, List.of());
         List<Resonance> found =
                 new ResonanceReport(new BandSurvey(new DecaySpectra(decays), BAND).modes(), BAND).resonances();
         for (int m = 0; m < FREQUENCIES.length; m++) {

@@ -29,7 +29,7 @@ class PoleFitTest {
                 }
             }
         }
-        DecaySpectra spectra = new DecaySpectra(new Decays(2000, decays, List.of(100.0), new double[0]));
+        DecaySpectra spectra = new DecaySpectra(new Decays(2000, decays, List.of(100.0)));
         return SpectralWindow.of(spectra, 70, 220, List.of());
     }
 

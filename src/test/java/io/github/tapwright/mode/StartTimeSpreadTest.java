@@ -20,15 +20,13 @@ class StartTimeSpreadTest {
     private static List<Resonance> resonances(DoubleUnaryOperator phaseOf) {
         RandomGenerator chance = Chance.seeded(8);
         double[][] decays = new double[6][2400];
-        double[] quiet = new double[2400];
-        for (int n = 0; n < quiet.length; n++) {
+        for (int n = 0; n < decays[0].length; n++) {
             double t = n / RATE_HZ;
-            quiet[n] = 1e-3 * chance.nextGaussian();
             for (double[] decay : decays) {
                 decay[n] = Math.exp(-t / 0.05) * Math.sin(phaseOf.applyAsDouble(t)) + 1e-3 * chance.nextGaussian();
             }
         }
-        DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, decays, List.of(), quiet));
+        DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, decays, List.of()));
         return new ResonanceReport(new BandSurvey(spectra, BAND).modes(), BAND).resonances();
     }
 
