@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import java.util.Arrays;
 import java.util.OptionalInt;
 
 /**
@@ -33,14 +34,9 @@ final class Fade {
      */
     static OptionalInt find(double[] signal, int from, int to, double rateHz) {
         int frame = (int) Math.round(FRAME_SECONDS * rateHz);
-        double[] db = new double[Math.max(0, (to - from) / frame)];
-        for (int f = 0; f < db.length; f++) {
-            double sum = 0;
-            for (int n = from + f * frame; n < from + (f + 1) * frame; n++) {
-                sum += signal[n] * signal[n];
-            }
-            db[f] = Math.max(SILENCE_DB, 10 * Math.log10(sum / frame + 1e-30));
-        }
+        double[] db = Arrays.stream(Pluck.frames(Arrays.copyOfRange(signal, from, Math.max(from, to)), frame))
+                .map(level -> Math.max(SILENCE_DB, 20 * Math.log10(level)))
+                .toArray();
         int length = db.length;
         // The end of digital silence after a fade says nothing about its slope.
         while (length > 2 * FEWEST_FRAMES && db[length - 1] <= SILENCE_DB && db[length - 2] <= SILENCE_DB) {

@@ -1,10 +1,11 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.ChannelReader;
 import io.github.tapwright.signal.Decimator;
-import java.util.Arrays;
+import io.github.tapwright.signal.GrowingSignal;
 
 /** Gathers one channel of a recording while it streams by. */
-final class NoteChannel {
+final class NoteChannel implements ChannelReader {
 
     private static final double TAIL_SECONDS = 2;
     private static final double FULL_SCALE = 0.99996;
@@ -12,8 +13,8 @@ final class NoteChannel {
     private final Decimator decimator;
     private final int longest;
     private final double[] ring;
-    private double[] signal = new double[8192];
-    private int length;
+    private final GrowingSignal kept = new GrowingSignal();
+    private double[] signal = new double[0];
     private long taken;
     private double energy;
     private int clipped;
@@ -24,7 +25,8 @@ final class NoteChannel {
         ring = new double[(int) Math.ceil(TAIL_SECONDS * rateHz)];
     }
 
-    void append(double[] block, int n) {
+    @Override
+    public void append(double[] block, int n) {
         for (int i = 0; i < n; i++) {
             double x = block[i];
             energy += x * x;
@@ -34,21 +36,18 @@ final class NoteChannel {
         keep(decimator.process(block, n));
     }
 
-    void finish() {
+    @Override
+    public void finish() {
         keep(decimator.finish());
-        signal = Arrays.copyOf(signal, length);
+        signal = kept.trimmed();
     }
 
     private void keep(double[] more) {
-        int n = Math.min(more.length, longest - length);
-        if (length + n > signal.length) {
-            signal = Arrays.copyOf(signal, Math.max(length + n, 2 * signal.length));
-        }
-        System.arraycopy(more, 0, signal, length, n);
-        length += n;
+        kept.append(more, Math.min(more.length, longest - kept.length()));
     }
 
-    double energy() {
+    @Override
+    public double energy() {
         return energy;
     }
 

@@ -2,6 +2,7 @@ package io.github.tapwright.note;
 
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.SampleStream;
+import io.github.tapwright.signal.ChannelReader;
 
 /**
  * All that a note analysis keeps of one recording: a signal decimated to the band of the partials, and the last
@@ -51,24 +52,9 @@ final class NoteTrack {
         double rate = stream.sampleRate().hertz();
         double bandHz = Math.min(BEYOND * settings.highestPartialHz(), USABLE_OF_RATE * rate);
         int factor = (int) Math.max(1, Math.floor(rate / (RATE_OVER_BAND * BAND_MARGIN * bandHz)));
-        NoteChannel[] channels = new NoteChannel[stream.channelCount()];
-        for (int c = 0; c < channels.length; c++) {
-            channels[c] = new NoteChannel(rate, factor, BAND_MARGIN * bandHz);
-        }
-        double[][] block = new double[channels.length][8192];
-        long length = 0;
-        for (int n = stream.read(block); n > 0; n = stream.read(block)) {
-            for (int c = 0; c < channels.length; c++) {
-                channels[c].append(block[c], n);
-            }
-            length += n;
-        }
-        int loudest = 0;
-        for (int c = 0; c < channels.length; c++) {
-            channels[c].finish();
-            loudest = channels[c].energy() > channels[loudest].energy() ? c : loudest;
-        }
-        return new NoteTrack(stream, factor, bandHz, length, loudest, channels[loudest]);
+        ChannelReader.Loudest<NoteChannel> chosen =
+                ChannelReader.loudest(stream, () -> new NoteChannel(rate, factor, BAND_MARGIN * bandHz));
+        return new NoteTrack(stream, factor, bandHz, chosen.samples(), chosen.index(), chosen.channel());
     }
 
     /** Rate of the kept signal, Hz. */

@@ -10,7 +10,7 @@ import java.util.List;
 /** Analyses recordings of single plucked notes; nothing is kept. */
 public final class AnalyseNotes {
 
-    private final RecordingSource source;
+    private final NamedSource source;
 
     /**
      * Joins the use case with what it needs.
@@ -18,7 +18,7 @@ public final class AnalyseNotes {
      * @param source what opens sound files
      */
     public AnalyseNotes(RecordingSource source) {
-        this.source = source;
+        this.source = new NamedSource(source);
     }
 
     /**
@@ -42,11 +42,10 @@ public final class AnalyseNotes {
         List<Found> found = new ArrayList<>();
         for (Path file : files) {
             progress.at("listening to " + file.getFileName(), found.size(), files.size());
-            try (SourceRecording recording = source.open(file)) {
+            found.add(source.read(file, file.toString(), recording -> {
                 NoteResult result = NoteAnalysis.analyse(recording.stream(), settings);
-                SoundFacts facts = recording.facts(result.channelUsed(), result.durationSeconds());
-                found.add(new Found(facts, result));
-            }
+                return new Found(recording.facts(result.channelUsed(), result.durationSeconds()), result);
+            }));
         }
         progress.at("done", files.size(), files.size());
         return found;

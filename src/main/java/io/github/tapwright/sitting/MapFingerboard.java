@@ -9,8 +9,6 @@ import io.github.tapwright.note.Pitch;
 import io.github.tapwright.note.run.FastDecays;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.PlaceAssignment;
-import io.github.tapwright.note.run.RunTrack;
-import io.github.tapwright.recording.Excerpts;
 import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +20,9 @@ import java.util.Optional;
 /** Cuts a run of notes into its notes, measures each, and lays them over the fingerboard. */
 public final class MapFingerboard {
 
-    private final RecordingSource source;
+    private static final double LONGEST_SECONDS = 15;
+
+    private final RunReader runs;
 
     /**
      * Joins the use case with what it needs.
@@ -30,7 +30,7 @@ public final class MapFingerboard {
      * @param source what opens sound files
      */
     public MapFingerboard(RecordingSource source) {
-        this.source = source;
+        this.runs = new RunReader(source);
     }
 
     /** A note before it has its place. */
@@ -67,19 +67,12 @@ public final class MapFingerboard {
     }
 
     private List<Heard> notes(Path file, int number, Fingerboard.Settings settings, List<String> warnings) {
-        RunTrack track;
-        try (SourceRecording recording = source.open(file)) {
-            track = RunTrack.read(recording.stream());
-            recording.notices().get().forEach(n -> warnings.add(file.getFileName() + ": " + n));
-        }
         List<Heard> heard = new ArrayList<>();
-        try (SourceRecording recording = source.open(file)) {
-            Excerpts.each(recording.stream(), track.spans(), (i, excerpt) -> {
-                NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
-                heard.add(new Heard(
-                        number, track.attacksSeconds().get(i), result, levels(excerpt, result.channelUsed())));
-            });
-        }
+        List<String> notices = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
+            NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
+            heard.add(new Heard(number, attackSeconds, result, levels(excerpt, result.channelUsed())));
+        });
+        notices.forEach(n -> warnings.add(file.getFileName() + ": " + n));
         return heard;
     }
 

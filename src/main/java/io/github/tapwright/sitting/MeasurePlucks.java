@@ -9,10 +9,7 @@ import io.github.tapwright.note.NoteAnalysis;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.Fret;
-import io.github.tapwright.note.run.RunTrack;
 import io.github.tapwright.note.run.Tuning;
-import io.github.tapwright.recording.Excerpts;
-import io.github.tapwright.recording.Excerpts.Span;
 import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,7 +25,7 @@ public final class MeasurePlucks {
 
     private static final double MOST_CENTS = 60;
 
-    private final RecordingSource source;
+    private final RunReader runs;
 
     /**
      * Joins the use case with what it needs.
@@ -36,7 +33,7 @@ public final class MeasurePlucks {
      * @param source what opens sound files
      */
     public MeasurePlucks(RecordingSource source) {
-        this.source = source;
+        this.runs = new RunReader(source);
     }
 
     /**
@@ -53,27 +50,14 @@ public final class MeasurePlucks {
         List<Pluck> plucks = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
             progress.at("listening to " + files.get(f).getFileName(), f, files.size());
-            RunTrack track;
-            try (SourceRecording recording = source.open(files.get(f))) {
-                track = RunTrack.read(recording.stream());
-            }
             int number = f;
-            try (SourceRecording recording = source.open(files.get(f))) {
-                Excerpts.each(
-                        recording.stream(),
-                        shortened(track.spans()),
-                        (i, excerpt) ->
-                                plucks.add(pluck(number, track.attacksSeconds().get(i), excerpt, tuning, levels)));
-            }
+            runs.each(
+                    files.get(f),
+                    LONGEST_SECONDS,
+                    (attackSeconds, excerpt) -> plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels)));
         }
         progress.at("done", files.size(), files.size());
         return plucks;
-    }
-
-    private static List<Span> shortened(List<Span> spans) {
-        return spans.stream()
-                .map(s -> new Span(s.fromSeconds(), Math.min(s.toSeconds(), s.fromSeconds() + LONGEST_SECONDS)))
-                .toList();
     }
 
     private static Pluck pluck(

@@ -1,15 +1,15 @@
 package io.github.tapwright.tap;
 
+import io.github.tapwright.signal.ChannelReader;
 import io.github.tapwright.signal.Decimator;
-import java.util.Arrays;
+import io.github.tapwright.signal.GrowingSignal;
 
 /** Gathers one channel of a recording while it streams by. */
-final class ChannelTrack {
+final class ChannelTrack implements ChannelReader {
 
     private final Decimator decimator;
     private final PeakFrames peaks;
-    private double[] signal = new double[4096];
-    private int length;
+    private final GrowingSignal signal = new GrowingSignal();
     private double energy;
 
     ChannelTrack(double rateHz, int factor, double keptBandHz) {
@@ -17,7 +17,8 @@ final class ChannelTrack {
         peaks = new PeakFrames(rateHz);
     }
 
-    void append(double[] block, int n) {
+    @Override
+    public void append(double[] block, int n) {
         for (int i = 0; i < n; i++) {
             energy += block[i] * block[i];
         }
@@ -25,21 +26,18 @@ final class ChannelTrack {
         keep(decimator.process(block, n));
     }
 
-    void finish() {
+    @Override
+    public void finish() {
         keep(decimator.finish());
         peaks.finish();
-        signal = Arrays.copyOf(signal, length);
     }
 
     private void keep(double[] more) {
-        if (length + more.length > signal.length) {
-            signal = Arrays.copyOf(signal, Math.max(length + more.length, 2 * signal.length));
-        }
-        System.arraycopy(more, 0, signal, length, more.length);
-        length += more.length;
+        signal.append(more, more.length);
     }
 
-    double energy() {
+    @Override
+    public double energy() {
         return energy;
     }
 
@@ -48,7 +46,7 @@ final class ChannelTrack {
     }
 
     double[] signal() {
-        return signal;
+        return signal.trimmed();
     }
 
     PeakFrames peaks() {

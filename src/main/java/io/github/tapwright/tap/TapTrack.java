@@ -2,6 +2,7 @@ package io.github.tapwright.tap;
 
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.SampleStream;
+import io.github.tapwright.signal.ChannelReader;
 
 /**
  * All that a tap analysis keeps of one recording: a decimated signal and, for every millisecond, the
@@ -39,25 +40,12 @@ public final class TapTrack {
      * @throws IllegalArgumentException if the recording's rate is too low for the band
      */
     public static TapTrack read(SampleStream stream, TapSettings settings) {
-        int factor = decimationFactor(stream.sampleRate().hertz(), settings.highHz());
-        ChannelTrack[] channels = new ChannelTrack[stream.channelCount()];
-        for (int c = 0; c < channels.length; c++) {
-            channels[c] = new ChannelTrack(stream.sampleRate().hertz(), factor, keptBandHz(settings.highHz()));
-        }
-        double[][] block = new double[channels.length][8192];
-        long length = 0;
-        for (int n = stream.read(block); n > 0; n = stream.read(block)) {
-            for (int c = 0; c < channels.length; c++) {
-                channels[c].append(block[c], n);
-            }
-            length += n;
-        }
-        int loudest = 0;
-        for (int c = 0; c < channels.length; c++) {
-            channels[c].finish();
-            loudest = channels[c].energy() > channels[loudest].energy() ? c : loudest;
-        }
-        return new TapTrack(stream, loudest, stream.sampleRate().seconds(length), channels[loudest], factor);
+        double rate = stream.sampleRate().hertz();
+        int factor = decimationFactor(rate, settings.highHz());
+        ChannelReader.Loudest<ChannelTrack> chosen =
+                ChannelReader.loudest(stream, () -> new ChannelTrack(rate, factor, keptBandHz(settings.highHz())));
+        return new TapTrack(
+                stream, chosen.index(), stream.sampleRate().seconds(chosen.samples()), chosen.channel(), factor);
     }
 
     private static double keptBandHz(double highHz) {

@@ -3,8 +3,8 @@ package io.github.tapwright.note.run;
 import io.github.tapwright.recording.Excerpts.Span;
 import io.github.tapwright.recording.SampleStream;
 import io.github.tapwright.signal.Decimator;
+import io.github.tapwright.signal.GrowingSignal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,7 +18,6 @@ public record RunTrack(List<Double> attacksSeconds, double durationSeconds) {
     private static final double TARGET_RATE_HZ = 16_000;
     private static final double BEFORE_SECONDS = 0.02;
     private static final double GUARD_SECONDS = 0.012;
-    private static final double LONGEST_SECONDS = 15;
 
     /** Keeps a copy of the list. */
     public RunTrack {
@@ -36,42 +35,34 @@ public record RunTrack(List<Double> attacksSeconds, double durationSeconds) {
         int factor = (int) Math.max(1, Math.floor(rate / TARGET_RATE_HZ));
         Decimator decimator = new Decimator(rate, factor, 0.4 * rate / factor);
         double[][] block = new double[stream.channelCount()][8192];
-        double[] kept = new double[65_536];
-        int length = 0;
+        GrowingSignal kept = new GrowingSignal();
         long samples = 0;
         for (int n = stream.read(block); n > 0; n = stream.read(block)) {
             samples += n;
             double[] more = decimator.process(block[0], n);
-            kept = room(kept, length + more.length);
-            System.arraycopy(more, 0, kept, length, more.length);
-            length += more.length;
+            kept.append(more, more.length);
         }
         double[] last = decimator.finish();
-        kept = room(kept, length + last.length);
-        System.arraycopy(last, 0, kept, length, last.length);
-        double[] signal = Arrays.copyOf(kept, length + last.length);
+        kept.append(last, last.length);
         return new RunTrack(
-                AttackFinder.find(signal, rate / factor), stream.sampleRate().seconds(samples));
-    }
-
-    private static double[] room(double[] kept, int needed) {
-        return needed <= kept.length ? kept : Arrays.copyOf(kept, Math.max(needed, 2 * kept.length));
+                AttackFinder.find(kept.trimmed(), rate / factor),
+                stream.sampleRate().seconds(samples));
     }
 
     /**
-     * What to listen to of each note: from a moment before its attack to a moment before the next, at most
-     * {@value #LONGEST_SECONDS} s.
+     * What to listen to of each note: from a moment before its attack to a moment before the next.
      *
+     * @param longestSeconds at most so much of each
      * @return one for each attack, in order
      */
-    public List<Span> spans() {
+    public List<Span> spans(double longestSeconds) {
         List<Span> spans = new ArrayList<>();
         for (int i = 0; i < attacksSeconds.size(); i++) {
             double from = Math.max(0, attacksSeconds.get(i) - BEFORE_SECONDS);
             double next = i + 1 < attacksSeconds.size()
                     ? attacksSeconds.get(i + 1) - BEFORE_SECONDS - GUARD_SECONDS
                     : durationSeconds;
-            spans.add(new Span(from, Math.max(from + GUARD_SECONDS, Math.min(next, from + LONGEST_SECONDS))));
+            spans.add(new Span(from, Math.max(from + GUARD_SECONDS, Math.min(next, from + longestSeconds))));
         }
         return spans;
     }
