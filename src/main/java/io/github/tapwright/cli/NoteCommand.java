@@ -73,12 +73,10 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     private NoteSettings settings() {
-        try {
+        return Checked.entry(() -> {
             NoteSettings settings = NoteSettings.STANDARD.withA4(a4Hz);
             return expected.map(text -> settings.expecting(note(text))).orElse(settings);
-        } catch (IllegalArgumentException e) {
-            throw new RefusedEntryException(String.valueOf(e.getMessage()));
-        }
+        });
     }
 
     private static NoteName note(String text) {

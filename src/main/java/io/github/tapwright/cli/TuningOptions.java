@@ -1,6 +1,5 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.note.NoteName;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.Tuning;
@@ -25,7 +24,7 @@ final class TuningOptions {
     private double a4Hz = NoteSettings.STANDARD.a4Hz();
 
     Tuning tuning() {
-        try {
+        return Checked.entry(() -> {
             List<Double> openHz = new ArrayList<>();
             for (String name : notes.split(",", -1)) {
                 openHz.add(NoteName.read(name)
@@ -35,16 +34,10 @@ final class TuningOptions {
             }
             Collections.reverse(openHz);
             return new Tuning(openHz, frets);
-        } catch (IllegalArgumentException e) {
-            throw new RefusedEntryException(String.valueOf(e.getMessage()));
-        }
+        });
     }
 
     NoteSettings noteSettings() {
-        try {
-            return NoteSettings.STANDARD.withA4(a4Hz);
-        } catch (IllegalArgumentException e) {
-            throw new RefusedEntryException(String.valueOf(e.getMessage()));
-        }
+        return Checked.entry(() -> NoteSettings.STANDARD.withA4(a4Hz));
     }
 }

@@ -9,35 +9,39 @@ import java.util.random.RandomGenerator;
  * A plucked note with known truth: a stiff string that swings in two planes, in white noise.
  *
  * <p>Partial n of plane p is A_p·sin(nπ·place)/n · exp(−σ_p(n)·t)·cos(2πf_p(n)·t + φ), f(n) = n·f₁·√((1+Bn²)/(1+B)), with
- * σ_p(n) = ln(1000)/T_p·(1 + slope·(n−1)). The second plane is tuned {@code detuneCents} sharp. Everything starts at once
+ * σ_p(n) = ln(1000)/T_p·(1 + slope·(n−1)). The second plane is tuned sharp. Everything starts at once
  * after the lead-in. Noise is so many decibels under the root mean square of the first tenth of a second.
  *
  * @param pitchHz f₁ of the first plane
  * @param stretch B
  * @param place where it is plucked, as a fraction of the length
- * @param earlySeconds 60 dB time of the first plane's first partial
- * @param lateSeconds the same of the second plane; the larger
- * @param lateShare amplitude of the second plane re the first; 0 for one plane only
- * @param detuneCents how much sharper the second plane is
- * @param dampingSlope how much faster each further partial dies
- * @param seconds length after the pluck
- * @param leadInSeconds noise before the pluck
- * @param snrDb signal-to-noise ratio
+ * @param damping how its two planes die away
+ * @param take how it is recorded
  * @param missing numbers of partials left out
  */
 public record StringNote(
-        double pitchHz,
-        double stretch,
-        double place,
-        double earlySeconds,
-        double lateSeconds,
-        double lateShare,
-        double detuneCents,
-        double dampingSlope,
-        double seconds,
-        double leadInSeconds,
-        double snrDb,
-        Set<Integer> missing) {
+        double pitchHz, double stretch, double place, Damping damping, Take take, Set<Integer> missing) {
+
+    /**
+     * How the string dies away.
+     *
+     * @param earlySeconds 60 dB time of the first plane's first partial
+     * @param lateSeconds the same of the second plane; the larger
+     * @param lateShare amplitude of the second plane re the first; 0 for one plane only
+     * @param detuneCents how much sharper the second plane is
+     * @param slope how much faster each further partial dies
+     */
+    public record Damping(
+            double earlySeconds, double lateSeconds, double lateShare, double detuneCents, double slope) {}
+
+    /**
+     * How the note is recorded.
+     *
+     * @param seconds length after the pluck
+     * @param leadInSeconds noise before the pluck
+     * @param snrDb signal-to-noise ratio
+     */
+    public record Take(double seconds, double leadInSeconds, double snrDb) {}
 
     private static final double PEAK = 0.2;
     private static final double HIGHEST_OF_RATE = 0.42;
@@ -45,87 +49,43 @@ public record StringNote(
 
     /** A string that dies in one stage, plucked where all partials sound. */
     public static StringNote plain(double pitchHz, double stretch, double decaySeconds, double seconds) {
-        return new StringNote(pitchHz, stretch, 0.137, decaySeconds, decaySeconds, 0, 0, 0, seconds, 0.2, 60, Set.of());
+        return new StringNote(
+                pitchHz,
+                stretch,
+                0.137,
+                new Damping(decaySeconds, decaySeconds, 0, 0, 0),
+                new Take(seconds, 0.2, 60),
+                Set.of());
     }
 
     public StringNote pluckedAt(double fraction) {
-        return new StringNote(
-                pitchHz,
-                stretch,
-                fraction,
-                earlySeconds,
-                lateSeconds,
-                lateShare,
-                detuneCents,
-                dampingSlope,
-                seconds,
-                leadInSeconds,
-                snrDb,
-                missing);
+        return new StringNote(pitchHz, stretch, fraction, damping, take, missing);
     }
 
     public StringNote inTwoPlanes(double late, double share, double cents) {
-        return new StringNote(
-                pitchHz,
-                stretch,
-                place,
-                earlySeconds,
-                late,
-                share,
-                cents,
-                dampingSlope,
-                seconds,
-                leadInSeconds,
-                snrDb,
-                missing);
+        return dying(new Damping(damping.earlySeconds, late, share, cents, damping.slope));
     }
 
     public StringNote damped(double slope) {
-        return new StringNote(
-                pitchHz,
-                stretch,
-                place,
-                earlySeconds,
-                lateSeconds,
-                lateShare,
-                detuneCents,
-                slope,
-                seconds,
-                leadInSeconds,
-                snrDb,
-                missing);
+        return dying(
+                new Damping(damping.earlySeconds, damping.lateSeconds, damping.lateShare, damping.detuneCents, slope));
+    }
+
+    private StringNote dying(Damping changed) {
+        return new StringNote(pitchHz, stretch, place, changed, take, missing);
     }
 
     public StringNote inNoise(double db, double leadIn) {
-        return new StringNote(
-                pitchHz,
-                stretch,
-                place,
-                earlySeconds,
-                lateSeconds,
-                lateShare,
-                detuneCents,
-                dampingSlope,
-                seconds,
-                leadIn,
-                db,
-                missing);
+        return new StringNote(pitchHz, stretch, place, damping, new Take(take.seconds, leadIn, db), missing);
     }
 
     public StringNote without(Integer... numbers) {
-        return new StringNote(
-                pitchHz,
-                stretch,
-                place,
-                earlySeconds,
-                lateSeconds,
-                lateShare,
-                detuneCents,
-                dampingSlope,
-                seconds,
-                leadInSeconds,
-                snrDb,
-                Set.of(numbers));
+        return new StringNote(pitchHz, stretch, place, damping, take, Set.of(numbers));
+    }
+
+    /** 60 dB time of the first plane's first partial. */
+    public double earlySeconds() {
+        return damping.earlySeconds;
     }
 
     /** Frequency of partial n in the first plane. */
@@ -134,11 +94,11 @@ public record StringNote(
     }
 
     public double earlySeconds(int n) {
-        return earlySeconds / (1 + dampingSlope * (n - 1));
+        return damping.earlySeconds / (1 + damping.slope * (n - 1));
     }
 
     public double lateSeconds(int n) {
-        return lateSeconds / (1 + dampingSlope * (n - 1));
+        return damping.lateSeconds / (1 + damping.slope * (n - 1));
     }
 
     /** The recording, phases and noise by chance. */
@@ -147,8 +107,8 @@ public record StringNote(
     }
 
     public double[] samples(double rateHz, RandomGenerator chance) {
-        int lead = (int) Math.round(leadInSeconds * rateHz);
-        double[] x = new double[lead + (int) Math.round(seconds * rateHz)];
+        int lead = (int) Math.round(take.leadInSeconds * rateHz);
+        double[] x = new double[lead + (int) Math.round(take.seconds * rateHz)];
         for (int n = 1; hz(n) < HIGHEST_OF_RATE * rateHz; n++) {
             double amplitude = missing.contains(n) ? 0 : Math.sin(n * Math.PI * place) / n;
             ring(x, lead, rateHz, hz(n), earlySeconds(n), amplitude, chance);
@@ -156,9 +116,9 @@ public record StringNote(
                     x,
                     lead,
                     rateHz,
-                    hz(n) * Math.pow(2, detuneCents / 1200),
+                    hz(n) * Math.pow(2, damping.detuneCents / 1200),
                     lateSeconds(n),
-                    lateShare * amplitude,
+                    damping.lateShare * amplitude,
                     chance);
         }
         scaleAndAddNoise(x, lead, rateHz, chance);
@@ -193,7 +153,7 @@ public record StringNote(
             peak = Math.max(peak, Math.abs(x[n]));
             sum += n < lead + moment ? x[n] * x[n] : 0;
         }
-        double noise = PEAK / peak * Math.sqrt(sum / moment) * Math.pow(10, -snrDb / 20);
+        double noise = PEAK / peak * Math.sqrt(sum / moment) * Math.pow(10, -take.snrDb / 20);
         for (int n = 0; n < x.length; n++) {
             x[n] = x[n] * PEAK / peak + noise * chance.nextGaussian();
         }
