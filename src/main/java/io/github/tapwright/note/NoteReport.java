@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Gathers what was found in a track, and says what the reader must know. */
 final class NoteReport {
@@ -41,13 +42,18 @@ final class NoteReport {
         free.disturbance().ifPresent(d -> warnings.add(d.text()));
     }
 
+    RoughPitch roughly(Finding<Double> hz) {
+        return new RoughPitch(hz, track.channelUsed(), warnings);
+    }
+
     NoteResult refused(String reason) {
         return result(
                 new Finding.NotFound<>(reason),
                 new Finding.NotFound<>(reason),
                 List.of(),
                 WholeDecay.refused(reason),
-                0);
+                new Finding.NotFound<>(reason),
+                new Finding.NotFound<>(reason));
     }
 
     NoteResult of(FreeDecay free, PartialSurvey survey, double secondsBefore, double seconds) {
@@ -78,7 +84,13 @@ final class NoteReport {
                 : new Finding.NotFound<>("only " + series.size()
                         + " partials: four at least are needed to tell how far the series is stretched");
         WholeDecay whole = whole(free, survey, secondsBefore);
-        return result(new Finding.Found<>(pitch), stretch, partials, whole, series.scatterCents());
+        return result(new Finding.Found<>(pitch), stretch, partials, whole, centroid(partials), scatter(series));
+    }
+
+    private static Finding<Double> scatter(StretchedSeries series) {
+        return series.hasScatter()
+                ? new Finding.Found<>(series.scatterCents())
+                : new Finding.NotFound<>("too few partials to scatter about a series");
     }
 
     private static Partial partial(int number, PartialReport report, StretchedSeries series, Pitch pitch) {
@@ -140,7 +152,7 @@ final class NoteReport {
         return sum;
     }
 
-    private static Optional<Double> centroid(List<Partial> partials) {
+    private static Finding<Double> centroid(List<Partial> partials) {
         double sum = 0;
         double weights = 0;
         for (Partial p : partials) {
@@ -148,7 +160,12 @@ final class NoteReport {
             sum += amplitude * p.frequencyHz().value();
             weights += amplitude;
         }
-        return weights > 0 ? Optional.of(sum / weights) : Optional.empty();
+        return new Finding.Found<>(sum / weights);
+    }
+
+    private Finding<Double> ofPluck(Function<Pluck, Double> number) {
+        return decay.<Finding<Double>>map(d -> new Finding.Found<>(number.apply(d.pluck())))
+                .orElseGet(() -> new Finding.NotFound<>("the recording is silent"));
     }
 
     private NoteResult result(
@@ -156,15 +173,16 @@ final class NoteReport {
             Finding<Estimate> stretch,
             List<Partial> partials,
             WholeDecay whole,
-            double scatterCents) {
+            Finding<Double> centroidHz,
+            Finding<Double> scatterCents) {
         return new NoteResult(
                 pitch,
                 stretch,
                 partials,
                 whole,
-                decay.map(d -> d.pluck().onset() / track.rateHz()).orElse(0.0),
-                decay.map(d -> d.pluck().attackSeconds()).orElse(0.0),
-                centroid(partials),
+                ofPluck(p -> p.onset() / track.rateHz()),
+                ofPluck(Pluck::attackSeconds),
+                centroidHz,
                 scatterCents,
                 decay.flatMap(FreeDecay::disturbance),
                 track.channelUsed(),
