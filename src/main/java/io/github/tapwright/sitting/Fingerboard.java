@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.level.SoundLevels;
+import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.FastDecay;
@@ -14,11 +15,13 @@ import java.util.Optional;
  * A run of notes over the fingerboard, and what stands out in it.
  *
  * @param notes in the order played
+ * @param judged how many places have neighbours enough to tell whether they die away fast
  * @param fastDecays notes that die away much faster than their neighbours
  * @param warnings what the reader must know
  * @param settings how the run was read
  */
-public record Fingerboard(List<Note> notes, List<FastDecay> fastDecays, List<String> warnings, Settings settings) {
+public record Fingerboard(
+        List<Note> notes, int judged, List<FastDecay> fastDecays, List<String> warnings, Settings settings) {
 
     /** Keeps copies of the lists. */
     public Fingerboard {
@@ -56,29 +59,56 @@ public record Fingerboard(List<Note> notes, List<FastDecay> fastDecays, List<Str
         /**
          * Its decay time: T30 where the recording carries it, else T20.
          *
-         * @return seconds for 60 dB, empty if the recording carries neither
+         * @return seconds for 60 dB, or why the recording carries neither
          */
-        public Optional<Double> decayTimeSeconds() {
-            return result.decay().decayTime().found().map(d -> d.seconds().value());
+        public Finding<Double> decayTimeSeconds() {
+            return result.decay().decayTime().map(d -> d.seconds().value());
         }
 
         /**
          * Its early decay time.
          *
-         * @return seconds for 60 dB at the pace of the first 10 dB, empty if the recording does not carry it
+         * @return seconds for 60 dB at the pace of the first 10 dB, or why the recording does not carry it
          */
-        public Optional<Double> earlyDecayTimeSeconds() {
-            return result.decay().early().found().map(d -> d.seconds().value());
+        public Finding<Double> earlyDecayTimeSeconds() {
+            return result.decay().early().map(d -> d.seconds().value());
         }
 
         /**
          * How far its pitch lies above the fret's, equally tempered.
          *
          * @param tuning of the guitar
-         * @return cents, empty without a pitch or a place
+         * @return cents, or why there is no pitch or no place
          */
-        public Optional<Double> pitchErrorCents(Tuning tuning) {
-            return result.pitch().found().flatMap(p -> place.map(at -> tuning.centsAbove(p.hz().value(), at)));
+        public Finding<Double> pitchErrorCents(Tuning tuning) {
+            if (place.isEmpty()) {
+                return new Finding.NotFound<>(whyNoPlace().orElse(""));
+            }
+            return result.pitch().map(p -> tuning.centsAbove(p.hz().value(), place.get()));
+        }
+
+        /**
+         * Its greatest A-weighted level, fast.
+         *
+         * @return dB re full scale, or why there is none
+         */
+        public Finding<Double> lafMaxDb() {
+            return levels.<Finding<Double>>map(
+                            l -> new Finding.Found<>(l.lafMax().levelDb()))
+                    .orElseGet(() -> new Finding.NotFound<>("nothing but silence"));
+        }
+
+        /**
+         * Why it has no string and fret.
+         *
+         * @return one line for the maker, empty if it has them
+         */
+        public Optional<String> whyNoPlace() {
+            if (place.isPresent()) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    result.pitch().refusal().orElse("its pitch lies on no fret of this tuning within 60 cents"));
         }
     }
 }

@@ -22,15 +22,29 @@ public final class MapFingerboard {
 
     private static final double LONGEST_SECONDS = 15;
 
+    /** Notes are taken in such lots, some 24 megabytes, so that a long recording never lies in memory whole. */
+    private static final long SAMPLES_AT_ONCE = 3_000_000;
+
     private final RunReader runs;
+    private final SideBySide crew;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param source what opens sound files
+     * @param crew how notes already cut out are analysed
      */
-    public MapFingerboard(RecordingSource source) {
+    public MapFingerboard(RecordingSource source, SideBySide crew) {
         this.runs = new RunReader(source);
+        this.crew = crew;
+    }
+
+    /** A note cut out of its run. */
+    private record Cut(double attackSeconds, Recording excerpt) {
+
+        long samples() {
+            return (long) excerpt.length() * excerpt.channelCount();
+        }
     }
 
     /** A note before it has its place. */
@@ -63,17 +77,28 @@ public final class MapFingerboard {
             notes.add(new Fingerboard.Note(h.file, h.attackSeconds, h.result, h.levels, places.get(i)));
         }
         warnings.addAll(doubts(notes));
-        return new Fingerboard(notes, FastDecays.in(decayTimes(notes)), warnings, settings);
+        Map<Fret, Double> times = decayTimes(notes);
+        return new Fingerboard(notes, FastDecays.judged(times), FastDecays.in(times), warnings, settings);
     }
 
     private List<Heard> notes(Path file, int number, Fingerboard.Settings settings, List<String> warnings) {
         List<Heard> heard = new ArrayList<>();
+        List<Cut> waiting = new ArrayList<>();
         List<String> notices = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
-            NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
-            heard.add(new Heard(number, attackSeconds, result, levels(excerpt, result.channelUsed())));
+            waiting.add(new Cut(attackSeconds, excerpt));
+            if (waiting.stream().mapToLong(Cut::samples).sum() >= SAMPLES_AT_ONCE) {
+                heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
+                waiting.clear();
+            }
         });
+        heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
         notices.forEach(n -> warnings.add(file.getFileName() + ": " + n));
         return heard;
+    }
+
+    private static Heard heard(int file, Cut cut, Fingerboard.Settings settings) {
+        NoteResult result = NoteAnalysis.analyse(cut.excerpt.stream(), settings.notes());
+        return new Heard(file, cut.attackSeconds, result, levels(cut.excerpt, result.channelUsed()));
     }
 
     private static Optional<SoundLevels> levels(Recording excerpt, int channel) {
@@ -86,9 +111,10 @@ public final class MapFingerboard {
     private static Map<Fret, Double> decayTimes(List<Fingerboard.Note> notes) {
         Map<Fret, Double> times = new HashMap<>();
         for (Fingerboard.Note note : notes) {
-            if (note.place().isPresent() && note.earlyDecayTimeSeconds().isPresent()) {
-                times.merge(note.place().get(), note.earlyDecayTimeSeconds().get(), Math::max);
-            }
+            note.place()
+                    .ifPresent(at -> note.earlyDecayTimeSeconds()
+                            .found()
+                            .ifPresent(seconds -> times.merge(at, seconds, Math::max)));
         }
         return times;
     }
