@@ -139,8 +139,7 @@ final class EnergyDecay {
             return WholeDecay.refused(
                     "the level does not fall within the recording; let the note ring and record longer");
         }
-        return new WholeDecay(
-                time(DecayRange.EDT), time(DecayRange.T20), time(DecayRange.T30), new Finding.Found<>(heardDb()));
+        return new WholeDecay(time(DecayRange.EDT), time(DecayRange.T20), time(DecayRange.T30), heardDb());
     }
 
     private Finding<DecayTime> time(DecayRange range) {

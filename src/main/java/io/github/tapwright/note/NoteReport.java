@@ -84,13 +84,13 @@ final class NoteReport {
                 : new Finding.NotFound<>("only " + series.size()
                         + " partials: four at least are needed to tell how far the series is stretched");
         WholeDecay whole = whole(free, survey, secondsBefore);
-        return result(new Finding.Found<>(pitch), stretch, partials, whole, centroid(partials), scatter(series));
-    }
-
-    private static Finding<Double> scatter(StretchedSeries series) {
-        return series.hasScatter()
-                ? new Finding.Found<>(series.scatterCents())
-                : new Finding.NotFound<>("too few partials to scatter about a series");
+        return result(
+                new Finding.Found<>(pitch),
+                stretch,
+                partials,
+                whole,
+                centroid(partials),
+                new Finding.Found<>(series.scatterCents()));
     }
 
     private static Partial partial(int number, PartialReport report, StretchedSeries series, Pitch pitch) {
@@ -163,9 +163,9 @@ final class NoteReport {
         return new Finding.Found<>(sum / weights);
     }
 
-    private Finding<Double> ofPluck(Function<Pluck, Double> number) {
-        return decay.<Finding<Double>>map(d -> new Finding.Found<>(number.apply(d.pluck())))
-                .orElseGet(() -> new Finding.NotFound<>("the recording is silent"));
+    /** Without a pitch nobody knows whether it was a pluck that began there; so this holds with the pitch. */
+    private Finding<Double> ofPluck(Finding<Pitch> pitch, Function<Pluck, Double> number) {
+        return pitch.map(p -> number.apply(decay.orElseThrow().pluck()));
     }
 
     private NoteResult result(
@@ -180,8 +180,8 @@ final class NoteReport {
                 stretch,
                 partials,
                 whole,
-                ofPluck(p -> p.onset() / track.rateHz()),
-                ofPluck(Pluck::attackSeconds),
+                ofPluck(pitch, p -> p.onset() / track.rateHz()),
+                ofPluck(pitch, Pluck::attackSeconds),
                 centroidHz,
                 scatterCents,
                 decay.flatMap(FreeDecay::disturbance),

@@ -97,11 +97,6 @@ final class StretchedSeries {
         return kept.size() >= FEWEST_FOR_B;
     }
 
-    /** Whether more partials are left than the series has numbers. */
-    boolean hasScatter() {
-        return kept.size() > (isStretched() ? 2 : 1);
-    }
-
     /** Scatter of the partials about the series beyond what noise explains, cents. */
     double scatterCents() {
         return scatterCents;

@@ -6,10 +6,9 @@ package io.github.tapwright.note;
  * @param early early decay time
  * @param t20 from 5 to 25 dB
  * @param t30 from 5 to 35 dB
- * @param heardDb how many decibels of decay the recording carries, or why that cannot be told
+ * @param heardDb how many decibels of decay the recording carries; 0 if none
  */
-public record WholeDecay(
-        Finding<DecayTime> early, Finding<DecayTime> t20, Finding<DecayTime> t30, Finding<Double> heardDb) {
+public record WholeDecay(Finding<DecayTime> early, Finding<DecayTime> t20, Finding<DecayTime> t30, double heardDb) {
 
     /**
      * The decay time to quote: T30 if the recording carries it, else T20.
@@ -22,9 +21,6 @@ public record WholeDecay(
 
     static WholeDecay refused(String reason) {
         return new WholeDecay(
-                new Finding.NotFound<>(reason),
-                new Finding.NotFound<>(reason),
-                new Finding.NotFound<>(reason),
-                new Finding.NotFound<>(reason));
+                new Finding.NotFound<>(reason), new Finding.NotFound<>(reason), new Finding.NotFound<>(reason), 0);
     }
 }

@@ -5,29 +5,53 @@ import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.FastDecay;
+import io.github.tapwright.note.run.FastDecays;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.PlayingOrder;
 import io.github.tapwright.note.run.Tuning;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * A run of notes over the fingerboard, and what stands out in it.
  *
  * @param notes in the order played
- * @param judged how many places have neighbours enough to tell whether they die away fast
  * @param fastDecays notes that die away much faster than their neighbours
  * @param warnings what the reader must know
  * @param settings how the run was read
+ * @param methodVersion version of the method that cut the run and gave the notes their places; each note carries its own
  */
 public record Fingerboard(
-        List<Note> notes, int judged, List<FastDecay> fastDecays, List<String> warnings, Settings settings) {
+        List<Note> notes, List<FastDecay> fastDecays, List<String> warnings, Settings settings, String methodVersion) {
 
     /** Keeps copies of the lists. */
     public Fingerboard {
         notes = List.copyOf(notes);
         fastDecays = List.copyOf(fastDecays);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * How many places have neighbours enough to tell whether they die away fast.
+     *
+     * @return 0 if nothing could be judged
+     */
+    public int judged() {
+        return FastDecays.judged(earlyDecayTimesSeconds(notes));
+    }
+
+    /** The early decay is what a wolf or dead note loses first; a place played twice counts with its longer one. */
+    static Map<Fret, Double> earlyDecayTimesSeconds(List<Note> notes) {
+        Map<Fret, Double> times = new HashMap<>();
+        for (Note note : notes) {
+            note.place()
+                    .ifPresent(at -> note.earlyDecayTimeSeconds()
+                            .found()
+                            .ifPresent(seconds -> times.merge(at, seconds, Math::max)));
+        }
+        return times;
     }
 
     /**

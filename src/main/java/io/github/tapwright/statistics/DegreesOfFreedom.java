@@ -1,0 +1,125 @@
+package io.github.tapwright.statistics;
+
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/**
+ * How much is known about the uncertainty of a fixed effect.
+ *
+ * <p>Satterthwaite: ν = 2v²/(gᵀAg), v the effect's variance, g its gradient with respect to Λ and log σ, A twice the inverse of the
+ * criterion's second derivatives; both by central differences. By design: see {@link MixedModel}. Sources: [Giesbrecht1985],
+ * [Kuznetsova2017], [PinheiroBates2000].
+ */
+final class DegreesOfFreedom {
+
+    private static final double STEP = 1e-3;
+    private static final double FLAT = 1e-9;
+
+    private final MixedData data;
+    private final double[] at;
+    private final double[] steps;
+
+    DegreesOfFreedom(MixedData data, double[] factor, double logSigma) {
+        this.data = data;
+        at = new double[factor.length + 1];
+        steps = new double[at.length];
+        System.arraycopy(factor, 0, at, 0, factor.length);
+        at[factor.length] = logSigma;
+        for (int i = 0; i < factor.length; i++) {
+            double unit = factor.length > 1 && i > 0 ? 1 / data.slopeScale() : 1;
+            steps[i] = STEP * Math.max(Math.abs(factor[i]), unit / 10);
+        }
+        steps[factor.length] = STEP;
+    }
+
+    double of(int coefficient) {
+        return Math.min(satterthwaite(data.contrast(coefficient)), byDesign(coefficient));
+    }
+
+    /** Infinite where the criterion has no proper minimum, at a boundary. */
+    private double satterthwaite(RealVector contrast) {
+        int n = at.length;
+        RealMatrix curvature = new Array2DRowRealMatrix(n, n);
+        double[] gradient = new double[n];
+        for (int i = 0; i < n; i++) {
+            gradient[i] = (variance(contrast, i, 1) - variance(contrast, i, -1)) / 2;
+            for (int j = 0; j <= i; j++) {
+                double second = (criterion(i, 1, j, 1)
+                                - criterion(i, 1, j, -1)
+                                - criterion(i, -1, j, 1)
+                                + criterion(i, -1, j, -1))
+                        / 4;
+                curvature.setEntry(i, j, second);
+                curvature.setEntry(j, i, second);
+            }
+        }
+        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(curvature);
+        if (eigen.getEigenvalue(n - 1) <= FLAT * eigen.getEigenvalue(0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double spread = 0;
+        for (int k = 0; k < n; k++) {
+            double along = 0;
+            for (int i = 0; i < n; i++) {
+                along += eigen.getEigenvector(k).getEntry(i) * gradient[i];
+            }
+            spread += 2 * along * along / eigen.getEigenvalue(k);
+        }
+        double variance = variance(contrast, 0, 0);
+        return spread > 0 ? 2 * variance * variance / spread : Double.POSITIVE_INFINITY;
+    }
+
+    /** Steps are counted in units of each parameter's own, which the sums above then need not know. */
+    private double criterion(int i, int stepsOfI, int j, int stepsOfJ) {
+        double[] place = at.clone();
+        place[i] += stepsOfI * steps[i];
+        place[j] += stepsOfJ * steps[j];
+        return profile(place).criterion(place[place.length - 1]);
+    }
+
+    private double variance(RealVector contrast, int i, int stepsOfI) {
+        double[] place = at.clone();
+        place[i] += stepsOfI * steps[i];
+        return Math.exp(2 * place[place.length - 1]) * profile(place).variance(contrast);
+    }
+
+    private RemlProfile profile(double[] place) {
+        double[] factor = new double[place.length - 1];
+        System.arraycopy(place, 0, factor, 0, factor.length);
+        return new RemlProfile(data, factor);
+    }
+
+    /** What the design has by itself. */
+    private double byDesign(int coefficient) {
+        int between = 0;
+        for (int j = 0; j < data.coefficients; j++) {
+            between += constantWithinGroups(j) ? 1 : 0;
+        }
+        int within = data.coefficients - between;
+        double freedom = constantWithinGroups(coefficient)
+                ? data.groups() - between
+                : data.observations - data.groups() - within;
+        boolean slopesDiffer = data.slope.isPresent() && coefficient == data.slope.getAsInt() + 1;
+        freedom = slopesDiffer ? Math.min(freedom, data.groups() - 1) : freedom;
+        if (freedom < 1) {
+            throw new IllegalArgumentException(
+                    "too few " + (constantWithinGroups(coefficient) ? "groups" : "repeats within groups")
+                            + " for so many predictors: measure more, or ask for fewer");
+        }
+        return freedom;
+    }
+
+    private boolean constantWithinGroups(int coefficient) {
+        return data.fixed.stream().allMatch(x -> {
+            double first = x.getEntry(0, coefficient);
+            for (int i = 1; i < x.getRowDimension(); i++) {
+                if (x.getEntry(i, coefficient) != first) {
+                    return false;
+                }
+            }
+            return true;
+        });
+    }
+}

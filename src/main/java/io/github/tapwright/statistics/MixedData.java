@@ -1,0 +1,110 @@
+package io.github.tapwright.statistics;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/** The study as matrices; predictors and values are taken relative to their means, against rounding. */
+final class MixedData {
+
+    /** What the fit needs of a group. */
+    record Products(RealMatrix zz, RealMatrix zx, RealVector zy, RealMatrix xx, RealVector xy, double yy) {}
+
+    final List<Products> products = new ArrayList<>();
+    final List<RealMatrix> fixed = new ArrayList<>();
+    private final List<RealVector> values = new ArrayList<>();
+    final OptionalInt slope;
+    final int observations;
+    final int coefficients;
+    private final double meanValue;
+    private final double[] means;
+
+    MixedData(List<Observation> study, OptionalInt slope) {
+        if (study.isEmpty()) {
+            throw new IllegalArgumentException("a study needs observations, there are none");
+        }
+        this.slope = slope;
+        observations = study.size();
+        int predictors = study.get(0).predictors().size();
+        coefficients = predictors + 1;
+        if (study.stream().anyMatch(o -> o.predictors().size() != predictors)
+                || slope.isPresent() && (slope.getAsInt() < 0 || slope.getAsInt() >= predictors)) {
+            throw new IllegalArgumentException(
+                    "every observation needs the same predictors, the one with the slope among them");
+        }
+        meanValue = Sums.mean(study.stream().mapToDouble(Observation::value).toArray());
+        means = new double[predictors];
+        for (int j = 0; j < predictors; j++) {
+            int column = j;
+            means[j] = Sums.mean(
+                    study.stream().mapToDouble(o -> o.predictors().get(column)).toArray());
+        }
+        Map<String, List<Observation>> groups = new LinkedHashMap<>();
+        study.forEach(o ->
+                groups.computeIfAbsent(o.group(), name -> new ArrayList<>()).add(o));
+        groups.values().forEach(this::add);
+    }
+
+    private void add(List<Observation> group) {
+        RealMatrix x = new Array2DRowRealMatrix(group.size(), coefficients);
+        RealMatrix z = new Array2DRowRealMatrix(group.size(), slope.isPresent() ? 2 : 1);
+        RealVector y = new ArrayRealVector(group.size());
+        for (int i = 0; i < group.size(); i++) {
+            List<Double> predictors = group.get(i).predictors();
+            x.setEntry(i, 0, 1);
+            for (int j = 0; j < means.length; j++) {
+                x.setEntry(i, j + 1, predictors.get(j) - means[j]);
+            }
+            z.setEntry(i, 0, 1);
+            if (slope.isPresent()) {
+                z.setEntry(i, 1, predictors.get(slope.getAsInt()));
+            }
+            y.setEntry(i, group.get(i).value() - meanValue);
+        }
+        fixed.add(x);
+        values.add(y);
+        products.add(new Products(
+                z.transposeMultiply(z),
+                z.transposeMultiply(x),
+                z.preMultiply(y),
+                x.transposeMultiply(x),
+                x.preMultiply(y),
+                y.dotProduct(y)));
+    }
+
+    boolean scattersWithinGroups() {
+        return values.stream().anyMatch(y -> y.getMaxValue() > y.getMinValue());
+    }
+
+    int groups() {
+        return values.size();
+    }
+
+    /** The coefficient of the maker's predictors as a combination of those fitted relative to their means. */
+    RealVector contrast(int coefficient) {
+        RealVector contrast = new ArrayRealVector(coefficients);
+        contrast.setEntry(coefficient, 1);
+        for (int j = 0; coefficient == 0 && j < means.length; j++) {
+            contrast.setEntry(j + 1, -means[j]);
+        }
+        return contrast;
+    }
+
+    double offset(int coefficient) {
+        return coefficient == 0 ? meanValue : 0;
+    }
+
+    /** Typical size of the predictor whose slopes differ. */
+    double slopeScale() {
+        double squares = products.stream()
+                .mapToDouble(p -> p.zz().getEntry(p.zz().getRowDimension() - 1, p.zz().getColumnDimension() - 1))
+                .sum();
+        return squares > 0 ? Math.sqrt(squares / observations) : 1;
+    }
+}

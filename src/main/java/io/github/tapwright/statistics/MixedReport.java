@@ -1,0 +1,58 @@
+package io.github.tapwright.statistics;
+
+import io.github.tapwright.statistics.MixedFit.RandomSlope;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.linear.RealVector;
+
+/** Turns the optimum into what the maker asked for. */
+final class MixedReport {
+
+    /** Relative to σ, below which a standard deviation between groups is none. */
+    private static final double NONE = 1e-4;
+
+    private MixedReport() {}
+
+    static MixedFit of(MixedData data, double[] factor) {
+        RemlProfile profile = new RemlProfile(data, factor);
+        double sigma = Math.sqrt(profile.residualVariance());
+        return new MixedFit(
+                fixedEffects(data, factor, profile, sigma),
+                sigma,
+                sigma * Math.abs(factor[0]),
+                slope(data, factor, sigma),
+                profile.criterion(),
+                onBoundary(data, factor),
+                data.groups(),
+                data.observations);
+    }
+
+    private static List<Estimate> fixedEffects(MixedData data, double[] factor, RemlProfile profile, double sigma) {
+        DegreesOfFreedom freedom = new DegreesOfFreedom(data, factor, Math.log(sigma));
+        List<Estimate> effects = new ArrayList<>();
+        for (int i = 0; i < data.coefficients; i++) {
+            RealVector contrast = data.contrast(i);
+            effects.add(new Estimate(
+                    data.offset(i) + contrast.dotProduct(profile.coefficients),
+                    sigma * Math.sqrt(profile.variance(contrast)),
+                    freedom.of(i)));
+        }
+        return effects;
+    }
+
+    private static Optional<RandomSlope> slope(MixedData data, double[] factor, double sigma) {
+        if (data.slope.isEmpty()) {
+            return Optional.empty();
+        }
+        double relative = Math.hypot(factor[1], factor[2]);
+        boolean both = Math.abs(factor[0]) > NONE && relative * data.slopeScale() > NONE;
+        return Optional.of(new RandomSlope(
+                sigma * relative,
+                both ? Optional.of(Math.signum(factor[0]) * factor[1] / relative) : Optional.empty()));
+    }
+
+    private static boolean onBoundary(MixedData data, double[] factor) {
+        return Math.abs(factor[0]) <= NONE || data.slope.isPresent() && Math.abs(factor[2]) * data.slopeScale() <= NONE;
+    }
+}

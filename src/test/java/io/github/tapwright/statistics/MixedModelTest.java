@@ -1,0 +1,94 @@
+package io.github.tapwright.statistics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class MixedModelTest {
+
+    private static Observation of(String group, double value, Double... predictors) {
+        return new Observation(group, value, List.of(predictors));
+    }
+
+    @Test
+    void groupsThatDoNotDifferAreOnTheBoundaryAndKeepTheirFewDegreesOfFreedom() {
+        MixedFit fit = MixedModel.randomIntercept(
+                List.of(of("a", 1), of("a", 9), of("b", 2), of("b", 8), of("c", 3), of("c", 7)));
+
+        assertThat(fit.groupStandardDeviation()).isZero();
+        assertThat(fit.onBoundary()).isTrue();
+        assertThat(fit.fixedEffects().get(0).value()).isCloseTo(5, within(1e-12));
+        assertThat(fit.fixedEffects().get(0).degreesOfFreedom()).isEqualTo(2);
+        assertThat(fit.slope()).isEmpty();
+    }
+
+    @Test
+    void theInterceptIsWhereEveryPredictorIsZero() {
+        List<Observation> study = new ArrayList<>();
+        double[] noise = {0.1, -0.2, 0.1, 0.2, -0.1, -0.1, 0.05, 0, -0.05};
+        for (int i = 0; i < 9; i++) {
+            double year = 2020 + i % 3;
+            study.add(of("No " + i / 3, 10 + i / 3 + 2 * year + noise[i], year));
+        }
+
+        MixedFit fit = MixedModel.randomIntercept(study);
+        double atTheMean = fit.fixedEffects().get(0).value()
+                + 2021 * fit.fixedEffects().get(1).value();
+
+        assertThat(atTheMean).isCloseTo(10 + 1 + 2 * 2021, within(1e-6));
+        assertThat(fit.fixedEffects().get(1).degreesOfFreedom()).isLessThanOrEqualTo(5);
+        assertThat(fit.fixedEffects().get(0).standardUncertainty())
+                .isGreaterThan(100 * fit.fixedEffects().get(1).standardUncertainty());
+    }
+
+    @Test
+    void slopesThatDoNotDifferHaveNoCorrelation() {
+        List<Observation> study = new ArrayList<>();
+        double[] noise = {1, -1, -1, 1, -1, 1, 1, -1, 1, -1, -1, 1};
+        for (int i = 0; i < 12; i++) {
+            double x = i % 4;
+            study.add(of("No " + i / 4, x + noise[i], x));
+        }
+
+        MixedFit fit = MixedModel.randomSlope(study, 0);
+
+        assertThat(fit.onBoundary()).isTrue();
+        assertThat(fit.slope().orElseThrow().standardDeviation()).isLessThan(0.01);
+        assertThat(fit.slope().orElseThrow().correlation()).isEmpty();
+        assertThat(fit.fixedEffects().get(1).degreesOfFreedom()).isEqualTo(2);
+    }
+
+    @Test
+    void refusesStudiesThatCannotTell() {
+        assertThatThrownBy(() -> MixedModel.randomIntercept(List.of())).hasMessageContaining("none");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1), of("a", 2))))
+                .hasMessageContaining("two groups");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1), of("b", 2))))
+                .hasMessageContaining("values that differ");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1, 2.0), of("b", 2))))
+                .hasMessageContaining("same predictors");
+        assertThatThrownBy(() -> MixedModel.randomSlope(List.of(of("a", 1, 2.0), of("b", 2, 1.0)), 1))
+                .hasMessageContaining("slope among them");
+        assertThatThrownBy(() -> MixedModel.randomSlope(List.of(of("a", 1, 2.0), of("b", 2, 1.0)), -1))
+                .hasMessageContaining("slope among them");
+        assertThatThrownBy(() -> of("a", Double.NaN)).hasMessageContaining("finite");
+        assertThatThrownBy(() -> of("a", 1, Double.POSITIVE_INFINITY)).hasMessageContaining("finite");
+    }
+
+    @Test
+    void refusesMorePredictorsThanTheGroupsCanTellApart() {
+        assertThatThrownBy(() -> MixedModel.randomIntercept(
+                        List.of(of("a", 1, 0.0), of("a", 2, 0.0), of("b", 5, 1.0), of("b", 7, 1.0))))
+                .hasMessageContaining("too few groups");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(
+                        List.of(of("a", 1, 0.0), of("a", 2, 1.0), of("b", 5, 1.0), of("c", 5, 1.5))))
+                .hasMessageContaining("too few repeats");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(
+                        List.of(of("a", 1, 3.0), of("a", 2, 3.0), of("b", 5, 3.0), of("b", 7, 3.0), of("c", 1, 3.0))))
+                .hasMessageContaining("told apart");
+    }
+}
