@@ -1,27 +1,21 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.mode.ModeName;
-import io.github.tapwright.mode.NamedResonance;
-import io.github.tapwright.mode.Resonance;
-import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
-import io.github.tapwright.statistics.Estimate;
-import io.github.tapwright.tap.Rejection;
-import io.github.tapwright.tap.RejectionReason;
-import io.github.tapwright.tap.ResponseCurve;
-import io.github.tapwright.tap.Strike;
-import io.github.tapwright.tap.TapSettings;
+import io.github.tapwright.sitting.Procedure;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
-/** Reads analyses back from their tables. */
+/** Reads a sitting's analyses back from the tables of its procedure. */
 final class AnalysisReader {
+
+    /** Where the analyses of each procedure lie. */
+    static final Map<String, String> TABLES = Map.of(
+            Procedure.BodyTaps.KEY, "analysis",
+            Procedure.NoteRun.KEY, "note_analysis",
+            Procedure.OpenPlucks.KEY, "pluck_analysis");
 
     private final Connection connection;
 
@@ -29,103 +23,15 @@ final class AnalysisReader {
         this.connection = connection;
     }
 
-    private record Head(long id, int number, Instant madeAt, String methodVersion, TapSettings settings) {}
-
-    private record RejectionOfStrike(int strike, Rejection rejection) {}
-
-    List<Analysis> of(long sittingId) throws SQLException, IOException {
-        List<Head> heads = Query.all(
-                connection,
-                "SELECT * FROM analysis WHERE sitting_id = ? ORDER BY number",
-                AnalysisReader::head,
-                sittingId);
-        List<Analysis> analyses = new ArrayList<>();
-        for (Head head : heads) {
-            analyses.add(new Analysis(head.number(), head.madeAt(), result(head)));
-        }
-        return analyses;
-    }
-
-    private TapResult result(Head head) throws SQLException, IOException {
-        return new TapResult(
-                strikes(head.id()),
-                curve(head.id()),
-                children("resonance", head.id(), AnalysisReader::resonance),
-                children("analysis_warning", head.id(), row -> row.text("warning")),
-                head.settings(),
-                head.methodVersion());
-    }
-
-    private List<Strike> strikes(long analysisId) throws SQLException {
-        List<RejectionOfStrike> rejections = children(
-                "strike_rejection", analysisId, row -> new RejectionOfStrike(row.integer("strike"), rejection(row)));
-        return children("strike", analysisId, row -> strike(row, rejections));
-    }
-
-    private Optional<ResponseCurve> curve(long analysisId) throws SQLException, IOException {
-        Optional<byte[]> bytes = Query.one(
-                connection,
-                "SELECT points FROM response_curve WHERE analysis_id = ?",
-                row -> row.bytes("points"),
-                analysisId);
-        return bytes.isPresent() ? Optional.of(CurveBlob.parse(bytes.get())) : Optional.empty();
-    }
-
-    private <T> List<T> children(String table, long analysisId, Query.RowReader<T> reader) throws SQLException {
-        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ? ORDER BY ordinal";
-        return Query.all(connection, sql, reader, analysisId);
-    }
-
-    private static Head head(Row row) throws SQLException {
-        TapSettings settings = new TapSettings(
-                row.number("low_hz"),
-                row.number("high_hz"),
-                row.number("longest_decay_s"),
-                row.number("minimum_snr_db"));
-        return new Head(
-                row.longInteger("id"),
-                row.integer("number"),
-                row.instant("made_at"),
-                row.text("method_version"),
-                settings);
-    }
-
-    private static Strike strike(Row row, List<RejectionOfStrike> rejections) throws SQLException {
-        int ordinal = row.integer("ordinal");
-        return new Strike(
-                row.integer("source"),
-                row.number("onset_s"),
-                row.number("peak_dbfs"),
-                row.number("snr_db"),
-                rejections.stream()
-                        .filter(r -> r.strike() == ordinal)
-                        .map(RejectionOfStrike::rejection)
-                        .toList());
-    }
-
-    private static Rejection rejection(Row row) throws SQLException {
-        return new Rejection(row.requiredKey("reason", AnalysisReader::reason), row.text("figure"));
-    }
-
-    private static Optional<RejectionReason> reason(String words) {
-        return Arrays.stream(RejectionReason.values())
-                .filter(r -> r.words().equals(words))
-                .findFirst();
-    }
-
-    private static NamedResonance resonance(Row row) throws SQLException {
-        Resonance found = new Resonance(
-                estimate(row, "frequency", "_hz"),
-                estimate(row, "q", ""),
-                estimate(row, "decay_time", "_s"),
-                estimate(row, "level", "_db"),
-                row.integer("strike_count"),
-                row.text("note"));
-        return new NamedResonance(found, row.key("suggested_name", ModeName::find), row.text("name_reason"));
-    }
-
-    private static Estimate estimate(Row row, String quantity, String unit) throws SQLException {
-        return new Estimate(
-                row.number(quantity + unit), row.number(quantity + "_u" + unit), row.number(quantity + "_dof"));
+    /** Oldest first; empty if the sitting has none, which is damage. */
+    List<Analysis> of(long sittingId, String procedure) throws SQLException, IOException {
+        return switch (procedure) {
+            case Procedure.BodyTaps.KEY -> new TapsReader(connection).of(sittingId);
+            case Procedure.NoteRun.KEY -> new NotesReader(connection).of(sittingId);
+            case Procedure.OpenPlucks.KEY -> new PlucksReader(connection).of(sittingId);
+            default ->
+                throw new ArchiveException("sitting " + sittingId + " is of the kind \"" + procedure
+                        + "\", which this program does not know; use the program that wrote it");
+        };
     }
 }

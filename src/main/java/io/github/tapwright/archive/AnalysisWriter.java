@@ -1,18 +1,12 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.mode.ModeName;
-import io.github.tapwright.mode.NamedResonance;
-import io.github.tapwright.mode.Resonance;
-import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.NewAnalysis;
-import io.github.tapwright.statistics.Estimate;
-import io.github.tapwright.tap.Rejection;
-import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 
-/** Writes an analysis into its tables. */
+/** Writes an analysis into the tables of its procedure. */
 final class AnalysisWriter {
 
     private final Connection connection;
@@ -22,74 +16,12 @@ final class AnalysisWriter {
     }
 
     void write(long sittingId, int number, NewAnalysis analysis) throws SQLException, IOException {
-        TapResult result = analysis.result();
-        long id = Insert.into("analysis")
-                .put("sitting_id", sittingId)
-                .put("number", number)
-                .put("made_at", analysis.madeAt())
-                .put("method_version", result.methodVersion())
-                .put("low_hz", result.settings().lowHz())
-                .put("high_hz", result.settings().highHz())
-                .put("longest_decay_s", result.settings().longestDecaySeconds())
-                .put("minimum_snr_db", result.settings().minimumSnrDb())
-                .run(connection);
-        for (int i = 0; i < result.warnings().size(); i++) {
-            child("analysis_warning", id, i)
-                    .put("warning", result.warnings().get(i))
-                    .run(connection);
+        if (analysis.findings() instanceof Findings.OfTaps found) {
+            new TapsWriter(connection).write(sittingId, number, analysis.madeAt(), found.result());
+        } else if (analysis.findings() instanceof Findings.OfNotes found) {
+            new NotesWriter(connection).write(sittingId, number, analysis.madeAt(), found.board());
+        } else if (analysis.findings() instanceof Findings.OfPlucks found) {
+            new PlucksWriter(connection).write(sittingId, number, analysis.madeAt(), found.run());
         }
-        for (int i = 0; i < result.strikes().size(); i++) {
-            strike(id, i, result.strikes().get(i));
-        }
-        for (int i = 0; i < result.resonances().size(); i++) {
-            resonance(id, i, result.resonances().get(i));
-        }
-        if (result.curve().isPresent()) {
-            Insert.into("response_curve")
-                    .put("analysis_id", id)
-                    .put("points", CurveBlob.of(result.curve().get()))
-                    .run(connection);
-        }
-    }
-
-    private void strike(long analysisId, int ordinal, Strike strike) throws SQLException {
-        child("strike", analysisId, ordinal)
-                .put("source", strike.source())
-                .put("onset_s", strike.onsetSeconds())
-                .put("peak_dbfs", strike.peakDbfs())
-                .put("snr_db", strike.snrDb())
-                .run(connection);
-        for (int i = 0; i < strike.rejections().size(); i++) {
-            Rejection rejection = strike.rejections().get(i);
-            child("strike_rejection", analysisId, i)
-                    .put("strike", ordinal)
-                    .put("reason", rejection.reason().words())
-                    .put("figure", rejection.figure())
-                    .run(connection);
-        }
-    }
-
-    private void resonance(long analysisId, int ordinal, NamedResonance named) throws SQLException {
-        Resonance found = named.resonance();
-        Insert row = child("resonance", analysisId, ordinal);
-        estimate(row, "frequency", "_hz", found.frequencyHz());
-        estimate(row, "q", "", found.q());
-        estimate(row, "decay_time", "_s", found.decayTimeSeconds());
-        estimate(row, "level", "_db", found.levelDb());
-        row.put("strike_count", found.strikeCount())
-                .put("note", found.note())
-                .put("suggested_name", named.name().map(ModeName::key))
-                .put("name_reason", named.reason())
-                .run(connection);
-    }
-
-    private static void estimate(Insert row, String quantity, String unit, Estimate estimate) {
-        row.put(quantity + unit, estimate.value())
-                .put(quantity + "_u" + unit, estimate.standardUncertainty())
-                .put(quantity + "_dof", estimate.degreesOfFreedom());
-    }
-
-    private static Insert child(String table, long analysisId, int ordinal) {
-        return Insert.into(table).put("analysis_id", analysisId).put("ordinal", ordinal);
     }
 }

@@ -46,16 +46,23 @@ final class ArchiveCheck {
         Query.all(connection, "PRAGMA foreign_key_check", row -> row.text("table")).stream()
                 .distinct()
                 .forEach(table -> problems.add("database: a row of " + table + " refers to something that is gone"));
-        for (String part : List.of("recording", "analysis")) {
-            String halves = "SELECT id FROM sitting WHERE id NOT IN (SELECT sitting_id FROM " + part + ")";
-            Query.all(connection, halves, row -> row.longInteger("id"))
-                    .forEach(id -> problems.add("database: sitting " + id + " has no " + part));
+        report(connection, "TRUE", "recording", "recording");
+        for (Map.Entry<String, String> kind : AnalysisReader.TABLES.entrySet()) {
+            report(connection, "procedure = '" + kind.getKey() + "'", kind.getValue(), "analysis");
         }
         Map<String, Original> originals = new HashMap<>();
         for (Original original : OriginalTable.all(connection)) {
             originals.put(original.sha256(), original);
         }
         return new Expected(count(connection, "sitting"), count(connection, "calibration"), originals);
+    }
+
+    /** Reports the sittings of a kind that have no row in the table of one of their parts. */
+    private void report(Connection connection, String which, String table, String part) throws SQLException {
+        String halves =
+                "SELECT id FROM sitting WHERE " + which + " AND id NOT IN (SELECT sitting_id FROM " + table + ")";
+        Query.all(connection, halves, row -> row.longInteger("id"))
+                .forEach(id -> problems.add("database: sitting " + id + " has no " + part));
     }
 
     private static long count(Connection connection, String table) throws SQLException {

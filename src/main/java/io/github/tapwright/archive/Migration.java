@@ -15,8 +15,11 @@ import java.util.regex.Pattern;
  */
 record Migration(int version, List<String> statements) {
 
-    private static final List<String> RESOURCES =
-            List.of("001-instruments-and-sittings.sql", "002-nothing-is-lost.sql", "003-calibrations.sql");
+    private static final List<String> RESOURCES = List.of(
+            "001-instruments-and-sittings.sql",
+            "002-nothing-is-lost.sql",
+            "003-calibrations.sql",
+            "004-notes-and-plucks.sql");
 
     Migration {
         statements = List.copyOf(statements);

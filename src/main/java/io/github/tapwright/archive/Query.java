@@ -5,7 +5,9 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Asks the database and turns each row into a value. */
@@ -44,5 +46,20 @@ final class Query {
     static <T> Optional<T> one(Connection connection, String sql, RowReader<T> reader, Object... parameters)
             throws SQLException {
         return all(connection, sql, reader, parameters).stream().findFirst();
+    }
+
+    /** The rows of an analysis's table by the ordinal of what they belong to, in the order of their key. */
+    static <T> Map<Integer, List<T>> grouped(
+            Connection connection, String table, String owner, RowReader<T> reader, long analysisId)
+            throws SQLException {
+        Map<Integer, List<T>> groups = new HashMap<>();
+        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ?";
+        all(
+                connection,
+                sql,
+                row -> groups.computeIfAbsent(row.integer(owner), o -> new ArrayList<>())
+                        .add(reader.read(row)),
+                analysisId);
+        return groups;
     }
 }

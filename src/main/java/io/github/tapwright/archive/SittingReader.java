@@ -33,13 +33,21 @@ final class SittingReader {
 
     Optional<Sitting> find(SittingId id) throws SQLException, IOException {
         List<KeptRecording> recordings = recordings(id);
-        List<Analysis> analyses = new AnalysisReader(connection).of(id.number());
+        Optional<String> procedure = procedure(connection, id);
+        List<Analysis> analyses =
+                procedure.isEmpty() ? List.of() : new AnalysisReader(connection).of(id.number(), procedure.get());
         List<GivenName> names = Query.all(
                 connection,
                 "SELECT * FROM given_name WHERE sitting_id = ? ORDER BY ordinal",
                 SittingReader::name,
                 id.number());
         return Query.one(connection, SITTING, row -> sitting(id, row, recordings, analyses, names), id.number());
+    }
+
+    /** Empty if there is no such sitting. */
+    static Optional<String> procedure(Connection connection, SittingId id) throws SQLException {
+        return Query.one(
+                connection, "SELECT procedure FROM sitting WHERE id = ?", row -> row.text("procedure"), id.number());
     }
 
     private List<KeptRecording> recordings(SittingId id) throws SQLException {

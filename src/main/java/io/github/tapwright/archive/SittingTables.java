@@ -80,10 +80,15 @@ final class SittingTables implements SittingStore {
     @Override
     public Analysis addAnalysis(SittingId id, NewAnalysis analysis) {
         return database.write(connection -> {
-            refuseUnknown(connection, id);
-            int number = 1 + highest(connection, "SELECT max(number) AS n FROM analysis WHERE sitting_id = ?", id);
+            String procedure = SittingReader.procedure(connection, id).orElseThrow(() -> unknown(id));
+            if (!procedure.equals(analysis.findings().procedure().key())) {
+                throw new RefusedEntryException("sitting " + id + " is for " + procedure + ", not for "
+                        + analysis.findings().procedure().key());
+            }
+            String table = AnalysisReader.TABLES.get(procedure);
+            int number = 1 + highest(connection, "SELECT max(number) AS n FROM " + table + " WHERE sitting_id = ?", id);
             new AnalysisWriter(connection).write(id.number(), number, analysis);
-            return new Analysis(number, analysis.madeAt(), analysis.result());
+            return new Analysis(number, analysis.madeAt(), analysis.findings());
         });
     }
 
@@ -124,8 +129,11 @@ final class SittingTables implements SittingStore {
         String sql = "SELECT id FROM sitting WHERE id = ?";
         if (Query.one(connection, sql, row -> row.longInteger("id"), id.number())
                 .isEmpty()) {
-            throw new RefusedEntryException(
-                    "there is no sitting " + id + "; look its number up in the list of sittings");
+            throw unknown(id);
         }
+    }
+
+    private static RefusedEntryException unknown(SittingId id) {
+        return new RefusedEntryException("there is no sitting " + id + "; look its number up in the list of sittings");
     }
 }

@@ -45,6 +45,7 @@ final class SittingWriter {
         Conditions conditions = sitting.conditions();
         Insert row = Insert.into("sitting")
                 .put("instrument_id", instrumentId)
+                .put("procedure", sitting.analysis().findings().procedure().key())
                 .put("taken_at", sitting.takenAt().instant())
                 .put("time_known", sitting.takenAt().timeKnown() ? 1 : 0)
                 .put("added_at", sitting.addedAt());

@@ -14,6 +14,7 @@ import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.CheckCalibration;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.FindTaps;
 import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
@@ -144,7 +145,8 @@ final class Bench {
         }
 
         AddSitting addSitting() {
-            return new AddSitting(archive.instruments(), archive.sittings(), Bench::open, clock);
+            return new AddSitting(
+                    archive.instruments(), archive.sittings(), archive.calibrations(), Bench::open, clock);
         }
 
         ListSittings listSittings() {
@@ -155,12 +157,16 @@ final class Bench {
             return new ShowSitting(archive.sittings());
         }
 
+        FindTaps findTaps() {
+            return new FindTaps(archive.sittings());
+        }
+
         NameResonance nameResonance() {
             return new NameResonance(archive.sittings(), clock);
         }
 
         ReanalyseSitting reanalyseSitting() {
-            return new ReanalyseSitting(archive.sittings(), Bench::open, clock);
+            return new ReanalyseSitting(archive.sittings(), archive.calibrations(), Bench::open, clock);
         }
 
         EditSitting editSitting() {

@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.exchange.ComparisonJson;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -79,14 +80,20 @@ final class CompareCommand extends ArchiveCommand {
 
     private Sitting sitting(OpenBench open, String text) {
         SittingId id = instruments ? latest(open, new ShopNumber(text)) : new SittingIdConverter().convert(text);
-        return open.showSitting().show(id);
+        Sitting sitting = open.showSitting().show(id);
+        if (sitting.latest().taps().isEmpty()) {
+            throw new RefusedEntryException("sitting " + id + " is for "
+                    + sitting.latest().findings().procedure().key() + "; choose sittings of taps");
+        }
+        return sitting;
     }
 
     private static SittingId latest(OpenBench open, ShopNumber instrument) {
         return open.listSittings().of(instrument).stream()
+                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
                 .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
                 .map(SittingSummary::id)
                 .orElseThrow(() -> new RefusedEntryException(
-                        "instrument " + instrument + " has no sitting yet; add one, or compare others"));
+                        "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
     }
 }

@@ -28,10 +28,7 @@ final class ComparisonText {
         List<String> differences = ConditionsText.differences(before.conditions(), after.conditions());
         terminal.say("%nNot the same in A and B, or not known%s", differences.isEmpty() ? ": nothing" : "");
         differences.forEach(d -> terminal.say("  - %s", d));
-        if (!before.latest()
-                .result()
-                .methodVersion()
-                .equals(after.latest().result().methodVersion())) {
+        if (!version(before).equals(version(after))) {
             terminal.say("  - method: %s / %s", version(before), version(after));
         }
         printChanges(comparison, spread);
@@ -43,7 +40,7 @@ final class ComparisonText {
     void draw(Sitting before, Sitting after, Path file) throws IOException {
         CurvePicture picture = new CurvePicture("Response to taps, two sittings");
         for (Sitting s : List.of(before, after)) {
-            picture.add(label(s), s.latest().result(), SittingText.lines(s, s.latest()));
+            picture.add(label(s), s);
         }
         boolean written = picture.write(file);
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
@@ -105,6 +102,6 @@ final class ComparisonText {
     }
 
     private static String version(Sitting s) {
-        return s.latest().result().methodVersion();
+        return s.latest().methodVersion();
     }
 }

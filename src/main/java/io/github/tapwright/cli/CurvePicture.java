@@ -5,6 +5,7 @@ import io.github.tapwright.chart.Mark;
 import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.tap.ResponseCurve;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
@@ -26,6 +27,11 @@ final class CurvePicture {
     /** Adds a line below the title. */
     void subtitle(String line) {
         subtitles.add(line);
+    }
+
+    /** Adds the curve of a sitting's latest analysis, if it has one. */
+    void add(String label, Sitting sitting) {
+        sitting.latest().taps().ifPresent(result -> add(label, result, SittingText.lines(sitting, sitting.latest())));
     }
 
     /** Adds the curve of an analysis, if it has one. */

@@ -7,6 +7,7 @@ import io.github.tapwright.exchange.WorkshopJson;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.tap.TapSettings;
@@ -74,8 +75,7 @@ final class DemoCommand implements Callable<Integer> {
             story.draw(instrument, own, folder.resolve("pictures"));
         }
         terminal.say("%nLook further with: tapwright sitting show 1 --archive %s", folder.resolve("archive"));
-        boolean found = sittings.stream()
-                .anyMatch(s -> !s.latest().result().resonances().isEmpty());
+        boolean found = sittings.stream().anyMatch(s -> s.latest().findings().areUsable());
         return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
@@ -99,6 +99,6 @@ final class DemoCommand implements Callable<Integer> {
                 Optional.of(Moment.at(visit.taken().atZone(workshop.zone()).toInstant())),
                 visit.conditions(),
                 List.of(recordings.resolve(visit.file())),
-                TapSettings.STANDARD);
+                new Procedure.BodyTaps(TapSettings.STANDARD));
     }
 }

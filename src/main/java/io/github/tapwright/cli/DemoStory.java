@@ -4,6 +4,7 @@ import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
@@ -37,7 +38,7 @@ final class DemoStory {
     void draw(Instrument instrument, List<Sitting> sittings, Path folder) throws IOException {
         CurvePicture picture =
                 new CurvePicture("Instrument " + instrument.shopNumber() + " (invented), response to taps");
-        sittings.forEach(s -> picture.add(label(s), s.latest().result(), SittingText.lines(s, s.latest())));
+        sittings.forEach(s -> picture.add(label(s), s));
         Files.createDirectories(folder);
         Path file = folder.resolve("instrument-" + instrument.shopNumber() + ".png");
         if (picture.write(file)) {
@@ -46,7 +47,7 @@ final class DemoStory {
     }
 
     private void tell(Sitting sitting) {
-        List<Strike> strikes = sitting.latest().result().strikes();
+        List<Strike> strikes = sitting.latest().taps().map(TapResult::strikes).orElse(List.of());
         long used = strikes.stream().filter(Strike::used).count();
         terminal.say("  sitting %s, %s: %d of %d strikes used", sitting.id(), label(sitting), used, strikes.size());
         strikes.stream()

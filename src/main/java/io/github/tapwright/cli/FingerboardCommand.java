@@ -2,18 +2,13 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.FingerboardJson;
-import io.github.tapwright.instrument.RefusedEntryException;
-import io.github.tapwright.note.run.PlayingOrder;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,8 +39,8 @@ final class FingerboardCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
-    @Option(names = "--csv", paramLabel = "OUT", description = "Write one line for each note.")
-    private Optional<Path> csv = Optional.empty();
+    @Mixin
+    private TableOption csv = new TableOption();
 
     @Option(names = "--plot", paramLabel = "OUT", description = "Write maps of the fingerboard as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
@@ -53,11 +48,8 @@ final class FingerboardCommand implements Callable<Integer> {
     @Mixin
     private TuningOptions tuning = new TuningOptions();
 
-    @Option(
-            names = "--order",
-            paramLabel = "ORDER",
-            description = "string-by-string or lowest-fret; string-by-string if left out.")
-    private String order = "string-by-string";
+    @Mixin
+    private OrderOption order = new OrderOption();
 
     @Option(
             names = "--sitting",
@@ -77,7 +69,7 @@ final class FingerboardCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         plot.ifPresent(PictureOption::check);
-        csv.ifPresent(this::refuseUnlessTable);
+        csv.refuseUnlessTable();
         Fingerboard.Settings settings = settings();
         List<ShownResonance> resonances = sitting.isPresent() ? resonances(sitting.get()) : List.of();
         Fingerboard board = bench.mapFingerboard().map(files, settings, terminal.progress());
@@ -87,23 +79,13 @@ final class FingerboardCommand implements Callable<Integer> {
         } else {
             new FingerboardText(terminal).print(names, board, resonances);
         }
-        if (csv.isPresent()) {
-            Files.writeString(csv.get(), FingerboardJson.csv(names, board), StandardCharsets.UTF_8);
-            terminal.note("wrote " + csv.get());
-        }
+        csv.write(() -> FingerboardJson.csv(names, board), terminal);
         if (plot.isPresent()) {
             boolean written = FingerboardMaps.write(board, plot.get());
             terminal.note(written ? "wrote " + plot.get() : "no picture written, because no note has a place");
         }
         boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
-    }
-
-    /** A slip in the order of names must not write a table over a recording. */
-    private void refuseUnlessTable(Path file) {
-        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            throw new RefusedEntryException(file + ": a table's file name must end in .csv");
-        }
     }
 
     private List<ShownResonance> resonances(SittingId id) throws IOException {
@@ -114,15 +96,6 @@ final class FingerboardCommand implements Callable<Integer> {
     }
 
     private Fingerboard.Settings settings() {
-        return new Fingerboard.Settings(tuning.tuning(), playingOrder(), tuning.noteSettings());
-    }
-
-    private PlayingOrder playingOrder() {
-        return switch (order) {
-            case "string-by-string" -> PlayingOrder.STRING_BY_STRING;
-            case "lowest-fret" -> PlayingOrder.LOWEST_FRET;
-            default ->
-                throw new RefusedEntryException("the order is string-by-string or lowest-fret, not '" + order + "'");
-        };
+        return new Fingerboard.Settings(tuning.tuning(), order.order(), tuning.noteSettings());
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -31,6 +32,9 @@ final class NoteCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
+
+    @Mixin
+    private TableOption csv = new TableOption();
 
     @Option(names = "--plot", paramLabel = "OUT", description = "Write the partials of one note as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
@@ -54,6 +58,7 @@ final class NoteCommand implements Callable<Integer> {
                 throw new RefusedEntryException("--plot draws one note; give one file");
             }
         }
+        csv.refuseUnlessTable();
         List<AnalyseNotes.Found> found = bench.analyseNotes().analyse(files, settings(), terminal.progress());
         List<String> names = files.stream().map(Path::toString).toList();
         if (json) {
@@ -64,6 +69,7 @@ final class NoteCommand implements Callable<Integer> {
                 text.print(names.get(i), found.get(i));
             }
         }
+        csv.write(() -> NoteJson.csv(names, found), terminal);
         if (plot.isPresent()) {
             boolean written = NoteDrawing.write(names.get(0), found.get(0).result(), plot.get());
             terminal.note(written ? "wrote " + plot.get() : "no picture written, because there are no partials");

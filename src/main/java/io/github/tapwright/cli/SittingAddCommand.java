@@ -5,7 +5,6 @@ import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
-import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -27,12 +26,8 @@ final class SittingAddCommand extends ArchiveCommand {
     @Mixin
     private TakenOption taken = new TakenOption();
 
-    @Option(
-            names = "--band",
-            paramLabel = "LO:HI",
-            converter = BandConverter.class,
-            description = "Frequencies to report, in Hz; 60:1000 unless told otherwise.")
-    private TapSettings settings = TapSettings.STANDARD;
+    @Mixin
+    private ProcedureOptions procedure = new ProcedureOptions();
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
@@ -48,14 +43,14 @@ final class SittingAddCommand extends ArchiveCommand {
     int run(OpenBench open) {
         ZoneId zone = bench().clock().getZone();
         SittingRequest request = new SittingRequest(
-                new ShopNumber(number), taken.moment(zone), conditions.conditions(), files, settings);
+                new ShopNumber(number), taken.moment(zone), conditions.conditions(), files, procedure.procedure());
         Sitting sitting = open.addSitting().add(request, terminal().progress());
         if (json) {
             terminal().print(ArchiveJson.sitting(sitting));
         } else {
-            new SittingText(terminal(), zone).print(sitting);
+            new SittingText(terminal(), zone).print(sitting, open.findTaps().near(sitting));
         }
-        boolean found = !sitting.latest().result().resonances().isEmpty();
+        boolean found = sitting.latest().findings().areUsable();
         if (!found) {
             terminal().note("the sitting is kept, but nothing usable was found in its recordings");
         }

@@ -49,7 +49,7 @@ final class SittingNameCommand extends ArchiveCommand {
         Sitting sitting = where.ordinal
                 .map(n -> open.nameResonance().atOrdinal(id, n, name))
                 .orElseGet(() -> open.nameResonance().atFrequency(id, where.frequencyHz.orElseThrow(), name));
-        new SittingText(terminal(), bench().clock().getZone()).print(sitting);
+        new SittingText(terminal(), bench().clock().getZone()).print(sitting, Optional.empty());
         return ExitCode.DONE;
     }
 }

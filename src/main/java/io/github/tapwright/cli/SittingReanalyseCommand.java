@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -66,12 +67,21 @@ final class SittingReanalyseCommand extends ArchiveCommand {
         }
         terminal()
                 .say(
-                        "Sitting %s: analysis %d by method %s, %d resonances; before, method %s, %d",
+                        "Sitting %s: analysis %d by method %s, %s; before, method %s, %s",
                         id,
                         latest.number(),
-                        latest.result().methodVersion(),
-                        latest.result().resonances().size(),
-                        before.latest().result().methodVersion(),
-                        before.latest().result().resonances().size());
+                        latest.methodVersion(),
+                        count(latest),
+                        before.latest().methodVersion(),
+                        count(before.latest()));
+    }
+
+    private static String count(Analysis analysis) {
+        Findings findings = analysis.findings();
+        return findings.taps()
+                .map(t -> t.resonances().size() + " resonances")
+                .or(() -> findings.notes().map(n -> n.notes().size() + " notes"))
+                .or(() -> findings.plucks().map(p -> p.plucks().size() + " plucks"))
+                .orElseThrow();
     }
 }

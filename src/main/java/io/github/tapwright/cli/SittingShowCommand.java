@@ -21,7 +21,10 @@ final class SittingShowCommand extends ArchiveCommand {
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
-    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curve as .png or .svg.")
+    @Option(
+            names = "--plot",
+            paramLabel = "OUT",
+            description = "Write the response curve, or the maps of a run of notes, as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
 
     SittingShowCommand(Bench bench, Terminal terminal) {
@@ -36,7 +39,7 @@ final class SittingShowCommand extends ArchiveCommand {
         if (json) {
             terminal().print(ArchiveJson.sitting(sitting));
         } else {
-            text.print(sitting);
+            text.print(sitting, open.findTaps().near(sitting));
         }
         if (plot.isPresent()) {
             text.draw(sitting, plot.get());

@@ -1,13 +1,18 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.level.FullScale;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A sitting with its conditions and its latest analysis, for people. */
@@ -21,7 +26,8 @@ final class SittingText {
         this.zone = zone;
     }
 
-    void print(Sitting sitting) {
+    /** Prints a sitting; a run of notes is held against the resonances of taps on the same instrument, if there are any. */
+    void print(Sitting sitting, Optional<Sitting> taps) {
         terminal.say(
                 "Sitting %s of instrument %s, %s",
                 sitting.id(), sitting.instrument(), sitting.takenAt().text(zone));
@@ -32,20 +38,40 @@ final class SittingText {
         }
         sitting.recordings().forEach(this::print);
         Analysis analysis = sitting.latest();
-        new ResultText(terminal).print(files(sitting), analysis.result(), lines(sitting, analysis), notices(sitting));
+        Findings findings = analysis.findings();
+        findings.taps()
+                .ifPresent(result -> new ResultText(terminal)
+                        .print(files(sitting), result, lines(sitting, analysis), notices(sitting)));
+        findings.notes().ifPresent(board -> print(sitting, board, taps));
+        findings.plucks()
+                .ifPresent(run -> new PlucksText(terminal, unit(run)).print(run.plucks(), List.of(), List.of()));
         terminal.say(
                 "%nMethod %s, analysis %d of %d",
-                analysis.result().methodVersion(),
-                analysis.number(),
-                sitting.analyses().size());
+                analysis.methodVersion(), analysis.number(), sitting.analyses().size());
     }
 
-    /** Writes the response curve of the latest analysis, if there is one. */
+    private void print(Sitting sitting, Fingerboard board, Optional<Sitting> taps) {
+        List<ShownResonance> resonances =
+                taps.map(t -> t.resonances(t.latest())).orElse(List.of());
+        new FingerboardText(terminal).print(files(sitting), board, resonances);
+        taps.ifPresent(t -> terminal.say("Resonances are those of the taps of sitting %s", t.id()));
+    }
+
+    private static String unit(PluckRun run) {
+        return run.calibration().map(id -> "dB re 20 µPa by calibration " + id).orElseGet(() -> new FullScale().unit());
+    }
+
+    /** Writes the response curve, or the maps of a run, of the latest analysis, if there is one. */
     void draw(Sitting sitting, Path file) throws IOException {
-        TapResult result = sitting.latest().result();
+        Optional<Fingerboard> board = sitting.latest().findings().notes();
+        if (board.isPresent()) {
+            boolean written = FingerboardMaps.write(board.get(), file);
+            terminal.note(written ? "wrote " + file : "no picture written, because no note has a place");
+            return;
+        }
         CurvePicture picture = new CurvePicture("Instrument " + sitting.instrument() + ", response to taps");
         picture.subtitle(ConditionsText.line(sitting.conditions()));
-        picture.add("sitting " + sitting.id(), result, lines(sitting, sitting.latest()));
+        picture.add("sitting " + sitting.id(), sitting);
         boolean written = picture.write(file);
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /**
  * The tables of an archive as CSV, for spreadsheets and statistics programs.
  *
- * <p>Resonances and strikes are those of each sitting's latest analysis; the JSON holds all analyses.
+ * <p>Resonances, strikes, notes and plucks are those of each sitting's latest analysis; the JSON holds all analyses.
  */
 public final class ArchiveCsv {
 
@@ -30,7 +30,7 @@ public final class ArchiveCsv {
             List<Field<Part<P>>> keys = List.of(
                     Field.of("sitting", p -> p.sitting.id().toString()),
                     Field.of("shop_number", p -> p.sitting.instrument().text()),
-                    Field.of("method_version", p -> p.sitting.latest().result().methodVersion()));
+                    Field.of("method_version", p -> p.sitting.latest().methodVersion()));
             return Stream.concat(keys.stream(), Field.<Part<P>, P>within(fields, Part::part).stream())
                     .toList();
         }
@@ -52,6 +52,9 @@ public final class ArchiveCsv {
         tables.put("recordings.csv", parts(sittings, SittingFields.RECORDINGS, Sitting::recordings));
         tables.put("strikes.csv", parts(sittings, StrikeRow.FIELDS, ArchiveCsv::strikes));
         tables.put("resonances.csv", parts(sittings, ResonanceRow.FIELDS, s -> ResonanceRow.of(s, s.latest())));
+        tables.put("notes.csv", parts(sittings, RunNoteRow.FIELDS, ArchiveCsv::notes));
+        tables.put("partials.csv", parts(sittings, PartialRow.FIELDS, ArchiveCsv::partials));
+        tables.put("plucks.csv", parts(sittings, PluckRow.FIELDS, ArchiveCsv::plucks));
         tables.put("calibrations.csv", CsvText.of(CalibrationFields.KEPT, calibrations));
         return tables;
     }
@@ -63,8 +66,33 @@ public final class ArchiveCsv {
     }
 
     private static List<StrikeRow> strikes(Sitting sitting) {
-        List<String> files =
-                sitting.recordings().stream().map(KeptRecording::fileName).toList();
-        return StrikeRow.of(files, sitting.latest().result().strikes());
+        return sitting.latest()
+                .taps()
+                .map(result -> StrikeRow.of(files(sitting), result.strikes()))
+                .orElse(List.of());
+    }
+
+    private static List<RunNoteRow> notes(Sitting sitting) {
+        return sitting.latest()
+                .findings()
+                .notes()
+                .map(board -> RunNoteRow.of(files(sitting), board))
+                .orElse(List.of());
+    }
+
+    private static List<PartialRow> partials(Sitting sitting) {
+        return notes(sitting).stream().flatMap(PartialRow::of).toList();
+    }
+
+    private static List<PluckRow> plucks(Sitting sitting) {
+        return sitting.latest()
+                .findings()
+                .plucks()
+                .map(run -> PluckRow.of(files(sitting), run.plucks()))
+                .orElse(List.of());
+    }
+
+    private static List<String> files(Sitting sitting) {
+        return sitting.recordings().stream().map(KeptRecording::fileName).toList();
     }
 }

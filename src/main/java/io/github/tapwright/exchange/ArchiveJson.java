@@ -3,9 +3,12 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,18 +93,34 @@ public final class ArchiveJson {
     }
 
     private static Map<String, @Nullable Object> analysis(Sitting sitting, Analysis analysis) {
-        TapResult result = analysis.result();
         List<String> files =
                 sitting.recordings().stream().map(KeptRecording::fileName).toList();
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("number", analysis.number());
         document.put("made_at", analysis.madeAt().toString());
+        Findings findings = analysis.findings();
+        findings.taps().ifPresent(result -> addTaps(document, files, result, ResonanceRow.of(sitting, analysis)));
+        findings.notes().ifPresent(board -> document.putAll(FingerboardJson.document(files, board)));
+        findings.plucks().ifPresent(run -> addPlucks(document, files, run));
+        document.put("method_version", analysis.methodVersion());
+        return document;
+    }
+
+    private static void addTaps(
+            Map<String, @Nullable Object> document,
+            List<String> files,
+            TapResult result,
+            List<ResonanceRow> resonances) {
         document.put("strikes", JsonText.array(StrikeRow.FIELDS, StrikeRow.of(files, result.strikes())));
-        document.put("resonances", JsonText.array(ResonanceRow.FIELDS, ResonanceRow.of(sitting, analysis)));
+        document.put("resonances", JsonText.array(ResonanceRow.FIELDS, resonances));
         document.put("response_curve", result.curve().map(CurveColumns::of).orElse(null));
         document.put("warnings", result.warnings());
-        document.put("method_version", result.methodVersion());
         document.put("settings", JsonText.object(StrikeRow.SETTINGS, result.settings()));
-        return document;
+    }
+
+    private static void addPlucks(Map<String, @Nullable Object> document, List<String> files, PluckRun run) {
+        document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
+        document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
+        document.put("open_strings_hz", run.tuning().openHz());
     }
 }

@@ -48,8 +48,8 @@ public final class ComparisonJson {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("a", JsonText.object(SittingFields.ALL, first));
         document.put("b", JsonText.object(SittingFields.ALL, second));
-        document.put("method_version_a", first.latest().result().methodVersion());
-        document.put("method_version_b", second.latest().result().methodVersion());
+        document.put("method_version_a", first.latest().methodVersion());
+        document.put("method_version_b", second.latest().methodVersion());
         document.put("not_the_same_or_not_known", differences);
         document.put("set_up_spread", JsonText.object(SPREAD, spread));
         document.put("changes", JsonText.array(CHANGES, comparison.changes()));

@@ -58,7 +58,7 @@ public final class NoteJson {
             Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds())),
             Field.maybe("disturbance", r -> r.disturbance().map(d -> d.text())));
 
-    private static final List<Field<Partial>> PARTIALS = List.of(
+    static final List<Field<Partial>> PARTIALS = List.of(
             Field.of("number", Partial::number),
             Field.of("frequency_hz", p -> p.frequencyHz().value()),
             Field.of("frequency_u_hz", p -> p.frequencyHz().standardUncertainty()),
@@ -99,6 +99,25 @@ public final class NoteJson {
                 .map(i -> document(names.get(i), found.get(i)))
                 .toList();
         return JsonText.of(documents.size() == 1 ? documents.get(0) : documents);
+    }
+
+    /**
+     * Every partial of some notes.
+     *
+     * @param names the files as given
+     * @param found what was found in each
+     * @return the text of a CSV file, one line for each partial
+     */
+    public static String csv(List<String> names, List<AnalyseNotes.Found> found) {
+        return CsvText.of(
+                PartialRow.FIELDS,
+                Stream.iterate(0, i -> i < found.size(), i -> i + 1)
+                        .flatMap(i -> PartialRow.of(
+                                names.get(i),
+                                i + 1,
+                                Optional.empty(),
+                                found.get(i).result()))
+                        .toList());
     }
 
     private static Map<String, @Nullable Object> document(String name, AnalyseNotes.Found found) {

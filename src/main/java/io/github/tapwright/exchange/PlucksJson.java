@@ -38,8 +38,8 @@ public final class PlucksJson {
     public static String of(Side first, Side second, List<PluckComparison> comparisons, String unit) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("level_unit", unit);
-        document.put("a", plucks(first));
-        document.put("b", plucks(second));
+        document.put("a", JsonText.array(PluckRow.FIELDS, PluckRow.of(first.files(), first.plucks())));
+        document.put("b", JsonText.array(PluckRow.FIELDS, PluckRow.of(second.files(), second.plucks())));
         document.put(
                 "comparisons", comparisons.stream().map(PlucksJson::comparison).toList());
         return JsonText.of(document);
@@ -58,18 +58,6 @@ public final class PlucksJson {
             files = List.copyOf(files);
             plucks = List.copyOf(plucks);
         }
-    }
-
-    private static List<Map<String, @Nullable Object>> plucks(Side side) {
-        List<Field<Pluck>> fields = List.of(
-                Field.of("file", p -> side.files().get(p.file())),
-                Field.of("found_at_s", Pluck::attackSeconds),
-                Field.maybe("string", Pluck::string),
-                Field.maybe("lafmax_db", Pluck::lafMaxDb),
-                Field.maybe("lufs_momentary_max", Pluck::momentaryMaxLufs),
-                Field.maybe("loudness_sone_max", Pluck::maximumSone),
-                Field.of("warnings", Pluck::warnings));
-        return JsonText.array(fields, side.plucks());
     }
 
     private static Map<String, @Nullable Object> comparison(PluckComparison comparison) {

@@ -38,6 +38,9 @@ final class SittingFields {
                             Field.of("shop_number", s -> s.instrument().text()),
                             Field.of("taken_at", s -> s.takenAt().instant().toString()),
                             Field.of("taken_at_time_known", s -> s.takenAt().timeKnown()),
+                            Field.of(
+                                    "procedure",
+                                    s -> s.latest().findings().procedure().key()),
                             Field.of("added_at", s -> s.addedAt().toString())),
                     Field.within(CONDITIONS, Sitting::conditions))
             .flatMap(List::stream)

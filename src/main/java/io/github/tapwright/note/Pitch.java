@@ -11,7 +11,14 @@ import io.github.tapwright.statistics.Estimate;
  */
 public record Pitch(Estimate hz, NoteName nearest, Estimate cents) {
 
-    static Pitch of(Estimate hz, double a4Hz) {
+    /**
+     * A pitch with its place among the notes.
+     *
+     * @param hz frequency of the first partial
+     * @param a4Hz tuning note
+     * @return the pitch
+     */
+    public static Pitch of(Estimate hz, double a4Hz) {
         NoteName nearest = NoteName.nearest(hz.value(), a4Hz);
         double perHz = Cents.PER_NEPER / hz.value();
         return new Pitch(

@@ -109,6 +109,16 @@ public final class Recording {
     }
 
     /**
+     * One channel of this recording by itself.
+     *
+     * @param channel from 0
+     * @return a recording of one channel
+     */
+    public Recording only(int channel) {
+        return new Recording(sampleRate, new double[][] {channels[channel]});
+    }
+
+    /**
      * This recording as a stream, as often as wanted.
      *
      * @return a fresh stream from the first sample

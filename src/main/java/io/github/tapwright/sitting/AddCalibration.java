@@ -43,7 +43,8 @@ public final class AddCalibration {
         progress.at("checking " + file.getFileName(), 0, 1);
         StagedOriginal copy = calibrations.stage(file);
         try {
-            CheckCalibration.CheckedTone tone = check.check(copy.file(), copy.fileName(), request.tone());
+            CheckCalibration.CheckedTone tone =
+                    check.check(new SoundFile(copy.file(), copy.fileName()), request.tone());
             Moment taken = request.takenAt().orElse(Moment.at(now));
             CalibrationId id = calibrations.add(new NewCalibration(taken, now, request.input(), copy, tone));
             return calibrations

@@ -1,10 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
-import io.github.tapwright.mode.TapAnalysis;
-import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.NewSitting.NewRecording;
-import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -23,7 +20,7 @@ public final class AddSitting {
 
     private final InstrumentStore instruments;
     private final SittingStore sittings;
-    private final TrackReader reader;
+    private final FindingsReader reader;
     private final Clock clock;
 
     /**
@@ -31,13 +28,19 @@ public final class AddSitting {
      *
      * @param instruments where instruments are kept
      * @param sittings where sittings are kept
+     * @param calibrations where calibrations are kept
      * @param source what opens sound files
      * @param clock what tells the time
      */
-    public AddSitting(InstrumentStore instruments, SittingStore sittings, RecordingSource source, Clock clock) {
+    public AddSitting(
+            InstrumentStore instruments,
+            SittingStore sittings,
+            CalibrationStore calibrations,
+            RecordingSource source,
+            Clock clock) {
         this.instruments = instruments;
         this.sittings = sittings;
-        this.reader = new TrackReader(source);
+        this.reader = new FindingsReader(source, calibrations);
         this.clock = clock;
     }
 
@@ -67,30 +70,34 @@ public final class AddSitting {
     }
 
     private NewSitting prepare(SittingRequest request, Instant now, List<StagedOriginal> staged, Progress progress) {
-        int total = request.files().size() + 2;
+        List<SoundFile> files = copy(request.files(), staged, progress);
+        FindingsReader.Read read =
+                reader.read(files, request.procedure(), request.conditions().hole(), progress);
+        progress.at("keeping the sitting", files.size(), files.size() + 1);
         List<NewRecording> recordings = new ArrayList<>();
-        List<TapTrack> tracks = new ArrayList<>();
-        Map<String, Path> seen = new HashMap<>();
-        for (Path file : request.files()) {
-            progress.at("reading " + file.getFileName(), tracks.size(), total);
-            StagedOriginal copy = sittings.stage(file);
-            staged.add(copy);
-            refuseTwice(file, seen.put(copy.original().sha256(), file) == null);
-            TrackReader.Reading reading = reader.read(copy.file(), copy.fileName(), request.settings());
-            recordings.add(new NewRecording(copy, reading.facts()));
-            tracks.add(reading.track());
+        for (int f = 0; f < files.size(); f++) {
+            recordings.add(new NewRecording(staged.get(f), read.facts().get(f)));
         }
-        progress.at("finding resonances", total - 2, total);
-        TapResult result = TapAnalysis.analyse(
-                tracks, request.settings(), request.conditions().hole());
-        progress.at("keeping the sitting", total - 1, total);
         return new NewSitting(
                 request.instrument(),
                 request.takenAt().orElse(Moment.at(now)),
                 now,
                 request.conditions(),
                 recordings,
-                new NewAnalysis(now, result));
+                new NewAnalysis(now, read.findings()));
+    }
+
+    private List<SoundFile> copy(List<Path> files, List<StagedOriginal> staged, Progress progress) {
+        List<SoundFile> copies = new ArrayList<>();
+        Map<String, Path> seen = new HashMap<>();
+        for (Path file : files) {
+            progress.at("copying " + file.getFileName(), copies.size(), files.size());
+            StagedOriginal copy = sittings.stage(file);
+            staged.add(copy);
+            refuseTwice(file, seen.put(copy.original().sha256(), file) == null);
+            copies.add(new SoundFile(copy.file(), copy.fileName()));
+        }
+        return copies;
     }
 
     private static void refuseTwice(Path file, boolean first) {

@@ -42,7 +42,7 @@ public final class AnalyseNotes {
         List<Found> found = new ArrayList<>();
         for (Path file : files) {
             progress.at("listening to " + file.getFileName(), found.size(), files.size());
-            found.add(source.read(file, file.toString(), recording -> {
+            found.add(source.read(SoundFile.of(file), recording -> {
                 NoteResult result = NoteAnalysis.analyse(recording.stream(), settings);
                 return new Found(recording.facts(result.channelUsed(), result.durationSeconds()), result);
             }));

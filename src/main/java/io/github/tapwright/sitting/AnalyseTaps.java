@@ -52,7 +52,7 @@ public final class AnalyseTaps {
         List<TapTrack> tracks = new ArrayList<>();
         for (Path file : files) {
             progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
-            TrackReader.Reading reading = reader.read(file, file.toString(), settings);
+            TrackReader.Reading reading = reader.read(SoundFile.of(file), settings);
             facts.add(reading.facts());
             tracks.add(reading.track());
         }

@@ -47,11 +47,11 @@ public final class CheckCalibration {
      *     is wrong with it, and what to do
      */
     public CheckedTone check(Path file, CalibratorTone tone) {
-        return check(file, file.toString(), tone);
+        return check(SoundFile.of(file), tone);
     }
 
-    CheckedTone check(Path file, String name, CalibratorTone tone) {
-        return source.read(file, name, recording -> {
+    CheckedTone check(SoundFile file, CalibratorTone tone) {
+        return source.read(file, recording -> {
             int most = (int) (LONGEST_SECONDS * recording.stream().sampleRate().hertz());
             Recording sound = Recording.readAll(recording.stream(), most);
             int channel = strongest(sound);

@@ -17,8 +17,10 @@ import java.util.Optional;
  * @param fastDecays notes that die away much faster than their neighbours
  * @param warnings what the reader must know
  * @param settings how the run was read
+ * @param methodVersion version of the method that cut the run and gave the notes their places; each note carries its own
  */
-public record Fingerboard(List<Note> notes, List<FastDecay> fastDecays, List<String> warnings, Settings settings) {
+public record Fingerboard(
+        List<Note> notes, List<FastDecay> fastDecays, List<String> warnings, Settings settings, String methodVersion) {
 
     /** Keeps copies of the lists. */
     public Fingerboard {

@@ -20,6 +20,9 @@ import java.util.Optional;
 /** Cuts a run of notes into its notes, measures each, and lays them over the fingerboard. */
 public final class MapFingerboard {
 
+    /** Version of the cutting and placing, kept with every result. */
+    public static final String METHOD_VERSION = "fingerboard-1";
+
     private static final double LONGEST_SECONDS = 15;
 
     private final RunReader runs;
@@ -46,12 +49,21 @@ public final class MapFingerboard {
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Fingerboard map(List<Path> files, Fingerboard.Settings settings, Progress progress) {
+        return read(files.stream().map(SoundFile::of).toList(), settings, progress)
+                .board();
+    }
+
+    /** What a run's files gave, and what reading each showed. */
+    record Mapped(List<SoundFacts> facts, Fingerboard board) {}
+
+    Mapped read(List<SoundFile> files, Fingerboard.Settings settings, Progress progress) {
         List<Heard> heard = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
+        List<SoundFacts> facts = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
-            progress.at("listening to " + files.get(f).getFileName(), f, files.size());
-            heard.addAll(notes(files.get(f), f, settings, warnings));
+            progress.at("listening to " + files.get(f).name(), f, files.size());
+            facts.add(notes(files.get(f), f, settings, heard));
         }
+        List<String> warnings = new ArrayList<>(notices(files, facts));
         progress.at("done", files.size(), files.size());
         List<Optional<Double>> pitches = heard.stream()
                 .map(h -> h.result.pitch().found().map(Pitch::hz).map(hz -> hz.value()))
@@ -63,17 +75,24 @@ public final class MapFingerboard {
             notes.add(new Fingerboard.Note(h.file, h.attackSeconds, h.result, h.levels, places.get(i)));
         }
         warnings.addAll(doubts(notes));
-        return new Fingerboard(notes, FastDecays.in(decayTimes(notes)), warnings, settings);
+        return new Mapped(
+                facts, new Fingerboard(notes, FastDecays.in(decayTimes(notes)), warnings, settings, METHOD_VERSION));
     }
 
-    private List<Heard> notes(Path file, int number, Fingerboard.Settings settings, List<String> warnings) {
-        List<Heard> heard = new ArrayList<>();
-        List<String> notices = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
+    private static List<String> notices(List<SoundFile> files, List<SoundFacts> facts) {
+        List<String> notices = new ArrayList<>();
+        for (int f = 0; f < files.size(); f++) {
+            String name = files.get(f).name();
+            facts.get(f).notices().forEach(n -> notices.add(name + ": " + n));
+        }
+        return notices;
+    }
+
+    private SoundFacts notes(SoundFile file, int number, Fingerboard.Settings settings, List<Heard> heard) {
+        return runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
             NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
             heard.add(new Heard(number, attackSeconds, result, levels(excerpt, result.channelUsed())));
         });
-        notices.forEach(n -> warnings.add(file.getFileName() + ": " + n));
-        return heard;
     }
 
     private static Optional<SoundLevels> levels(Recording excerpt, int channel) {

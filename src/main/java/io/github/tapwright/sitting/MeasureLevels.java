@@ -34,7 +34,7 @@ public final class MeasureLevels {
         List<MeasuredLevels> measured = new ArrayList<>();
         for (Path file : files) {
             progress.at("measuring " + file.getFileName(), measured.size(), files.size());
-            measured.add(source.read(file, file.toString(), recording -> measure(file, recording, settings)));
+            measured.add(source.read(SoundFile.of(file), recording -> measure(file, recording, settings)));
         }
         progress.at("done", files.size(), files.size());
         return measured;

@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
 /** Measures how loud repeated plucks of the open strings are. */
 public final class MeasurePlucks {
 
+    /** Version of the cutting and measuring, kept with every result. */
+    public static final String METHOD_VERSION = "plucks-1";
+
     /** Long enough for the loudest moment of any pluck and for 400 ms of loudness. */
     private static final double LONGEST_SECONDS = 1.5;
 
@@ -47,17 +50,26 @@ public final class MeasurePlucks {
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public List<Pluck> measure(List<Path> files, Tuning tuning, LevelSettings levels, Progress progress) {
+        return read(files.stream().map(SoundFile::of).toList(), tuning, levels, progress)
+                .plucks();
+    }
+
+    /** What a set of files gave, and what reading each showed. */
+    record Measured(List<SoundFacts> facts, List<Pluck> plucks) {}
+
+    Measured read(List<SoundFile> files, Tuning tuning, LevelSettings levels, Progress progress) {
         List<Pluck> plucks = new ArrayList<>();
+        List<SoundFacts> facts = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
-            progress.at("listening to " + files.get(f).getFileName(), f, files.size());
+            progress.at("listening to " + files.get(f).name(), f, files.size());
             int number = f;
-            runs.each(
+            facts.add(runs.each(
                     files.get(f),
                     LONGEST_SECONDS,
-                    (attackSeconds, excerpt) -> plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels)));
+                    (attackSeconds, excerpt) -> plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
         }
         progress.at("done", files.size(), files.size());
-        return plucks;
+        return new Measured(facts, plucks);
     }
 
     private static Pluck pluck(

@@ -1,7 +1,6 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.recording.UnreadableRecordingException;
-import java.nio.file.Path;
 import java.util.function.Function;
 
 /** Opens sound files, and speaks of one that cannot be read by the maker's name for it. */
@@ -18,11 +17,12 @@ final class NamedSource {
      *
      * @throws UnreadableRecordingException if it holds no sound that can be read, naming it as the maker does
      */
-    <T> T read(Path file, String name, Function<SourceRecording, T> reading) {
-        try (SourceRecording recording = source.open(file)) {
+    <T> T read(SoundFile file, Function<SourceRecording, T> reading) {
+        String name = file.name();
+        try (SourceRecording recording = source.open(file.path())) {
             return reading.apply(recording);
         } catch (UnreadableRecordingException e) {
-            String said = String.valueOf(e.getMessage()).replace(file.toString(), name);
+            String said = String.valueOf(e.getMessage()).replace(file.path().toString(), name);
             throw new UnreadableRecordingException(said.contains(name) ? said : name + ": " + said, e);
         }
     }

@@ -1,11 +1,8 @@
 package io.github.tapwright.sitting;
 
-import io.github.tapwright.mode.TapAnalysis;
-import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.tap.TapSettings;
-import io.github.tapwright.tap.TapTrack;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,19 +10,20 @@ import java.util.Optional;
 public final class ReanalyseSitting {
 
     private final SittingStore sittings;
-    private final TrackReader reader;
+    private final FindingsReader reader;
     private final Clock clock;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param sittings where sittings are kept
+     * @param calibrations where calibrations are kept
      * @param source what opens sound files
      * @param clock what tells the time
      */
-    public ReanalyseSitting(SittingStore sittings, RecordingSource source, Clock clock) {
+    public ReanalyseSitting(SittingStore sittings, CalibrationStore calibrations, RecordingSource source, Clock clock) {
         this.sittings = sittings;
-        this.reader = new TrackReader(source);
+        this.reader = new FindingsReader(source, calibrations);
         this.clock = clock;
     }
 
@@ -33,29 +31,27 @@ public final class ReanalyseSitting {
      * Analyses a sitting's originals with today's method.
      *
      * @param id which sitting
-     * @param settings what to look for; empty means as in the latest analysis
+     * @param settings what to look for in taps; empty means as in the latest analysis
      * @param progress told about each file and step
      * @return the new analysis; or the latest, and nothing is added, if every number is the same
-     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such sitting
+     * @throws RefusedEntryException if there is no such sitting, or settings for taps are given for another procedure
      */
     public Analysis reanalyse(SittingId id, Optional<TapSettings> settings, Progress progress) {
         Sitting sitting = new ShowSitting(sittings).show(id);
         Analysis latest = sitting.latest();
-        TapResult result = analyse(sitting, settings.orElse(latest.result().settings()), progress);
-        return result.equals(latest.result())
-                ? latest
-                : sittings.addAnalysis(id, new NewAnalysis(clock.instant(), result));
-    }
-
-    private TapResult analyse(Sitting sitting, TapSettings settings, Progress progress) {
-        int total = sitting.recordings().size() + 1;
-        List<TapTrack> tracks = new ArrayList<>();
-        for (KeptRecording recording : sitting.recordings()) {
-            progress.at("reading " + recording.fileName(), tracks.size(), total);
-            tracks.add(reader.read(sittings.locate(recording.original()), recording.fileName(), settings)
-                    .track());
+        Procedure before = latest.findings().procedure();
+        if (settings.isPresent() && !(before instanceof Procedure.BodyTaps)) {
+            throw new RefusedEntryException(
+                    "sitting " + id + " is for " + before.key() + "; a band of frequencies is for taps only");
         }
-        progress.at("finding resonances", total - 1, total);
-        return TapAnalysis.analyse(tracks, settings, sitting.conditions().hole());
+        Procedure procedure = settings.<Procedure>map(Procedure.BodyTaps::new).orElse(before);
+        List<SoundFile> files = sitting.recordings().stream()
+                .map(r -> new SoundFile(sittings.locate(r.original()), r.fileName()))
+                .toList();
+        Findings findings = reader.read(files, procedure, sitting.conditions().hole(), progress)
+                .findings();
+        return findings.equals(latest.findings())
+                ? latest
+                : sittings.addAnalysis(id, new NewAnalysis(clock.instant(), findings));
     }
 }

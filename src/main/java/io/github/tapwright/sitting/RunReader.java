@@ -3,8 +3,6 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.note.run.RunTrack;
 import io.github.tapwright.recording.Excerpts;
 import io.github.tapwright.recording.Recording;
-import java.nio.file.Path;
-import java.util.List;
 
 /** Reads a recording of many plucks twice: to find where each begins, and to hand each out by itself. */
 final class RunReader {
@@ -24,30 +22,29 @@ final class RunReader {
     }
 
     /**
-     * Hands out the plucks of a recording in order.
+     * Hands out the plucks of a recording in order, from the channel that holds the most sound.
      *
      * @param file the recording
      * @param longestSeconds at most so much of each
      * @param taker what is done with each
-     * @return where the file departed from what its header promised
+     * @return what reading the file showed
      * @throws io.github.tapwright.recording.UnreadableRecordingException if it holds no sound that can be read
      */
-    List<String> each(Path file, double longestSeconds, Taker taker) {
-        String name = file.toString();
-        Heard heard = source.read(
-                file,
-                name,
-                recording -> new Heard(
-                        RunTrack.read(recording.stream()), recording.notices().get()));
-        return source.read(file, name, recording -> {
+    SoundFacts each(SoundFile file, double longestSeconds, Taker taker) {
+        Heard heard = source.read(file, recording -> {
+            RunTrack track = RunTrack.read(recording.stream());
+            return new Heard(track, recording.facts(track.channelUsed(), track.durationSeconds()));
+        });
+        RunTrack track = heard.track;
+        return source.read(file, recording -> {
             Excerpts.each(
                     recording.stream(),
-                    heard.track.spans(longestSeconds),
-                    (i, excerpt) -> taker.take(heard.track.attacksSeconds().get(i), excerpt));
-            return heard.notices;
+                    track.spans(longestSeconds),
+                    (i, excerpt) -> taker.take(track.attacksSeconds().get(i), excerpt.only(track.channelUsed())));
+            return heard.facts;
         });
     }
 
-    /** Notices are complete only where the sound was read to its end. */
-    private record Heard(RunTrack track, List<String> notices) {}
+    /** Facts are complete only where the sound was read to its end. */
+    private record Heard(RunTrack track, SoundFacts facts) {}
 }

@@ -2,6 +2,7 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
+import io.github.tapwright.mode.TapResult;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -51,10 +52,10 @@ public record Sitting(
      * The resonances of one analysis under the names that hold.
      *
      * @param analysis one of {@link #analyses()}
-     * @return lowest first
+     * @return lowest first; empty if the sitting was for something else
      */
     public List<ShownResonance> resonances(Analysis analysis) {
-        List<NamedResonance> found = analysis.result().resonances();
+        List<NamedResonance> found = found(analysis);
         List<Naming.Verdict> verdicts = Naming.join(suggestions(analysis), givenNames);
         return IntStream.range(0, found.size())
                 .mapToObj(i -> ShownResonance.of(i + 1, found.get(i), verdicts.get(i)))
@@ -75,8 +76,12 @@ public record Sitting(
     }
 
     static List<Naming.Suggestion> suggestions(Analysis analysis) {
-        return analysis.result().resonances().stream()
+        return found(analysis).stream()
                 .map(r -> new Naming.Suggestion(r.resonance().frequencyHz().value(), r.name(), r.reason()))
                 .toList();
+    }
+
+    private static List<NamedResonance> found(Analysis analysis) {
+        return analysis.taps().map(TapResult::resonances).orElse(List.of());
     }
 }

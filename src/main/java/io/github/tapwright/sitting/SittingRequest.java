@@ -2,7 +2,6 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,15 +12,11 @@ import java.util.Optional;
  * @param instrument whose sitting it is
  * @param takenAt when the recordings were made; empty means now
  * @param conditions what was written down
- * @param files the recordings, analysed as one set; at least one
- * @param settings what to look for
+ * @param files the recordings, analysed as one set in the order given; at least one
+ * @param procedure what the recordings were made for, and what to look for
  */
 public record SittingRequest(
-        ShopNumber instrument,
-        Optional<Moment> takenAt,
-        Conditions conditions,
-        List<Path> files,
-        TapSettings settings) {
+        ShopNumber instrument, Optional<Moment> takenAt, Conditions conditions, List<Path> files, Procedure procedure) {
 
     /** Keeps a copy of the list and refuses a sitting without recordings. */
     public SittingRequest {

@@ -2,7 +2,6 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
-import java.nio.file.Path;
 
 /** Reads a sound file once, into what the analysis needs and what the sitting keeps about it. */
 final class TrackReader {
@@ -21,8 +20,8 @@ final class TrackReader {
      *
      * @throws io.github.tapwright.recording.UnreadableRecordingException if it holds no sound that can be read
      */
-    Reading read(Path file, String name, TapSettings settings) {
-        return source.read(file, name, recording -> {
+    Reading read(SoundFile file, TapSettings settings) {
+        return source.read(file, recording -> {
             TapTrack track = TapTrack.read(recording.stream(), settings);
             SoundFacts facts = recording.facts(track.channelUsed(), track.durationSeconds());
             return new Reading(track, facts);

@@ -1,6 +1,7 @@
 package io.github.tapwright.archive;
 
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.SittingId;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ public final class AddSittingMain {
         Path first = TestWav.writeRoom(sounds.resolve("first.wav"), seed);
         Path second = TestWav.writeRoom(sounds.resolve("second.wav"), seed + 1);
         SittingId id = workshop.add(first, second).id();
-        NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), RESULT);
+        NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfTaps(RESULT));
         workshop.archive.sittings().addAnalysis(id, large);
         return id;
     }

@@ -13,12 +13,14 @@ import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowInstrument;
@@ -86,7 +88,8 @@ class AddSittingTest {
             assertThat(done).isLessThan(total);
         });
 
-        assertThat(steps).containsExactly("reading taps.wav", "finding resonances", "keeping the sitting");
+        assertThat(steps)
+                .containsExactly("copying taps.wav", "reading taps.wav", "finding resonances", "keeping the sitting");
     }
 
     @Test
@@ -146,7 +149,8 @@ class AddSittingTest {
     @Test
     void analysingAgainAddsBesideTheOldUnlessNothingDiffers() {
         Sitting sitting = workshop.add(TestWav.write(folder.resolve("taps.wav"), 1));
-        ReanalyseSitting again = new ReanalyseSitting(workshop.archive.sittings(), TestWav.source(), Workshop.CLOCK);
+        ReanalyseSitting again = new ReanalyseSitting(
+                workshop.archive.sittings(), workshop.archive.calibrations(), TestWav.source(), Workshop.CLOCK);
         TapSettings narrow = TapSettings.STANDARD.withBand(80, 400);
 
         Analysis same = again.reanalyse(sitting.id(), Optional.empty(), Progress.SILENT);
@@ -229,12 +233,18 @@ class AddSittingTest {
     }
 
     private void keep(SittingId id, TapResult result) {
-        workshop.archive.sittings().addAnalysis(id, new NewAnalysis(Workshop.CLOCK.instant(), result));
+        workshop.archive
+                .sittings()
+                .addAnalysis(id, new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfTaps(result)));
     }
 
     private static SittingRequest request(ShopNumber instrument, Path... files) {
         return new SittingRequest(
-                instrument, Optional.empty(), Conditions.UNKNOWN, List.of(files), TapSettings.STANDARD);
+                instrument,
+                Optional.empty(),
+                Conditions.UNKNOWN,
+                List.of(files),
+                new Procedure.BodyTaps(TapSettings.STANDARD));
     }
 
     private List<Path> incoming() throws IOException {

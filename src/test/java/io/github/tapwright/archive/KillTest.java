@@ -2,7 +2,6 @@ package io.github.tapwright.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
@@ -127,7 +126,7 @@ class KillTest {
     private static void readWhole(Archive archive, SittingId id) {
         Sitting sitting = archive.sittings().find(id).orElseThrow();
         assertThat(sitting.analyses()).hasSizeBetween(1, 2);
-        assertThat(sitting.analyses().stream().skip(1).map(Analysis::result))
+        assertThat(sitting.analyses().stream().skip(1).map(a -> a.taps().orElseThrow()))
                 .allMatch(result -> result.equals(AddSittingMain.RESULT));
         for (KeptRecording recording : sitting.recordings()) {
             assertThat(archive.sittings().locate(recording.original())).isRegularFile();

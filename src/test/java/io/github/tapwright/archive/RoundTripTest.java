@@ -19,6 +19,7 @@ import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Microphone;
@@ -115,7 +116,7 @@ class RoundTripTest {
             StagedOriginal staged = sitting.recordings().get(0).staged();
             recording = new KeptRecording(staged.original(), "taps.wav", FACTS);
             SittingId id = store.add(sitting);
-            assertThat(store.addAnalysis(id, new NewAnalysis(NOW.plusSeconds(9), second))
+            assertThat(store.addAnalysis(id, new NewAnalysis(NOW.plusSeconds(9), new Findings.OfTaps(second)))
                             .number())
                     .isEqualTo(2);
             store.addName(id, name);
@@ -130,7 +131,9 @@ class RoundTripTest {
                             NOW,
                             conditions,
                             List.of(recording),
-                            List.of(new Analysis(1, NOW, first), new Analysis(2, NOW.plusSeconds(9), second)),
+                            List.of(
+                                    new Analysis(1, NOW, new Findings.OfTaps(first)),
+                                    new Analysis(2, NOW.plusSeconds(9), new Findings.OfTaps(second))),
                             List.of(name)));
         }
     }
@@ -149,7 +152,7 @@ class RoundTripTest {
             SittingId id = store.add(newSitting(store, Moment.at(NOW), Conditions.UNKNOWN, nothing));
             Sitting back = store.find(id).orElseThrow();
             assertThat(back.conditions()).isEqualTo(Conditions.UNKNOWN);
-            assertThat(back.latest().result()).isEqualTo(nothing);
+            assertThat(back.latest().taps()).contains(nothing);
             assertThat(store.find(new SittingId(id.number() + 1))).isEmpty();
         }
     }
@@ -160,7 +163,7 @@ class RoundTripTest {
             SittingStore store = workshop.archive.sittings();
             TapResult first = TestResults.of(101.5, 204.25, "taps-1");
             SittingId id = store.add(newSitting(store, Moment.at(NOW), Conditions.UNKNOWN, first));
-            store.addAnalysis(id, new NewAnalysis(NOW, TestResults.of(101.75, 205.5, "taps-2")));
+            store.addAnalysis(id, new NewAnalysis(NOW, new Findings.OfTaps(TestResults.of(101.75, 205.5, "taps-2"))));
             store.addName(id, new GivenName(204.25, Optional.of("main top"), NOW));
 
             List<SittingSummary> all = store.list(Optional.empty());
@@ -208,6 +211,6 @@ class RoundTripTest {
                 NOW,
                 conditions,
                 List.of(new NewSitting.NewRecording(staged, FACTS)),
-                new NewAnalysis(NOW, result));
+                new NewAnalysis(NOW, new Findings.OfTaps(result)));
     }
 }

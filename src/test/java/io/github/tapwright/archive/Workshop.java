@@ -5,6 +5,7 @@ import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
@@ -44,12 +45,17 @@ final class Workshop implements AutoCloseable {
         return addSitting()
                 .add(
                         new SittingRequest(
-                                NUMBER, Optional.empty(), Conditions.UNKNOWN, List.of(files), TapSettings.STANDARD),
+                                NUMBER,
+                                Optional.empty(),
+                                Conditions.UNKNOWN,
+                                List.of(files),
+                                new Procedure.BodyTaps(TapSettings.STANDARD)),
                         Progress.SILENT);
     }
 
     AddSitting addSitting() {
-        return new AddSitting(archive.instruments(), archive.sittings(), TestWav.source(), CLOCK);
+        return new AddSitting(
+                archive.instruments(), archive.sittings(), archive.calibrations(), TestWav.source(), CLOCK);
     }
 
     @Override

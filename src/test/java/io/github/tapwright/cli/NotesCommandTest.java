@@ -1,5 +1,9 @@
 package io.github.tapwright.cli;
 
+import static io.github.tapwright.cli.PlayedRun.DEAD_FRET;
+import static io.github.tapwright.cli.PlayedRun.NOTES;
+import static io.github.tapwright.cli.PlayedRun.RATE_HZ;
+import static io.github.tapwright.cli.PlayedRun.note;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,61 +13,20 @@ import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
-import io.github.tapwright.synthesis.Chance;
-import io.github.tapwright.synthesis.StringNote;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Notes, runs and plucks from real WAV files through the real commands. */
 class NotesCommandTest {
 
-    private static final double RATE_HZ = 44_100;
-    private static final double E2 = 82.4069;
-    private static final int NOTES = 10;
-    private static final int DEAD_FRET = 6;
-
     @TempDir
     Path folder;
 
-    /** Joins notes with a short silence between; every note but the last is stopped within 20 ms. */
     private Path run(String name, double[]... notes) throws IOException {
-        RandomGenerator chance = Chance.seeded(3);
-        double[] all = new double[Arrays.stream(notes).mapToInt(n -> n.length).sum() + (int) RATE_HZ];
-        int at = (int) RATE_HZ / 2;
-        for (double[] note : notes) {
-            int ramp = (int) (0.02 * RATE_HZ);
-            for (int n = 0; n < note.length; n++) {
-                all[at + n] = note[n] * Math.min(1, (double) (note.length - n) / ramp);
-            }
-            at += note.length;
-        }
-        for (int n = 0; n < all.length; n++) {
-            all[n] += 2e-5 * chance.nextGaussian();
-        }
-        Path file = folder.resolve(name);
-        WavWriter.write(file, Recording.of(new SampleRate(RATE_HZ), all), WavSamples.INT_24);
-        return file;
-    }
-
-    private static double[] note(double hz, double decaySeconds, double gain, long seed) {
-        double[] x = StringNote.plain(hz, 1e-5, decaySeconds, 1.4)
-                .inNoise(80, 0.05)
-                .damped(0.05)
-                .samples(RATE_HZ, Chance.seeded(seed));
-        return Arrays.stream(x).map(v -> gain * v).toArray();
-    }
-
-    private Path stringWithADeadFret() throws IOException {
-        double[][] notes = new double[NOTES][];
-        for (int fret = 0; fret < NOTES; fret++) {
-            notes[fret] = note(E2 * Math.pow(2, fret / 12.0), fret == DEAD_FRET ? 1.2 : 4 - 0.1 * fret, 1, fret + 1);
-        }
-        return run("run.wav", notes);
+        return PlayedRun.write(folder.resolve(name), notes);
     }
 
     private static JsonNode json(CommandRun run) throws IOException {
@@ -84,6 +47,22 @@ class NotesCommandTest {
                 .isCloseTo(2, within(0.1));
         assertThat(document.path("method_version").textValue()).startsWith("note-");
         assertThat(CommandRun.of("note", file).out()).contains("A2 +7.", "Partials (±");
+    }
+
+    @Test
+    void thePartialsOfNotesAreWrittenAsATable() throws IOException {
+        Path file = run("a.wav", note(110.5, 2, 1, 1));
+        Path csv = folder.resolve("partials.csv");
+        int partials = json(CommandRun.of("note", file, "--json", "--csv", csv))
+                .path("partials")
+                .size();
+
+        assertThat(Files.readAllLines(csv))
+                .hasSize(partials + 1)
+                .element(0)
+                .asString()
+                .contains("late_decay_time_s");
+        assertThat(CommandRun.of("note", file, "--csv", file).err()).contains("must end in .csv");
     }
 
     @Test
@@ -111,7 +90,7 @@ class NotesCommandTest {
 
     @Test
     void aRunIsLaidOverTheFingerboardAndItsDeadNotePointedOut() throws IOException {
-        Path file = stringWithADeadFret();
+        Path file = PlayedRun.stringWithADeadFret(folder.resolve("run.wav"));
         Path csv = folder.resolve("run.csv");
 
         JsonNode document = json(CommandRun.of("fingerboard", file, "--json", "--csv", csv));

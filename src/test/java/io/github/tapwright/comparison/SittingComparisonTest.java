@@ -7,6 +7,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Moment;
@@ -70,7 +71,7 @@ class SittingComparisonTest {
                 NOON,
                 Conditions.UNKNOWN,
                 List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
-                List.of(new Analysis(1, NOON, result)),
+                List.of(new Analysis(1, NOON, new Findings.OfTaps(result))),
                 List.of(new GivenName(231.6, Optional.of("wolf near B flat"), NOON)));
     }
 }

@@ -11,6 +11,7 @@ import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Moment;
@@ -92,7 +93,7 @@ class ArchiveTablesTest {
                 NOON,
                 Conditions.UNKNOWN,
                 List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
-                List.of(new Analysis(1, NOON, InventedResults.threeResonances())),
+                List.of(new Analysis(1, NOON, new Findings.OfTaps(InventedResults.threeResonances()))),
                 List.of(new GivenName(231.5, Optional.of("main back"), NOON)));
     }
 }

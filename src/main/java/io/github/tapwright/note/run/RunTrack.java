@@ -2,8 +2,8 @@ package io.github.tapwright.note.run;
 
 import io.github.tapwright.recording.Excerpts.Span;
 import io.github.tapwright.recording.SampleStream;
+import io.github.tapwright.signal.ChannelReader;
 import io.github.tapwright.signal.Decimator;
-import io.github.tapwright.signal.GrowingSignal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,8 +12,9 @@ import java.util.List;
  *
  * @param attacksSeconds when each note begins
  * @param durationSeconds length of the recording
+ * @param channelUsed which channel was listened to, from 0
  */
-public record RunTrack(List<Double> attacksSeconds, double durationSeconds) {
+public record RunTrack(List<Double> attacksSeconds, double durationSeconds, int channelUsed) {
 
     private static final double TARGET_RATE_HZ = 16_000;
     private static final double BEFORE_SECONDS = 0.02;
@@ -25,7 +26,7 @@ public record RunTrack(List<Double> attacksSeconds, double durationSeconds) {
     }
 
     /**
-     * Reads a recording; of several channels the first is listened to for attacks.
+     * Reads a recording; of several channels the one with the most energy is listened to.
      *
      * @param stream read to its end, not closed
      * @return the attacks
@@ -33,20 +34,12 @@ public record RunTrack(List<Double> attacksSeconds, double durationSeconds) {
     public static RunTrack read(SampleStream stream) {
         double rate = stream.sampleRate().hertz();
         int factor = (int) Math.max(1, Math.floor(rate / TARGET_RATE_HZ));
-        Decimator decimator = new Decimator(rate, factor, 0.4 * rate / factor);
-        double[][] block = new double[stream.channelCount()][8192];
-        GrowingSignal kept = new GrowingSignal();
-        long samples = 0;
-        for (int n = stream.read(block); n > 0; n = stream.read(block)) {
-            samples += n;
-            double[] more = decimator.process(block[0], n);
-            kept.append(more, more.length);
-        }
-        double[] last = decimator.finish();
-        kept.append(last, last.length);
+        ChannelReader.Loudest<RunChannel> chosen =
+                ChannelReader.loudest(stream, () -> new RunChannel(new Decimator(rate, factor, 0.4 * rate / factor)));
         return new RunTrack(
-                AttackFinder.find(kept.trimmed(), rate / factor),
-                stream.sampleRate().seconds(samples));
+                AttackFinder.find(chosen.channel().signal(), rate / factor),
+                stream.sampleRate().seconds(chosen.samples()),
+                chosen.index());
     }
 
     /**

@@ -1,0 +1,62 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.level.LevelSettings;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.mode.TapAnalysis;
+import io.github.tapwright.tap.TapSettings;
+import io.github.tapwright.tap.TapTrack;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads a sitting's recordings by the procedure they were made for: the one way from kept files to findings. */
+final class FindingsReader {
+
+    private final TrackReader tracks;
+    private final MapFingerboard runs;
+    private final MeasurePlucks plucks;
+    private final ShowCalibration calibrations;
+
+    FindingsReader(RecordingSource source, CalibrationStore calibrations) {
+        this.tracks = new TrackReader(source);
+        this.runs = new MapFingerboard(source);
+        this.plucks = new MeasurePlucks(source);
+        this.calibrations = new ShowCalibration(calibrations);
+    }
+
+    /** What reading each file showed, and what was found in all of them together. */
+    record Read(List<SoundFacts> facts, Findings findings) {}
+
+    Read read(List<SoundFile> files, Procedure procedure, HoleState hole, Progress progress) {
+        if (procedure instanceof Procedure.NoteRun wanted) {
+            MapFingerboard.Mapped mapped = runs.read(files, wanted.settings(), progress);
+            return new Read(mapped.facts(), new Findings.OfNotes(mapped.board()));
+        }
+        if (procedure instanceof Procedure.OpenPlucks wanted) {
+            return read(files, wanted, progress);
+        }
+        return read(files, ((Procedure.BodyTaps) procedure).settings(), hole, progress);
+    }
+
+    private Read read(List<SoundFile> files, TapSettings settings, HoleState hole, Progress progress) {
+        List<SoundFacts> facts = new ArrayList<>();
+        List<TapTrack> read = new ArrayList<>();
+        for (SoundFile file : files) {
+            progress.at("reading " + file.name(), read.size(), files.size() + 1);
+            TrackReader.Reading reading = tracks.read(file, settings);
+            facts.add(reading.facts());
+            read.add(reading.track());
+        }
+        progress.at("finding resonances", files.size(), files.size() + 1);
+        return new Read(facts, new Findings.OfTaps(TapAnalysis.analyse(read, settings, hole)));
+    }
+
+    private Read read(List<SoundFile> files, Procedure.OpenPlucks wanted, Progress progress) {
+        LevelSettings levels = wanted.calibration()
+                .map(id -> LevelSettings.calibrated(calibrations.show(id).calibration()))
+                .orElse(LevelSettings.RELATIVE);
+        MeasurePlucks.Measured measured = plucks.read(files, wanted.tuning(), levels, progress);
+        PluckRun run =
+                new PluckRun(measured.plucks(), wanted.tuning(), wanted.calibration(), MeasurePlucks.METHOD_VERSION);
+        return new Read(measured.facts(), new Findings.OfPlucks(run));
+    }
+}
