@@ -42,7 +42,8 @@ class TruePeakReferenceTest {
         double[] kept = everyFourth(lowPassed(onePeriodInsideALowerTone()), offset);
         double found =
                 Programme.measured(RATE_HZ, List.of(1.0), kept).truePeakDb().orElseThrow();
-        double largestSample = 20 * Math.log10(Arrays.stream(kept).map(Math::abs).max().orElseThrow());
+        double largestSample =
+                20 * Math.log10(Arrays.stream(kept).map(Math::abs).max().orElseThrow());
         System.out.printf("one period, offset %d: %.2f dB, largest sample %.2f dB%n", offset, found, largestSample);
         assertThat(found).isBetween(-0.4, 0.2);
     }
