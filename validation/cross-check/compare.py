@@ -125,6 +125,21 @@ def bands(channel, rate, nominal):
     return np.array(found)
 
 
+def printed_range(channels, rate):
+    """Loudness range by the rule EBU Tech 3342, 5, prints, after the K weighting BS.1770 prints for 48 kHz."""
+    sound = signal.resample_poly(channels, 48000, rate, axis=1) if rate != 48000 else channels
+    shelf = [1.53512485958697, -2.69169618940638, 1.19839281085285, 1, -1.69065929318241, 0.73248077421585]
+    high_pass = [1, -2, 1, 1, -1.99004745483398, 0.99007225036621]
+    power = np.sum(signal.sosfilt([shelf, high_pass], sound, axis=1) ** 2, axis=0)
+    steps = power[: len(power) // 4800 * 4800].reshape(-1, 4800).mean(axis=1)
+    steps = np.concatenate([steps, np.zeros(15)])
+    windows = np.convolve(steps, np.ones(30) / 30, "valid")
+    heard = windows[-0.691 + 10 * np.log10(np.maximum(windows, 1e-20)) >= -70]
+    kept = np.sort(heard[heard >= np.mean(heard) / 100])
+    low, high = (kept[int((len(kept) - 1) * p + 0.5)] for p in (0.10, 0.95))
+    return 10 * np.log10(high / low)
+
+
 def difference(own, other):
     return "–" if own is None else f"{own - other:+.3f}"
 
@@ -135,6 +150,8 @@ def rows(path):
     first = own["channel_levels"][0] if len(channels) > 1 else own
     other = ffmpeg(path)
     loudness = [difference(own[key], other[key]) for key in other]
+    own_range = own["loudness_range_lu"]
+    loudness.insert(4, difference(own_range, own_range and printed_range(channels, rate)))
     loudness.append(difference(own["true_peak_dbfs"], sox_true_peak(path)))
     levels = scipy_levels(channels[0], rate)
     weighted = [difference(first[key], levels[key]) for key in ("laeq_db", "lceq_db", "lafmax_db", "lasmax_db")]
@@ -143,7 +160,9 @@ def rows(path):
     theirs = bands(channels[0], rate, [band["band_hz"] for band in third])
     loud = mine > np.max(mine) - BAND_DEPTH_DB
     for column in (0, 1):
-        weighted.append(f"{np.max(np.abs(mine - theirs[:, column])[loud]):.3f}")
+        distance = np.where(loud, np.abs(mine - theirs[:, column]), 0)
+        worst = int(np.argmax(distance))
+        weighted.append(f"{distance[worst]:.3f}" + (f" at {third[worst]['band_hz']:.0f} Hz" if column else ""))
     weighted.append(f"{np.count_nonzero(loud)} of {len(third)}")
     return loudness, weighted
 
@@ -176,7 +195,7 @@ def main():
         + "\n"
     )
     print("Loudness, LU, and true peak, dB; – where the note is too short:\n")
-    head = ["note", "integrated", "momentary max", "short-term max", "range", "peak (ffmpeg)", "peak (SoX)"]
+    head = ["note", "integrated", "momentary max", "short-term max", "range (ffmpeg)", "range (SciPy)", "peak (ffmpeg)", "peak (SoX)"]
     table(head, [(name, loudness) for name, loudness, _ in found])
     print("First channel against SciPy, dB; bands: the largest distance among those within 50 dB of the loudest:\n")
     head = ["note", "LAeq", "LCeq", "LAFmax", "LASmax", "bands, digital", "bands, analogue", "bands compared"]
