@@ -114,8 +114,10 @@ final class NoteReport {
         }
         long outside = partials.stream().filter(p -> !p.fitsSeries()).count();
         if (outside > 0) {
-            warnings.add(outside + (outside == 1 ? " partial lies" : " partials lie")
-                    + " off the string's series and were left out of pitch and inharmonicity");
+            warnings.add((outside == 1
+                            ? "1 partial lies off the string's series and was"
+                            : outside + " partials lie off the string's series and were")
+                    + " left out of pitch and inharmonicity");
         }
         if (partials.get(0).number() > 1) {
             warnings.add("the first partial is not heard; the pitch follows from the others");
