@@ -14,7 +14,7 @@ class EnergyDecayTest {
     private static final double RATE_HZ = 8000;
 
     private static WholeDecay decay(double noise, IntToDoubleFunction sample) {
-        double[] x = IntStream.range(0, 8000).mapToDouble(sample::applyAsDouble).toArray();
+        double[] x = IntStream.range(0, 8000).mapToDouble(sample).toArray();
         return new EnergyDecay(x, 0, x.length, RATE_HZ, 4000, new NoiseFloor(noise, 1000)).times();
     }
 
