@@ -80,12 +80,7 @@ final class CompareCommand extends ArchiveCommand {
 
     private Sitting sitting(OpenBench open, String text) {
         SittingId id = instruments ? latest(open, new ShopNumber(text)) : new SittingIdConverter().convert(text);
-        Sitting sitting = open.showSitting().show(id);
-        if (sitting.latest().taps().isEmpty()) {
-            throw new RefusedEntryException("sitting " + id + " is for "
-                    + sitting.latest().findings().procedure().key() + "; choose sittings of taps");
-        }
-        return sitting;
+        return open.showSitting().show(id).requireTaps();
     }
 
     private static SittingId latest(OpenBench open, ShopNumber instrument) {

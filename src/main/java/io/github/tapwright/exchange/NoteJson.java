@@ -16,10 +16,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The JSON of note analyses made without an archive. */
+/** The JSON of analyses of plucked notes. */
 public final class NoteJson {
 
-    private static final List<Field<NoteSettings>> SETTINGS = List.of(
+    static final List<Field<NoteSettings>> SETTINGS = List.of(
             Field.of("a4_hz", NoteSettings::a4Hz),
             Field.of("lowest_pitch_hz", NoteSettings::lowestPitchHz),
             Field.of("highest_pitch_hz", NoteSettings::highestPitchHz),
@@ -79,7 +79,16 @@ public final class NoteJson {
                     p -> p.decay() instanceof PartialDecay.TwoStage two && two.beats()
                             ? Optional.of(Math.abs(two.beatHz().value()))
                             : Optional.empty()),
-            Field.maybe("refused_because", p -> p.decay().reservation()));
+            Field.maybe(
+                    "refused_because",
+                    p -> p.decay() instanceof PartialDecay.Refused refused
+                            ? Optional.of(refused.reason())
+                            : Optional.empty()),
+            Field.maybe(
+                    "stages_not_told_because",
+                    p -> p.decay() instanceof PartialDecay.Blended blended
+                            ? Optional.of(blended.reason())
+                            : Optional.empty()));
 
     private NoteJson() {}
 

@@ -9,16 +9,20 @@ public sealed interface PartialDecay {
     /**
      * The 60 dB time of the fast stage, or of the only one.
      *
-     * @return empty if the decay was refused
+     * @return empty if the decay was refused or its stages cannot be told apart
      */
-    Optional<Estimate> early();
+    default Optional<Estimate> early() {
+        return Optional.empty();
+    }
 
     /**
      * The 60 dB time of the slow stage.
      *
      * @return empty unless there are two
      */
-    Optional<Estimate> late();
+    default Optional<Estimate> late() {
+        return Optional.empty();
+    }
 
     /**
      * The time until the whole partial has fallen by 60 dB, whatever its stages.
@@ -51,11 +55,6 @@ public sealed interface PartialDecay {
         @Override
         public Optional<Estimate> early() {
             return Optional.of(decayTimeSeconds);
-        }
-
-        @Override
-        public Optional<Estimate> late() {
-            return Optional.empty();
         }
     }
 
@@ -123,16 +122,6 @@ public sealed interface PartialDecay {
         }
 
         @Override
-        public Optional<Estimate> early() {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Estimate> late() {
-            return Optional.empty();
-        }
-
-        @Override
         public Optional<String> reservation() {
             return Optional.of(reason);
         }
@@ -153,16 +142,6 @@ public sealed interface PartialDecay {
         @Override
         public Optional<String> reservation() {
             return Optional.of(reason);
-        }
-
-        @Override
-        public Optional<Estimate> early() {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Estimate> late() {
-            return Optional.empty();
         }
     }
 }
