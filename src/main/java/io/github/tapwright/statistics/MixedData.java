@@ -34,7 +34,7 @@ final class MixedData {
         int predictors = study.get(0).predictors().size();
         coefficients = predictors + 1;
         if (study.stream().anyMatch(o -> o.predictors().size() != predictors)
-                || slope.isPresent() && (slope.getAsInt() < 0 || slope.getAsInt() >= predictors)) {
+                || (slope.isPresent() && (slope.getAsInt() < 0 || slope.getAsInt() >= predictors))) {
             throw new IllegalArgumentException(
                     "every observation needs the same predictors, the one with the slope among them");
         }

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param groupStandardDeviation between groups (at zero of the predictor, where slopes differ too), same unit
  * @param slope how the slopes differ between groups, where that was asked
  * @param remlCriterion −2 log restricted likelihood at the optimum, to compare fits with the same fixed effects
- * @param onBoundary whether groups, or their slopes, do not differ by more than the scatter within them explains
+ * @param onBoundary whether groups, or their slopes, do not differ by more than the scatter within them explains, or
+ *     levels and slopes go strictly together: the study is then too small for what was asked
  * @param groups how many
  * @param observations how many
  */

@@ -53,6 +53,7 @@ final class MixedReport {
     }
 
     private static boolean onBoundary(MixedData data, double[] factor) {
-        return Math.abs(factor[0]) <= NONE || data.slope.isPresent() && Math.abs(factor[2]) * data.slopeScale() <= NONE;
+        return Math.abs(factor[0]) <= NONE
+                || (data.slope.isPresent() && Math.abs(factor[2]) * data.slopeScale() <= NONE);
     }
 }

@@ -1,0 +1,132 @@
+package io.github.tapwright.climate;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
+
+/**
+ * By how much a resonance moves for each point of dampness.
+ *
+ * <p>Learnt: ln f = a + k·x by least squares over the instrument's own history, u_k = s/√Σ(x − x̄)², n − 2 degrees of freedom. The slope
+ * is taken as it comes: nothing pulls it towards what is assumed. With fewer than three sittings, or a range below 5 points of
+ * humidity (0.8 % of moisture; common practice, no source), what {@link HumidityScale} assumes is used and the basis says so. A
+ * learnt slope takes other changes along if they ran beside the weather: two summers and two winters are better than one of each.
+ *
+ * @param scale by what dampness is counted
+ * @param percentPerPoint 100·k, in % of the frequency per point of the scale
+ * @param standardUncertainty of that, same unit
+ * @param degreesOfFreedom behind u
+ * @param basis learnt or assumed, and why
+ * @param sittings how many the history has
+ */
+public record HumiditySensitivity(
+        HumidityScale scale,
+        double percentPerPoint,
+        double standardUncertainty,
+        double degreesOfFreedom,
+        SensitivityBasis basis,
+        int sittings) {
+
+    private static final int FEWEST = 3;
+    private static final double HALF_TAIL = 0.975;
+
+    /**
+     * What an instrument's history tells.
+     *
+     * @param history one resonance in different weather
+     * @return the sensitivity
+     */
+    public static HumiditySensitivity of(HumidityHistory history) {
+        int sittings = history.points().size();
+        if (sittings < FEWEST) {
+            return assumed(history, SensitivityBasis.ASSUMED_TOO_FEW_SITTINGS);
+        }
+        if (history.range() < history.scale().rangeNeeded) {
+            return assumed(history, SensitivityBasis.ASSUMED_TOO_LITTLE_RANGE);
+        }
+        return learnt(history);
+    }
+
+    private static HumiditySensitivity assumed(HumidityHistory history, SensitivityBasis basis) {
+        return new HumiditySensitivity(
+                history.scale(),
+                history.scale().assumedPercentPerPoint,
+                history.scale().assumedUncertainty,
+                Double.POSITIVE_INFINITY,
+                basis,
+                history.points().size());
+    }
+
+    private static HumiditySensitivity learnt(HumidityHistory history) {
+        int n = history.points().size();
+        double meanX = history.points().stream()
+                .mapToDouble(HumidityHistory.Point::dampness)
+                .average()
+                .orElseThrow();
+        double meanY = history.points().stream()
+                .mapToDouble(p -> Math.log(p.frequencyHz()))
+                .average()
+                .orElseThrow();
+        double xx = 0;
+        double xy = 0;
+        for (HumidityHistory.Point point : history.points()) {
+            xx += (point.dampness() - meanX) * (point.dampness() - meanX);
+            xy += (point.dampness() - meanX) * (Math.log(point.frequencyHz()) - meanY);
+        }
+        double slope = xy / xx;
+        double left = 0;
+        for (HumidityHistory.Point point : history.points()) {
+            double residual = Math.log(point.frequencyHz()) - meanY - slope * (point.dampness() - meanX);
+            left += residual * residual;
+        }
+        double freedom = n - 2.0;
+        return new HumiditySensitivity(
+                history.scale(),
+                100 * slope,
+                100 * Math.sqrt(left / freedom / xx),
+                freedom,
+                SensitivityBasis.LEARNT,
+                n);
+    }
+
+    /**
+     * Half the width of the 95 % interval.
+     *
+     * @return t·u, in % per point
+     */
+    public double halfWidth95() {
+        double t = Double.isInfinite(degreesOfFreedom)
+                ? new NormalDistribution().inverseCumulativeProbability(HALF_TAIL)
+                : new TDistribution(degreesOfFreedom).inverseCumulativeProbability(HALF_TAIL);
+        return t * standardUncertainty;
+    }
+
+    /**
+     * The frequency as it would have been at another dampness: f·exp(k·(x_ref − x)), with
+     * u²/f² = (u_f/f)² + (k·u_x)² + ((x_ref − x)·u_k)².
+     *
+     * @param measured the resonance
+     * @param dampness at which it was measured, in this scale
+     * @param dampnessUncertainty its standard uncertainty, not negative
+     * @param reference the dampness to compare at, in this scale
+     * @return the corrected frequency
+     */
+    public CorrectedFrequency corrected(
+            MeasuredFrequency measured, double dampness, double dampnessUncertainty, double reference) {
+        if (!(dampnessUncertainty >= 0) || !Double.isFinite(dampness + dampnessUncertainty + reference)) {
+            throw new IllegalArgumentException("dampness must be finite and its uncertainty not negative, got "
+                    + dampness + " ± " + dampnessUncertainty + " and " + reference);
+        }
+        double distance = reference - dampness;
+        double factor = Math.exp(percentPerPoint / 100 * distance);
+        double fromSlope = distance * standardUncertainty / 100;
+        double relative = Math.hypot(
+                fromSlope, Math.hypot(measured.relativeUncertainty(), percentPerPoint / 100 * dampnessUncertainty));
+        double share = relative > 0 ? fromSlope / relative : 0;
+        double frequencyHz = measured.frequencyHz() * factor;
+        return new CorrectedFrequency(
+                frequencyHz,
+                frequencyHz * relative,
+                share == 0 ? Double.POSITIVE_INFINITY : degreesOfFreedom / Math.pow(share, 4),
+                100 * (factor - 1));
+    }
+}

@@ -1,0 +1,137 @@
+package io.github.tapwright.climate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.tapwright.climate.HumidityHistory.Point;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.hipparchus.random.RandomDataGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class HumiditySensitivityTest {
+
+    private static HumiditySensitivity of(HumidityScale scale, Point... points) {
+        return HumiditySensitivity.of(new HumidityHistory(scale, List.of(points)));
+    }
+
+    @Test
+    void anExactHistoryIsLearntExactly() {
+        HumiditySensitivity learnt = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(35, 200 * Math.exp(0.002 * 10)),
+                new Point(45, 200),
+                new Point(60, 200 * Math.exp(-0.002 * 15)));
+
+        assertThat(learnt.basis()).isEqualTo(SensitivityBasis.LEARNT);
+        assertThat(learnt.percentPerPoint()).isCloseTo(-0.2, within(1e-12));
+        assertThat(learnt.standardUncertainty()).isCloseTo(0, within(1e-10));
+        assertThat(learnt.degreesOfFreedom()).isEqualTo(1);
+        assertThat(learnt.sittings()).isEqualTo(3);
+    }
+
+    @Test
+    void anInstrumentThatDoesNotFollowIsBelieved() {
+        HumiditySensitivity learnt = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(30, 180.1),
+                new Point(40, 179.9),
+                new Point(50, 180.1),
+                new Point(60, 179.9));
+
+        // by hand: slope −0.004·100/180 % per point; residuals leave u = √(0.016/500)·100/180 = 0.00314 %; t with 2
+        // degrees of freedom 4.303
+        assertThat(learnt.percentPerPoint()).isCloseTo(-0.00222, within(2e-5));
+        assertThat(learnt.standardUncertainty()).isCloseTo(0.00314, within(1e-5));
+        assertThat(learnt.halfWidth95()).isCloseTo(4.303 * learnt.standardUncertainty(), within(1e-5));
+        assertThat(learnt.halfWidth95()).isGreaterThan(Math.abs(learnt.percentPerPoint()));
+    }
+
+    @Test
+    void tooFewSittingsAndTooLittleWeatherAreSaid() {
+        HumiditySensitivity few = of(HumidityScale.RELATIVE_HUMIDITY, new Point(30, 201), new Point(60, 199));
+        HumiditySensitivity still =
+                of(HumidityScale.RELATIVE_HUMIDITY, new Point(44, 201), new Point(45, 199), new Point(48, 200));
+        HumiditySensitivity nothing = of(HumidityScale.WOOD_MOISTURE);
+
+        assertThat(few.basis()).isEqualTo(SensitivityBasis.ASSUMED_TOO_FEW_SITTINGS);
+        assertThat(still.basis()).isEqualTo(SensitivityBasis.ASSUMED_TOO_LITTLE_RANGE);
+        assertThat(nothing.basis()).isEqualTo(SensitivityBasis.ASSUMED_TOO_FEW_SITTINGS);
+        // between −0.2 and −0.25, nothing and twice as much at the ends of the interval
+        assertThat(few.percentPerPoint()).isBetween(-0.25, -0.2);
+        assertThat(few.halfWidth95()).isCloseTo(0.225, within(0.005));
+        assertThat(nothing.percentPerPoint()).isBetween(-1.5, -1.25);
+    }
+
+    @Test
+    void moistureAndHumidityAssumeTheSameWood() {
+        // a point of humidity is 0.15 to 0.18 % of moisture near 45 %
+        double perPoint = WoodMoisture.equilibriumPercent(new RoomClimate(20, 46))
+                - WoodMoisture.equilibriumPercent(new RoomClimate(20, 45));
+        double byMoisture = of(HumidityScale.WOOD_MOISTURE).percentPerPoint() * perPoint;
+
+        assertThat(byMoisture).isBetween(-0.25, -0.2);
+    }
+
+    @Test
+    void aCorrectionCarriesEveryUncertainty() {
+        HumiditySensitivity assumed = of(HumidityScale.RELATIVE_HUMIDITY);
+
+        CorrectedFrequency corrected = assumed.corrected(new MeasuredFrequency(200, 0.1), 60, 2, 45);
+
+        assertThat(corrected.frequencyHz()).isCloseTo(200 * Math.exp(0.00225 * 15), within(1e-9));
+        assertThat(corrected.correctionPercent()).isCloseTo(3.43, within(0.01));
+        double relative = Math.sqrt(Math.pow(0.1 / 200, 2) + Math.pow(0.00225 * 2, 2) + Math.pow(15 * 0.00115, 2));
+        assertThat(corrected.standardUncertaintyHz()).isCloseTo(corrected.frequencyHz() * relative, within(1e-9));
+        assertThat(corrected.degreesOfFreedom()).isInfinite();
+    }
+
+    @Test
+    void atTheReferenceNothingIsCorrectedAndTheSlopeDoesNotMatter() {
+        HumiditySensitivity learnt =
+                of(HumidityScale.RELATIVE_HUMIDITY, new Point(30, 201), new Point(45, 200.2), new Point(60, 199));
+
+        CorrectedFrequency here = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 45);
+        CorrectedFrequency there = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 55);
+
+        assertThat(here.frequencyHz()).isEqualTo(200);
+        assertThat(here.standardUncertaintyHz()).isZero();
+        assertThat(here.degreesOfFreedom()).isInfinite();
+        assertThat(there.degreesOfFreedom()).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void theIntervalOfALearntSlopeHoldsTheTruth() {
+        RandomDataGenerator random = new RandomDataGenerator(20_260_103);
+        int held = 0;
+        int studies = 2000;
+        for (int i = 0; i < studies; i++) {
+            Point[] points = IntStream.range(0, 6)
+                    .mapToObj(j -> new Point(32 + 5 * j, 200 * Math.exp(-0.0015 * (5 * j)) + random.nextNormal(0, 0.3)))
+                    .toArray(Point[]::new);
+            HumiditySensitivity learnt = of(HumidityScale.RELATIVE_HUMIDITY, points);
+            held += Math.abs(learnt.percentPerPoint() + 0.15) <= learnt.halfWidth95() ? 1 : 0;
+        }
+
+        assertThat((double) held / studies).isBetween(0.935, 0.965);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"45, -1, 50", "NaN, 1, 50", "45, 1, Infinity", "45, NaN, 50"})
+    void refusesDampnessThatIsNoNumber(double dampness, double uncertainty, double reference) {
+        HumiditySensitivity assumed = of(HumidityScale.RELATIVE_HUMIDITY);
+        MeasuredFrequency measured = new MeasuredFrequency(200, 0.1);
+
+        assertThatThrownBy(() -> assumed.corrected(measured, dampness, uncertainty, reference))
+                .hasMessageContaining("dampness");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"NaN, 100", "40, 0", "40, Infinity"})
+    void refusesSittingsWithoutNumbers(double dampness, double frequency) {
+        assertThatThrownBy(() -> new Point(dampness, frequency)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
