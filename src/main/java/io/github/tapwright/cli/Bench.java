@@ -6,6 +6,7 @@ import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -155,6 +156,10 @@ final class Bench {
 
         ShowSitting showSitting() {
             return new ShowSitting(archive.sittings());
+        }
+
+        CompareSittings compareSittings() {
+            return new CompareSittings(archive.sittings());
         }
 
         FindTaps findTaps() {

@@ -7,6 +7,7 @@ import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.statistics.Figures;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;

@@ -1,8 +1,7 @@
-package io.github.tapwright.cli;
+package io.github.tapwright.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.tapwright.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
