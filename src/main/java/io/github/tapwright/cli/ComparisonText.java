@@ -83,7 +83,7 @@ final class ComparisonText {
                 .forEach(c -> table.add(
                         Figures.text(c.first().frequencyHz().value(), 2),
                         Figures.text(c.second().frequencyHz().value(), 2),
-                        signed(c.frequencyHz().asMeasured()),
+                        Figures.difference(c.frequencyHz().asMeasured(), 2),
                         text(c.frequencyHz()),
                         text(c.q()),
                         text(c.decayTimeSeconds()),
@@ -138,10 +138,6 @@ final class ComparisonText {
 
     private static String text(Difference d) {
         return d.shown() ? Figures.difference(d.estimate()) : "refused";
-    }
-
-    private static String signed(double figure) {
-        return (figure > 0 ? "+" : "") + Figures.text(figure, 2);
     }
 
     private String label(Sitting s) {

@@ -75,7 +75,23 @@ public final class Figures {
      */
     public static String difference(Estimate difference) {
         Estimate wide = new Estimate(difference.value(), difference.halfWidth95(), difference.degreesOfFreedom());
-        return (difference.value() > 0 ? "+" : "") + text(wide);
+        return signed(difference.value(), text(wide));
+    }
+
+    /**
+     * A difference with a fixed number of places; one that rounds to zero has no sign.
+     *
+     * @param difference finite
+     * @param places decimal places
+     * @return such as "+2.05"
+     */
+    public static String difference(double difference, int places) {
+        return signed(difference, text(difference, places));
+    }
+
+    private static String signed(double difference, String text) {
+        boolean zero = text.split(" ", 2)[0].chars().noneMatch(c -> c >= '1' && c <= '9');
+        return difference > 0 && !zero ? "+" + text : text;
     }
 
     /**

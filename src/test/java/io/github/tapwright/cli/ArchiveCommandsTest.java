@@ -103,7 +103,7 @@ class ArchiveCommandsTest {
         String out =
                 done("compare", "1", "2", "--plot", own.resolve("both.png")).out();
 
-        assertThat(out).contains("relative humidity: unknown / 56 %", "stage: strung / unknown");
+        assertThat(out).contains("relative humidity, shown with this warning: unknown / 56 %", "strung / unknown");
         assertThat(out)
                 .containsPattern("main top is 2\\.\\d Hz higher")
                 .containsPattern("main back, frequency.*: cannot tell");

@@ -39,4 +39,13 @@ class FiguresTest {
         assertThat(Figures.plain(650.0)).isEqualTo("650");
         assertThat(Figures.plain(44.1)).isEqualTo("44.1");
     }
+
+    @Test
+    void aDifferenceHasItsSignUnlessItRoundsToNothing() {
+        assertThat(Figures.difference(Estimate.of(3.123, 0.6))).isEqualTo("+3.1 ± 1.2");
+        assertThat(Figures.difference(Estimate.of(-3.123, 0.6))).isEqualTo("−3.1 ± 1.2");
+        assertThat(Figures.difference(Estimate.of(0.001, 0.6))).isEqualTo("0.0 ± 1.2");
+        assertThat(Figures.difference(2.049, 2)).isEqualTo("+2.05");
+        assertThat(Figures.interval(new Interval(1.88, 4.31))).isEqualTo("1.9 to 4.3");
+    }
 }
