@@ -7,6 +7,7 @@ import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -158,8 +159,12 @@ final class Bench {
             return new ShowSitting(archive.sittings());
         }
 
+        StudyBench studyBench() {
+            return new StudyBench(archive.sittings(), archive.benchStudies(), clock);
+        }
+
         CompareSittings compareSittings() {
-            return new CompareSittings(archive.sittings());
+            return new CompareSittings(archive.sittings(), studyBench());
         }
 
         FindTaps findTaps() {

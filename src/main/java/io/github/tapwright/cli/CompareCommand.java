@@ -38,8 +38,9 @@ final class CompareCommand extends ArchiveCommand {
             names = "--spread",
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
-            description = "Spread of setting up: frequency in %%, Q in %%, level in dB; 0.3:5:1 if left out.")
-    private SetUpSpread spread = SetUpSpread.USUAL;
+            description =
+                    "Spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
+    private Optional<SetUpSpread> spread = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;

@@ -17,24 +17,27 @@ import java.util.Optional;
 public final class CompareSittings {
 
     private final SittingStore sittings;
+    private final StudyBench studies;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param sittings where sittings are kept
+     * @param studies what knows how far setting up again moves figures
      */
-    public CompareSittings(SittingStore sittings) {
+    public CompareSittings(SittingStore sittings, StudyBench studies) {
         this.sittings = sittings;
+        this.studies = studies;
     }
 
     /**
      * How to compare.
      *
-     * @param spread how far setting up again moves figures
+     * @param spread how far setting up again moves figures; empty for the study that holds, or cautious figures
      * @param window the humidity the shop keeps
      * @param despite the maker's reason to see refused figures all the same; empty to leave them out
      */
-    public record Settings(SetUpSpread spread, ShopWindow window, Optional<String> despite) {}
+    public record Settings(Optional<SetUpSpread> spread, ShopWindow window, Optional<String> despite) {}
 
     /**
      * Two sittings, what was known about the bench, and how they compare.
@@ -62,7 +65,10 @@ public final class CompareSittings {
         Sitting first = ofTaps(a);
         Sitting second = ofTaps(b);
         HumiditySensitivity sensitivity = new SensitivityLearning(sittings).of(first.instrument(), second.instrument());
-        BenchKnowledge bench = new BenchKnowledge(settings.spread(), settings.window(), sensitivity);
+        SetUpSpread spread = settings.spread()
+                .or(() -> studies.latest().flatMap(BenchStudy::spread))
+                .orElse(SetUpSpread.USUAL);
+        BenchKnowledge bench = new BenchKnowledge(spread, settings.window(), sensitivity);
         return new Compared(first, second, bench, SittingComparison.of(first, second, bench, settings.despite()));
     }
 
