@@ -100,16 +100,21 @@ final class NotesReader {
 
     private static Fingerboard.Note note(Row row, NoteSettings settings, Parts parts) throws SQLException {
         int ordinal = row.integer("ordinal");
+        Finding<Pitch> pitch = finding(EstimateColumns.optional(row, "pitch", "_hz"), row.optionalText("pitch_refusal"))
+                .map(hz -> Pitch.of(hz, settings.a4Hz()));
+        double onset = row.number("onset_s");
+        double attack = row.number("attack_s");
+        double scatter = row.number("series_scatter_cents");
+        Optional<Double> centroid = row.optionalNumber("spectral_centroid_hz");
         NoteResult result = new NoteResult(
-                finding(EstimateColumns.optional(row, "pitch", "_hz"), row.optionalText("pitch_refusal"))
-                        .map(hz -> Pitch.of(hz, settings.a4Hz())),
+                pitch,
                 finding(EstimateColumns.optional(row, "inharmonicity", ""), row.optionalText("inharmonicity_refusal")),
                 parts.partials().getOrDefault(ordinal, List.of()),
                 NoteDecayColumns.join(parts.decays().getOrDefault(ordinal, List.of()), row.number("heard_db")),
-                row.number("onset_s"),
-                row.number("attack_s"),
-                row.optionalNumber("spectral_centroid_hz"),
-                row.number("series_scatter_cents"),
+                pitch.map(p -> onset),
+                pitch.map(p -> attack),
+                pitch.map(p -> centroid.orElseThrow()),
+                pitch.map(p -> scatter),
                 disturbance(row),
                 row.integer("channel_used"),
                 row.number("duration_s"),

@@ -49,18 +49,17 @@ final class FingerboardChart implements Drawing {
     }
 
     private XYPlot plot(FretMap map) {
-        DoubleSummaryStatistics values =
-                map.cells().stream().mapToDouble(Cell::value).summaryStatistics();
+        Shades shades = Shades.of(map);
         NumberAxis strings = whole(map.title());
         strings.setRange(HALF, picture.stringCount() + HALF);
         strings.setInverted(true);
         XYBlockRenderer renderer = new XYBlockRenderer();
-        renderer.setPaintScale(scale(values));
+        renderer.setPaintScale(scale(shades));
         XYPlot plot = new XYPlot(dataset(map), null, strings, renderer);
         Dress.plot(plot);
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinesVisible(false);
-        map.cells().forEach(cell -> label(plot, map, cell, share(cell.value(), values)));
+        map.cells().forEach(cell -> label(plot, map, cell, shades.share(cell.value())));
         return plot;
     }
 
@@ -104,15 +103,26 @@ final class FingerboardChart implements Drawing {
         }
     }
 
-    private static double share(double value, DoubleSummaryStatistics values) {
-        double range = values.getMax() - values.getMin();
-        return range == 0 ? 0 : (value - values.getMin()) / range;
+    /** Which value is palest, and how much more is darkest. */
+    private record Shades(double low, double range) {
+
+        static Shades of(FretMap map) {
+            DoubleSummaryStatistics values =
+                    map.cells().stream().mapToDouble(Cell::value).summaryStatistics();
+            double own = values.getMax() - values.getMin();
+            double range = Math.max(own, map.leastRange());
+            return new Shades(values.getMin() - (range - own) / 2, range);
+        }
+
+        double share(double value) {
+            return (value - low) / range;
+        }
     }
 
     /** From paper to the first colour, so that a greyscale print keeps the order. */
-    private static LookupPaintScale scale(DoubleSummaryStatistics values) {
-        double low = values.getMin();
-        double range = Math.max(values.getMax() - low, 1e-9);
+    private static LookupPaintScale scale(Shades shades) {
+        double low = shades.low;
+        double range = shades.range;
         LookupPaintScale scale = new LookupPaintScale(low, low + range, Look.GRID);
         for (int i = 0; i < STEPS; i++) {
             double share = (double) i / (STEPS - 1);

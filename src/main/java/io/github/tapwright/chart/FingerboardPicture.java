@@ -26,9 +26,10 @@ public record FingerboardPicture(String title, List<String> subtitles, int strin
      *
      * @param title the quantity with its unit
      * @param places decimal places of the figures
+     * @param leastRange from palest to darkest is at least so much, so that nothing looks like a difference that is none
      * @param cells one for each place that has a value
      */
-    public record FretMap(String title, int places, List<Cell> cells) {
+    public record FretMap(String title, int places, double leastRange, List<Cell> cells) {
 
         /** Keeps a copy of the list. */
         public FretMap {

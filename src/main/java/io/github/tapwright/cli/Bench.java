@@ -29,6 +29,7 @@ import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SideBySide;
 import io.github.tapwright.sitting.SourceRecording;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -74,7 +75,7 @@ final class Bench {
     }
 
     MapFingerboard mapFingerboard() {
-        return new MapFingerboard(Bench::open);
+        return new MapFingerboard(Bench::open, SideBySide.ALL_PROCESSORS);
     }
 
     MeasureLevels measureLevels() {

@@ -74,15 +74,16 @@ final class FingerboardCommand implements Callable<Integer> {
         List<ShownResonance> resonances = sitting.isPresent() ? resonances(sitting.get()) : List.of();
         Fingerboard board = bench.mapFingerboard().map(files, settings, terminal.progress());
         List<String> names = files.stream().map(Path::toString).toList();
+        FingerboardJson written = new FingerboardJson(names, board, resonances);
         if (json) {
-            terminal.print(FingerboardJson.of(names, board));
+            terminal.print(written.document());
         } else {
             new FingerboardText(terminal).print(names, board, resonances);
         }
-        csv.write(() -> FingerboardJson.csv(names, board), terminal);
+        csv.write(() -> written.csv(), terminal);
         if (plot.isPresent()) {
-            boolean written = FingerboardMaps.write(board, plot.get());
-            terminal.note(written ? "wrote " + plot.get() : "no picture written, because no note has a place");
+            boolean drawn = FingerboardMaps.write(board, plot.get());
+            terminal.note(drawn ? "wrote " + plot.get() : "no picture written, because no note has a place");
         }
         boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

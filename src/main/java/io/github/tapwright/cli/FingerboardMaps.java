@@ -4,6 +4,7 @@ import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.FingerboardPicture;
 import io.github.tapwright.chart.FingerboardPicture.Cell;
 import io.github.tapwright.chart.FingerboardPicture.FretMap;
+import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.run.FastDecay;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
@@ -12,7 +13,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -27,15 +27,10 @@ final class FingerboardMaps {
     static boolean write(Fingerboard board, Path file) throws IOException {
         Tuning tuning = board.settings().tuning();
         List<FretMap> maps = new ArrayList<>();
-        add(maps, board, "Early decay (s)", 1, Fingerboard.Note::earlyDecayTimeSeconds);
-        add(
-                maps,
-                board,
-                "LAFmax (dB re full scale)",
-                0,
-                n -> n.levels().map(l -> l.lafMax().levelDb()));
-        add(maps, board, "Pitch off (cents)", 0, n -> n.pitchErrorCents(tuning));
-        add(maps, board, "Centroid (Hz)", 0, n -> n.result().spectralCentroidHz());
+        add(maps, board, "Early decay (s)", 1, 0.5, Fingerboard.Note::earlyDecayTimeSeconds);
+        add(maps, board, "LAFmax (dB re full scale)", 0, 3, Fingerboard.Note::lafMaxDb);
+        add(maps, board, "Pitch off (cents)", 0, 10, n -> n.pitchErrorCents(tuning));
+        add(maps, board, "Centroid (Hz)", 0, 200, n -> n.result().spectralCentroidHz());
         if (maps.isEmpty()) {
             return false;
         }
@@ -58,16 +53,18 @@ final class FingerboardMaps {
             Fingerboard board,
             String title,
             int places,
-            Function<Fingerboard.Note, Optional<Double>> value) {
+            double leastRange,
+            Function<Fingerboard.Note, Finding<Double>> value) {
         Set<Fret> fast = board.fastDecays().stream().map(FastDecay::place).collect(Collectors.toSet());
         TreeMap<Fret, Cell> cells = new TreeMap<>();
         for (Fingerboard.Note note : board.notes()) {
             note.place()
                     .ifPresent(at -> value.apply(note)
+                            .found()
                             .ifPresent(v -> cells.put(at, new Cell(at.string(), at.fret(), v, fast.contains(at)))));
         }
         if (!cells.isEmpty()) {
-            maps.add(new FretMap(title, places, List.copyOf(cells.values())));
+            maps.add(new FretMap(title, places, leastRange, List.copyOf(cells.values())));
         }
     }
 }

@@ -1,25 +1,23 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.Pitch;
 import io.github.tapwright.note.run.FastDecay;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.NearResonance;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.statistics.Figures;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** A run of notes for people: what stands out, then the maps, then every note. */
 final class FingerboardText {
 
     private static final String NONE = "–";
-    private static final double NEAR = 0.03;
 
     private final Terminal terminal;
 
@@ -40,7 +38,7 @@ final class FingerboardText {
             printMap(
                     "Level LAFmax (dB re full scale; the pluck's strength is in it)",
                     board,
-                    n -> n.levels().map(l -> l.lafMax().levelDb()),
+                    Fingerboard.Note::lafMaxDb,
                     1);
             printMap("Pitch off the fret (cents)", board, n -> n.pitchErrorCents(tuning), 0);
             printMap("Spectral centroid (Hz)", board, n -> n.result().spectralCentroidHz(), 0);
@@ -53,50 +51,51 @@ final class FingerboardText {
     }
 
     private void printFast(Fingerboard board, List<ShownResonance> resonances) {
-        if (board.fastDecays().isEmpty()) {
-            terminal.say("No note dies away much faster than its neighbours (four of them are needed to judge one).");
+        if (board.judged() == 0) {
+            terminal.say(
+                    "No note could be judged for dying away too fast: that takes an early decay time of the note and of four");
+            terminal.say("others within four frets on the same string.");
             return;
         }
-        terminal.say("%nDying away much faster than the frets around");
+        if (board.fastDecays().isEmpty()) {
+            terminal.say(
+                    "None of the %d places that could be judged dies away much faster than its neighbours.",
+                    board.judged());
+            return;
+        }
+        terminal.say("%nDying away much faster than the frets around (%d places could be judged)", board.judged());
+        Tuning tuning = board.settings().tuning();
         for (FastDecay f : board.fastDecays()) {
-            double hz = board.settings().tuning().hz(f.place());
             terminal.say(
                     "  string %d, fret %d (%s Hz): %s s where %s s are usual%s",
                     f.place().string(),
                     f.place().fret(),
-                    Figures.text(hz, 1),
+                    Figures.text(tuning.hz(f.place()), 1),
                     Figures.text(f.decayTimeSeconds(), 2),
                     Figures.text(f.usualSeconds(), 2),
-                    nearest(hz, resonances).map(FingerboardText::because).orElse(""));
+                    NearResonance.of(f, tuning, resonances)
+                            .map(FingerboardText::because)
+                            .orElse(""));
         }
     }
 
-    private static Optional<ShownResonance> nearest(double hz, List<ShownResonance> resonances) {
-        return resonances.stream()
-                .filter(r -> distance(r, hz) < NEAR)
-                .min(Comparator.comparingDouble(r -> distance(r, hz)));
-    }
-
-    private static double distance(ShownResonance shown, double hz) {
-        return Math.abs(shown.found().resonance().frequencyHz().value() / hz - 1);
-    }
-
-    private static String because(ShownResonance shown) {
-        Resonance r = shown.found().resonance();
-        return "; near the body's " + shown.name().orElse("resonance") + " at "
+    private static String because(NearResonance r) {
+        return "; near the body's " + r.name().orElse("resonance") + " at "
                 + Figures.text(r.frequencyHz().value(), 1) + " Hz";
     }
 
     private void printMap(
-            String title, Fingerboard board, Function<Fingerboard.Note, Optional<Double>> value, int places) {
+            String title, Fingerboard board, Function<Fingerboard.Note, Finding<Double>> value, int places) {
         Map<Fret, String> cells = new HashMap<>();
+        MissingFigures reasons = new MissingFigures();
         int highest = 0;
         for (Fingerboard.Note note : board.notes()) {
             if (note.place().isPresent()) {
                 Fret at = note.place().get();
                 highest = Math.max(highest, at.fret());
-                cells.put(
-                        at, value.apply(note).map(v -> Figures.text(v, places)).orElse(NONE));
+                Finding<Double> here = value.apply(note);
+                cells.put(at, here.found().map(v -> Figures.text(v, places)).orElse(NONE));
+                here.refusal().ifPresent(why -> reasons.add(why, at));
             }
         }
         terminal.say("%n%s", title);
@@ -115,6 +114,7 @@ final class FingerboardText {
             table.add(row);
         }
         table.lines().forEach(terminal.out()::println);
+        reasons.lines().forEach(terminal.out()::println);
     }
 
     private void printNotes(List<String> files, Fingerboard board) {
@@ -122,9 +122,15 @@ final class FingerboardText {
             return;
         }
         terminal.say("%nNotes in the order played (± one standard uncertainty)");
+        MissingFigures reasons = new MissingFigures();
         Table table = new Table("no.", "time (s)", "string", "fret", "pitch (Hz)", "decay (s)", "file");
         for (int i = 0; i < board.notes().size(); i++) {
             Fingerboard.Note note = board.notes().get(i);
+            String number = "no. " + (i + 1);
+            note.whyNoPlace().ifPresent(why -> reasons.add("no place: " + why, number));
+            if (note.place().isEmpty()) {
+                note.decayTimeSeconds().refusal().ifPresent(why -> reasons.add("no decay time: " + why, number));
+            }
             table.add(
                     Integer.toString(i + 1),
                     Figures.text(note.attackSeconds(), 2),
@@ -145,5 +151,11 @@ final class FingerboardText {
                     files.get(note.file()));
         }
         table.lines().forEach(terminal.out()::println);
+        reasons.lines().forEach(terminal.out()::println);
+        if (board.notes().stream()
+                .anyMatch(n ->
+                        n.place().isPresent() && n.decayTimeSeconds().found().isEmpty())) {
+            terminal.say("  – in the column of decay times: the reasons stand below their map");
+        }
     }
 }

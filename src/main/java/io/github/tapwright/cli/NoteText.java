@@ -37,8 +37,11 @@ final class NoteText {
         printDecay(result.decay());
         result.pitch()
                 .found()
-                .ifPresent(p -> terminal.say("  attack              %s s", Figures.text(result.attackSeconds(), 3)));
-        result.spectralCentroidHz().ifPresent(hz -> terminal.say("  spectral centroid   %s Hz", Figures.text(hz, 0)));
+                .flatMap(p -> result.attackSeconds().found())
+                .ifPresent(s -> terminal.say("  attack              %s s", Figures.text(s, 3)));
+        result.spectralCentroidHz()
+                .found()
+                .ifPresent(hz -> terminal.say("  spectral centroid   %s Hz", Figures.text(hz, 0)));
         printPartials(result.partials());
         printWarnings(found);
         terminal.say("");

@@ -100,7 +100,7 @@ public final class ArchiveJson {
         document.put("made_at", analysis.madeAt().toString());
         Findings findings = analysis.findings();
         findings.taps().ifPresent(result -> addTaps(document, files, result, ResonanceRow.of(sitting, analysis)));
-        findings.notes().ifPresent(board -> document.putAll(FingerboardJson.document(files, board)));
+        findings.notes().ifPresent(board -> document.putAll(new FingerboardJson(files, board, List.of()).findings()));
         findings.plucks().ifPresent(run -> addPlucks(document, files, run));
         document.put("method_version", analysis.methodVersion());
         return document;

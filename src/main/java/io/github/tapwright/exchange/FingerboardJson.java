@@ -1,46 +1,57 @@
 package io.github.tapwright.exchange;
 
 import io.github.tapwright.note.NoteResult;
-import io.github.tapwright.note.run.FastDecay;
 import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.ShownResonance;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A run of notes as JSON and as a CSV table. */
 public final class FingerboardJson {
 
-    private static final List<Field<FastDecay>> FAST = List.of(
-            Field.of("string", f -> f.place().string()),
-            Field.of("fret", f -> f.place().fret()),
-            Field.of("early_decay_time_s", FastDecay::decayTimeSeconds),
-            Field.of("usual_s", FastDecay::usualSeconds),
-            Field.of("deviations", FastDecay::deviations));
+    private final List<String> files;
+    private final Fingerboard board;
+    private final List<ShownResonance> resonances;
 
-    private FingerboardJson() {}
+    /**
+     * Gathers what is to be written.
+     *
+     * @param files the recordings as given
+     * @param board what was found
+     * @param resonances of a sitting of taps on the same instrument; none if there was none
+     */
+    public FingerboardJson(List<String> files, Fingerboard board, List<ShownResonance> resonances) {
+        this.files = List.copyOf(files);
+        this.board = board;
+        this.resonances = List.copyOf(resonances);
+    }
 
     /**
      * The whole run with every partial.
      *
-     * @param files the recordings as given
-     * @param board what was found
      * @return an object with "notes", "fast_decays" and "warnings"
      */
-    public static String of(List<String> files, Fingerboard board) {
+    public String document() {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("files", files);
-        document.putAll(document(files, board));
+        document.putAll(findings());
         return JsonText.of(document);
     }
 
-    static Map<String, @Nullable Object> document(List<String> files, Fingerboard board) {
+    /** What was found, without the names of the files. */
+    Map<String, @Nullable Object> findings() {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put(
                 "notes",
-                RunNoteRow.of(files, board).stream().map(FingerboardJson::note).toList());
-        document.put("fast_decays", JsonText.array(FAST, board.fastDecays()));
+                RunNoteRow.of(files, board, resonances).stream()
+                        .map(FingerboardJson::note)
+                        .toList());
+        document.put("fast_decays", JsonText.array(DeadNoteRow.FIELDS, DeadNoteRow.of(board, resonances)));
+        document.put("judged_places", board.judged());
         document.put("warnings", board.warnings());
         document.put("open_strings_hz", board.settings().tuning().openHz());
         document.put("order", board.settings().order().name().toLowerCase(Locale.ROOT));
@@ -51,19 +62,20 @@ public final class FingerboardJson {
     /**
      * One line for each note.
      *
-     * @param files the recordings as given
-     * @param board what was found
      * @return the text of a CSV file
      */
-    public static String csv(List<String> files, Fingerboard board) {
-        return CsvText.of(RunNoteRow.FIELDS, RunNoteRow.of(files, board));
+    public String csv() {
+        return CsvText.of(RunNoteRow.FIELDS, RunNoteRow.of(files, board, resonances));
     }
 
     private static Map<String, @Nullable Object> note(RunNoteRow row) {
         NoteResult result = row.note().result();
         Map<String, @Nullable Object> document = new LinkedHashMap<>(JsonText.object(RunNoteRow.FIELDS, row));
         document.putAll(NoteJson.note(result));
-        document.put("warnings", result.warnings());
+        document.put(
+                "warnings",
+                Stream.concat(NoteJson.refusals(result), result.warnings().stream())
+                        .toList());
         document.put("method_version", result.methodVersion());
         return document;
     }

@@ -50,12 +50,12 @@ public final class NoteJson {
                     "decay_range",
                     r -> r.decay().decayTime().found().map(d -> d.range().name())),
             Field.of("decay_heard_db", r -> r.decay().heardDb()),
-            Field.maybe("attack_s", r -> pitch(r, p -> r.attackSeconds())),
-            Field.maybe("spectral_centroid_hz", NoteResult::spectralCentroidHz));
+            Field.maybe("attack_s", r -> pitch(r, p -> r.attackSeconds()).flatMap(Finding::found)),
+            Field.maybe("spectral_centroid_hz", r -> r.spectralCentroidHz().found()));
 
     /** Times from the start of what was analysed; they mean something only where that is a whole file. */
     private static final List<Field<NoteResult>> IN_THE_FILE = List.of(
-            Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds())),
+            Field.maybe("onset_s", r -> pitch(r, p -> r.onsetSeconds()).flatMap(Finding::found)),
             Field.maybe("disturbance", r -> r.disturbance().map(d -> d.text())));
 
     static final List<Field<Partial>> PARTIALS = List.of(
@@ -143,7 +143,7 @@ public final class NoteJson {
     }
 
     /** Why a figure is null. */
-    private static Stream<String> refusals(NoteResult result) {
+    static Stream<String> refusals(NoteResult result) {
         return Stream.of(
                         refusal("pitch", result.pitch()),
                         refusal("inharmonicity", result.inharmonicity()),

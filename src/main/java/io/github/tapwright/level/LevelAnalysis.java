@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
 public final class LevelAnalysis {
 
     /** Version of the method, raised when its numbers change. */
-    public static final String METHOD_VERSION = "level-1";
+    public static final String METHOD_VERSION = "level-2";
 
     private static final int BLOCK = 4096;
     private static final double LOWEST_RATE_HZ = 8000;

@@ -12,7 +12,8 @@ import java.util.Locale;
  * [ISO3382-1], [Lundeby1995]. A range counts only if C is less than half of S at its lower end.
  *
  * <p>Uncertainty, first order, derived here: white noise moves x² by a variance 4x²ν + 2ν², ν itself is known to √(2/K) from K
- * samples, and C to 30 %; all three are carried through S, its logarithm and the straight line.
+ * samples, and C to 30 %; all three are carried through S, its logarithm and the straight line. Beats and stages make the curve
+ * crooked: what is left over about the line adds s²/(Σ(t−t̄)²), with s² over the number of stays on one side of it less two.
  */
 final class EnergyDecay {
 
@@ -122,10 +123,7 @@ final class EnergyDecay {
     }
 
     /** Decibels of decay down to which the curve can be trusted. */
-    double heardDb() {
-        if (!Double.isFinite(end)) {
-            return 0;
-        }
+    private double heardDb() {
         int n = 0;
         while (n < energy.length && remaining[n] > end / END_SHARE) {
             n++;
@@ -134,6 +132,13 @@ final class EnergyDecay {
     }
 
     WholeDecay times() {
+        if ((endsInNoise && !Double.isFinite(end)) || !(remaining[0] > 0)) {
+            return WholeDecay.refused("too noisy: no decay stands clear of the noise; pluck harder or record closer");
+        }
+        if (!Double.isFinite(end)) {
+            return WholeDecay.refused(
+                    "the level does not fall within the recording; let the note ring and record longer");
+        }
         return new WholeDecay(time(DecayRange.EDT), time(DecayRange.T20), time(DecayRange.T30), heardDb());
     }
 
@@ -151,7 +156,7 @@ final class EnergyDecay {
         }
         int step = (int) Math.max(1, Math.round(STEP_SECONDS * rateHz));
         int first = 0;
-        while (levelDb(first) > -range.fromDb()) {
+        while (first + step < energy.length && levelDb(first) > -range.fromDb()) {
             first += step;
         }
         int last = first;
@@ -160,10 +165,10 @@ final class EnergyDecay {
         }
         return last < first + 2 * step
                 ? new Finding.NotFound<>("dies away within a few milliseconds")
-                : new Finding.Found<>(line(range, first, last, step));
+                : line(range, first, last, step);
     }
 
-    private DecayTime line(DecayRange range, int first, int last, int step) {
+    private Finding<DecayTime> line(DecayRange range, int first, int last, int step) {
         int count = (last - first) / step + 1;
         double meanT = (first + last) / 2.0 / rateHz;
         double meanL = 0;
@@ -179,9 +184,26 @@ final class EnergyDecay {
             ll += Math.pow(levelDb(n) - meanL, 2);
         }
         double slope = tl / tt;
+        if (!(slope < 0)) {
+            return new Finding.NotFound<>("the level does not fall over this range");
+        }
         double seconds = -60 / slope;
-        double u = uSlope(first, last, step, meanT, tt) * seconds / -slope;
-        return new DecayTime(range, Estimate.of(seconds, u), 1000 * Math.max(0, 1 - tl * tl / (tt * ll)));
+        double left = Math.max(0, ll - tl * tl / tt);
+        double crooked = Math.sqrt(left / tt / Math.max(1, runs(first, last, step, meanT, meanL, slope) - 2));
+        double u = Math.hypot(uSlope(first, last, step, meanT, tt), crooked) * seconds / -slope;
+        return new Finding.Found<>(new DecayTime(range, Estimate.of(seconds, u), 1000 * left / ll));
+    }
+
+    /** How often the curve stays on one side of its line: every stay counts as one independent deviation. */
+    private int runs(int first, int last, int step, double meanT, double meanL, double slope) {
+        int runs = 0;
+        boolean above = false;
+        for (int n = first; n <= last; n += step) {
+            boolean now = levelDb(n) > meanL + slope * (n / rateHz - meanT);
+            runs += n == first || now != above ? 1 : 0;
+            above = now;
+        }
+        return runs;
     }
 
     /** Carries the three causes of doubt through S and its logarithm to the slope. */

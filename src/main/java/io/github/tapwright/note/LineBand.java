@@ -10,16 +10,26 @@ import io.github.tapwright.signal.LineShape;
  */
 final class LineBand {
 
+    /** How many real columns the straight line has. */
+    static final int COMPANIONS = 4;
+
     private final int firstBin;
     private final double[] rows;
     private final LineShape shape;
     private final double binHz;
+    private final double[] fromMiddle;
+    private final double spread;
 
     LineBand(int firstBin, double[] rows, LineShape shape, double binHz) {
         this.firstBin = firstBin;
         this.rows = rows;
         this.shape = shape;
         this.binHz = binHz;
+        this.fromMiddle = new double[shape.bins()];
+        for (int i = 0; i < fromMiddle.length; i++) {
+            fromMiddle[i] = (2.0 * i - fromMiddle.length + 1) / fromMiddle.length;
+        }
+        this.spread = ToneBasis.dot(fromMiddle, fromMiddle);
     }
 
     int bins() {
@@ -59,12 +69,32 @@ final class LineBand {
         return sum;
     }
 
+    /** Takes the complex straight line that fits best away from some rows. */
+    void takeLineAway(double[] x) {
+        takeLineAway(x, 0);
+        takeLineAway(x, bins());
+    }
+
+    private void takeLineAway(double[] x, int from) {
+        double sum = 0;
+        double moment = 0;
+        for (int i = 0; i < fromMiddle.length; i++) {
+            sum += x[from + i];
+            moment += fromMiddle[i] * x[from + i];
+        }
+        double mean = sum / fromMiddle.length;
+        double slope = spread > 0 ? moment / spread : 0;
+        for (int i = 0; i < fromMiddle.length; i++) {
+            x[from + i] -= mean + slope * fromMiddle[i];
+        }
+    }
+
     /** The slow columns: 1 and the distance from the middle, in the real and in the imaginary part. */
     double[][] companions() {
         int bins = bins();
-        double[][] columns = new double[4][2 * bins];
+        double[][] columns = new double[COMPANIONS][2 * bins];
         for (int i = 0; i < bins; i++) {
-            double x = (2.0 * i - bins + 1) / bins;
+            double x = fromMiddle[i];
             columns[0][i] = 1;
             columns[1][bins + i] = 1;
             columns[2][i] = x;

@@ -28,13 +28,16 @@ final class Loop {
         int probe = (int) (PROBE_SECONDS * rateHz);
         int window = (int) (WINDOW_SECONDS * rateHz);
         int end = tail.length;
-        if (energy(tail, Math.max(0, end - window), end) == 0) {
+        double inWindow = energy(tail, Math.max(0, end - window), end);
+        if (inWindow == 0) {
             return OptionalInt.empty();
         }
+        double inProbe = energy(tail, Math.max(0, end - probe), end);
         for (int period = (int) (SHORTEST_SECONDS * rateHz); period + window <= end; period++) {
-            if (alike(tail, end - probe, end, period) && alike(tail, end - window, end, period)) {
+            if (alike(tail, end - probe, end, period, inProbe) && alike(tail, end - window, end, period, inWindow)) {
                 int start = end - window;
-                while (start - period - probe >= 0 && alike(tail, start - probe, start, period)) {
+                while (start - period - probe >= 0
+                        && alike(tail, start - probe, start, period, energy(tail, start - probe, start))) {
                     start -= probe;
                 }
                 return OptionalInt.of(end - start);
@@ -43,8 +46,8 @@ final class Loop {
         return OptionalInt.empty();
     }
 
-    private static boolean alike(double[] x, int from, int to, int period) {
-        double allowed = ALIKE * energy(x, from, to);
+    private static boolean alike(double[] x, int from, int to, int period, double energy) {
+        double allowed = ALIKE * energy;
         double sum = 0;
         for (int n = from; n < to && sum <= allowed; n++) {
             double difference = x[n] - x[n - period];

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Gathers what was found in a track, and says what the reader must know. */
 final class NoteReport {
@@ -41,13 +42,18 @@ final class NoteReport {
         free.disturbance().ifPresent(d -> warnings.add(d.text()));
     }
 
+    RoughPitch roughly(Finding<Double> hz) {
+        return new RoughPitch(hz, track.channelUsed(), warnings);
+    }
+
     NoteResult refused(String reason) {
         return result(
                 new Finding.NotFound<>(reason),
                 new Finding.NotFound<>(reason),
                 List.of(),
                 WholeDecay.refused(reason),
-                0);
+                new Finding.NotFound<>(reason),
+                new Finding.NotFound<>(reason));
     }
 
     NoteResult of(FreeDecay free, PartialSurvey survey, double secondsBefore, double seconds) {
@@ -78,7 +84,13 @@ final class NoteReport {
                 : new Finding.NotFound<>("only " + series.size()
                         + " partials: four at least are needed to tell how far the series is stretched");
         WholeDecay whole = whole(free, survey, secondsBefore);
-        return result(new Finding.Found<>(pitch), stretch, partials, whole, series.scatterCents());
+        return result(
+                new Finding.Found<>(pitch),
+                stretch,
+                partials,
+                whole,
+                centroid(partials),
+                new Finding.Found<>(series.scatterCents()));
     }
 
     private static Partial partial(int number, PartialReport report, StretchedSeries series, Pitch pitch) {
@@ -102,8 +114,10 @@ final class NoteReport {
         }
         long outside = partials.stream().filter(p -> !p.fitsSeries()).count();
         if (outside > 0) {
-            warnings.add(outside + (outside == 1 ? " partial lies" : " partials lie")
-                    + " off the string's series and were left out of pitch and inharmonicity");
+            warnings.add((outside == 1
+                            ? "1 partial lies off the string's series and was"
+                            : outside + " partials lie off the string's series and were")
+                    + " left out of pitch and inharmonicity");
         }
         if (partials.get(0).number() > 1) {
             warnings.add("the first partial is not heard; the pitch follows from the others");
@@ -140,7 +154,7 @@ final class NoteReport {
         return sum;
     }
 
-    private static Optional<Double> centroid(List<Partial> partials) {
+    private static Finding<Double> centroid(List<Partial> partials) {
         double sum = 0;
         double weights = 0;
         for (Partial p : partials) {
@@ -148,7 +162,12 @@ final class NoteReport {
             sum += amplitude * p.frequencyHz().value();
             weights += amplitude;
         }
-        return weights > 0 ? Optional.of(sum / weights) : Optional.empty();
+        return new Finding.Found<>(sum / weights);
+    }
+
+    /** Without a pitch nobody knows whether it was a pluck that began there; so this holds with the pitch. */
+    private Finding<Double> ofPluck(Finding<Pitch> pitch, Function<Pluck, Double> number) {
+        return pitch.map(p -> number.apply(decay.orElseThrow().pluck()));
     }
 
     private NoteResult result(
@@ -156,15 +175,16 @@ final class NoteReport {
             Finding<Estimate> stretch,
             List<Partial> partials,
             WholeDecay whole,
-            double scatterCents) {
+            Finding<Double> centroidHz,
+            Finding<Double> scatterCents) {
         return new NoteResult(
                 pitch,
                 stretch,
                 partials,
                 whole,
-                decay.map(d -> d.pluck().onset() / track.rateHz()).orElse(0.0),
-                decay.map(d -> d.pluck().attackSeconds()).orElse(0.0),
-                centroid(partials),
+                ofPluck(pitch, p -> p.onset() / track.rateHz()),
+                ofPluck(pitch, Pluck::attackSeconds),
+                centroidHz,
                 scatterCents,
                 decay.flatMap(FreeDecay::disturbance),
                 track.channelUsed(),

@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param inharmonicity B of the stretched series, or why it cannot be told
  * @param partials lowest first; empty if no pitch was found
  * @param decay how long the whole note rings
- * @param onsetSeconds when the string was plucked, from the start of the recording; 0 if nothing was
- * @param attackSeconds from a tenth to nine tenths of the largest amplitude
- * @param spectralCentroidHz mean frequency of the partials, weighted by their amplitudes just after the pluck; empty
- *     without partials
- * @param seriesScatterCents how far partials scatter about the stretched series beyond what noise explains
+ * @param onsetSeconds when the string was plucked, from the start of the recording, or why that cannot be told
+ * @param attackSeconds from a tenth to nine tenths of the largest amplitude, or why that cannot be told
+ * @param spectralCentroidHz mean frequency of the partials, weighted by their amplitudes just after the pluck, or
+ *     why there is none
+ * @param seriesScatterCents how far partials scatter about the stretched series beyond what noise explains, or why that
+ *     cannot be told
  * @param disturbance what ended the free decay before the recording ended
  * @param channelUsed which channel was analysed, from 0
  * @param durationSeconds length of the recording
@@ -28,10 +29,10 @@ public record NoteResult(
         Finding<Estimate> inharmonicity,
         List<Partial> partials,
         WholeDecay decay,
-        double onsetSeconds,
-        double attackSeconds,
-        Optional<Double> spectralCentroidHz,
-        double seriesScatterCents,
+        Finding<Double> onsetSeconds,
+        Finding<Double> attackSeconds,
+        Finding<Double> spectralCentroidHz,
+        Finding<Double> seriesScatterCents,
         Optional<Disturbance> disturbance,
         int channelUsed,
         double durationSeconds,

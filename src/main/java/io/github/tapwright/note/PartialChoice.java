@@ -1,6 +1,8 @@
 package io.github.tapwright.note;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,28 +18,41 @@ final class PartialChoice {
     private static final double MODEL_FLOOR = 1e-7;
     private static final double NUMBERS = 4;
     private static final double[] FIRST_SIGMAS = {0.4, 1.2, 3.5, 10, 30, 80};
-    private static final int QUICK_STEPS = 12;
+    private static final int ROUGH_STEPS = 4;
+    private static final int FIRST_STEPS = 3;
+    private static final int QUICK_STEPS = 4;
     private static final int THOROUGH_STEPS = 50;
 
     private PartialChoice() {}
 
     /**
-     * The best single sine of a band.
+     * A first single sine of a band, to be fitted more closely once its neighbours are known.
      *
      * @param band where to look
      * @param hz where the partial is expected
      * @return the fit, empty if noise explains the band as well
      */
-    static Optional<PartialFit> one(LineBand band, double hz) {
-        PartialFit best = null;
-        for (double sigma : FIRST_SIGMAS) {
-            PartialFit fit = new PartialFit(band, List.of(DecayingTone.of(hz, sigma)));
-            best = best == null || fit.cost() < best.cost() ? fit : best;
-        }
-        if (best == null) {
-            return Optional.empty();
-        }
-        PartialFit refined = PartialRefinement.refine(best, THOROUGH_STEPS);
+    static Optional<PartialFit> rough(LineBand band, double hz) {
+        return Arrays.stream(FIRST_SIGMAS)
+                .mapToObj(sigma -> new PartialFit(band, List.of(DecayingTone.of(hz, sigma))))
+                .min(Comparator.comparingDouble(PartialFit::cost))
+                .flatMap(start -> refined(start, ROUGH_STEPS));
+    }
+
+    /**
+     * The best single sine of a band.
+     *
+     * @param band where to look
+     * @param near what it is known to be like
+     * @return the fit, empty if noise explains the band as well
+     */
+    static Optional<PartialFit> one(LineBand band, DecayingTone near) {
+        return refined(new PartialFit(band, List.of(near)), THOROUGH_STEPS);
+    }
+
+    private static Optional<PartialFit> refined(PartialFit start, int steps) {
+        LineBand band = start.band();
+        PartialFit refined = PartialRefinement.refine(start, steps);
         return earns(refined, new PartialFit(band, List.of())) ? Optional.of(refined) : Optional.empty();
     }
 
@@ -48,16 +63,22 @@ final class PartialChoice {
      * @return the better explanation
      */
     static PartialFit oneOrTwo(PartialFit one) {
-        PartialFit best = null;
-        for (List<DecayingTone> start : pairs(one)) {
-            PartialFit pair = PartialRefinement.refine(new PartialFit(one.band(), start), QUICK_STEPS);
-            best = best == null || pair.cost() < best.cost() ? pair : best;
-        }
-        if (best == null) {
-            return one;
-        }
-        PartialFit two = PartialRefinement.refine(best, THOROUGH_STEPS);
+        List<PartialFit> starts = pairs(one).stream()
+                .map(pair -> new PartialFit(one.band(), pair))
+                .toList();
+        List<PartialFit> promising = best(2, best(3, starts, FIRST_STEPS), QUICK_STEPS);
+        PartialFit two = PartialRefinement.refine(promising.get(0), THOROUGH_STEPS);
         return earns(two, one) ? two : one;
+    }
+
+    /** The best few of some fits, a few steps further on, best first. */
+    private static List<PartialFit> best(int few, List<PartialFit> fits, int steps) {
+        return fits.stream()
+                .sorted(Comparator.comparingDouble(PartialFit::cost))
+                .limit(few)
+                .map(fit -> PartialRefinement.refine(fit, steps))
+                .sorted(Comparator.comparingDouble(PartialFit::cost))
+                .toList();
     }
 
     private static boolean earns(PartialFit larger, PartialFit smaller) {

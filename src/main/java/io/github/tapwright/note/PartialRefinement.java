@@ -12,7 +12,8 @@ final class PartialRefinement {
     private static final double LARGEST_SIGMA = 350;
     private static final double LARGEST_LAMBDA = 1e6;
     private static final double LARGEST_LOG_STEP = 0.7;
-    private static final double DONE = 1e-10;
+    /** A fit whose squares a further step would lower by less than this share lies within 0.002 u of the best. */
+    private static final double DONE = 1e-8;
 
     private PartialRefinement() {}
 
@@ -25,20 +26,18 @@ final class PartialRefinement {
      */
     static PartialFit refine(PartialFit start, int steps) {
         PartialFit best = start;
+        Descent descent = best.descent();
         double lambda = 1e-3;
         for (int i = 0; i < steps && lambda < LARGEST_LAMBDA; i++) {
-            double[] step = best.step(lambda);
-            if (step.length == 0) {
+            double[] step = descent.step(lambda);
+            if (step.length == 0 || descent.promise(step, lambda) < DONE * best.cost()) {
                 return best;
             }
             PartialFit next = new PartialFit(best.band(), moved(best, step));
             if (next.cost() < best.cost()) {
-                boolean done = best.cost() - next.cost() < DONE * best.cost();
                 best = next;
+                descent = best.descent();
                 lambda = Math.max(1e-9, lambda / 8);
-                if (done) {
-                    return best;
-                }
             } else {
                 lambda *= 6;
             }

@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,9 +20,10 @@ final class PartialSurvey {
     private static final double WIDEST_HZ = 40;
     private static final int FEWEST_BINS = 24;
     private static final int MOST_BINS = 700;
-    private static final double REACH_SPACINGS = 8;
-    private static final double NARROWEST_HZ = 10;
-    private static final double BAND_WIDTHS = 12;
+    private static final double REACH_SPACINGS = 8.5;
+    private static final double ROUGH_HZ = 8;
+    private static final double NARROWEST_HZ = 7;
+    private static final double BAND_WIDTHS = 6;
     private static final int MOST_STRANGERS = 2;
     private static final double CLOSE_HZ = 400;
     private static final int FEWEST_KEPT = 4;
@@ -37,11 +39,12 @@ final class PartialSurvey {
     private final NoteSpectrum spectrum;
     private final double spacingHz;
     private final Map<Integer, PartialFit> fits = new TreeMap<>();
+    private final List<SoundingTone> strangers = new ArrayList<>();
 
     /**
      * Surveys.
      *
-     * @param spectrum of the stretch; what is left in it afterwards is no partial
+     * @param spectrum of the stretch
      * @param series where partials are
      * @param highestHz up to where they were looked for
      */
@@ -67,29 +70,36 @@ final class PartialSurvey {
         }
     }
 
-    private LineBand band(double hz, double halfWidthHz) {
+    private LineBand band(int number, double hz, double halfWidthHz) {
         double half = Math.min(Math.min(BAND_OF_SPACING * spacingHz, WIDEST_HZ), MOST_BINS / 2.0 * spectrum.binHz());
-        return spectrum.band(hz, Math.min(half, halfWidthHz), FEWEST_BINS);
+        return spectrum.band(hz, Math.min(half, halfWidthHz), FEWEST_BINS, beside(number, hz));
+    }
+
+    /** What is known to sound near a partial: its neighbours and all strangers, its own last fit left out. */
+    private List<SoundingTone> beside(int number, double hz) {
+        List<SoundingTone> others = new ArrayList<>();
+        fits.forEach((n, fit) -> {
+            if (n != number) {
+                for (int m = 0; m < fit.tones().size(); m++) {
+                    others.add(fit.sounding(m));
+                }
+            }
+        });
+        others.addAll(strangers);
+        others.removeIf(o -> Math.abs(o.tone().hz() - hz) > REACH_SPACINGS * spacingHz);
+        return others;
     }
 
     private void roughly(int number, double hz) {
-        PartialChoice.one(band(hz, WIDEST_HZ), hz).ifPresent(fit -> {
-            fits.put(number, fit);
-            spectrum.subtract(fit, reachHz());
-        });
-    }
-
-    private double reachHz() {
-        return REACH_SPACINGS * spacingHz;
+        PartialChoice.rough(band(number, hz, ROUGH_HZ), hz).ifPresent(fit -> fits.put(number, fit));
     }
 
     private void closely(int number) {
         PartialFit last = Objects.requireNonNull(fits.get(number));
-        spectrum.restore(last, reachHz());
-        for (int strangers = 0; strangers <= MOST_STRANGERS; strangers++) {
+        for (int found = 0; found <= MOST_STRANGERS; found++) {
             DecayingTone tone = last.tones().get(last.strongest());
             double half = Math.max(NARROWEST_HZ, BAND_WIDTHS * tone.widthHz());
-            Optional<PartialFit> one = PartialChoice.one(band(tone.hz(), half), tone.hz());
+            Optional<PartialFit> one = PartialChoice.one(band(number, tone.hz(), half), tone);
             if (one.isEmpty()) {
                 fits.remove(number);
                 return;
@@ -98,11 +108,14 @@ final class PartialSurvey {
             if (!hasStranger(last)) {
                 break;
             }
-            spectrum.subtract(last, 1 - last.strongest(), reachHz());
+            strangers.add(last.sounding(1 - last.strongest()));
             last = new PartialFit(last.band(), List.of(last.tones().get(last.strongest())));
         }
-        fits.put(number, last);
-        spectrum.subtract(last, reachHz());
+        if (last.tones().get(last.strongest()).widthHz() > THUMP_WIDTH_HZ) {
+            fits.remove(number);
+        } else {
+            fits.put(number, last);
+        }
     }
 
     /** Whether the weaker of two sines lies too far off to be the same partial in another plane. */

@@ -4,8 +4,11 @@ import be.tarsos.dsp.pitch.McLeodPitchMethod;
 import be.tarsos.dsp.pitch.PitchDetectionResult;
 import be.tarsos.dsp.pitch.PitchDetector;
 import be.tarsos.dsp.pitch.Yin;
+import io.github.tapwright.signal.Decimator;
+import io.github.tapwright.signal.GrowingSignal;
 import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,6 +22,12 @@ final class PitchDetectors {
     private static final int MOST_FRAMES = 12;
     private static final double HOP_SECONDS = 0.08;
     private static final double PERIODS = 2.6;
+
+    /** Five samples and more for each period of the highest pitch; the work grows with the square of the rate. */
+    private static final double ENOUGH_HZ = 8000;
+
+    private static final double PASSED = 0.4;
+    private static final int BLOCK = 8192;
 
     /**
      * The library's McLeod method gives up below 80 Hz of the rate it is told; told twice the rate, it answers with
@@ -39,11 +48,15 @@ final class PitchDetectors {
      * @return at most one guess of each method, Hz
      */
     static List<Double> guesses(double[] signal, int from, int to, double rateHz, double lowestHz) {
-        int length = Integer.highestOneBit((int) (PERIODS * rateHz / lowestHz)) * 2;
-        List<float[]> frames = frames(signal, from, to, length, (int) (HOP_SECONDS * rateHz));
+        int factor = (int) Math.max(1, Math.floor(rateHz / ENOUGH_HZ));
+        double slowHz = rateHz / factor;
+        int length = (int) Math.ceil(PERIODS * slowHz / lowestHz);
+        int hop = (int) (HOP_SECONDS * slowHz);
+        double[] slow = slower(signal, from, Math.min(to, from + factor * (length + MOST_FRAMES * hop)), factor);
+        List<float[]> frames = frames(slow, length, hop);
         List<Double> guesses = new ArrayList<>();
         for (PitchDetector detector : List.of(
-                new Yin((float) (TOLD * rateHz), length), new McLeodPitchMethod((float) (TOLD * rateHz), length))) {
+                new Yin((float) (TOLD * slowHz), length), new McLeodPitchMethod((float) (TOLD * slowHz), length))) {
             double[] heard = frames.stream()
                     .map(frame -> detector.getPitch(frame.clone()))
                     .filter(PitchDetectionResult::isPitched)
@@ -57,9 +70,25 @@ final class PitchDetectors {
         return guesses;
     }
 
-    private static List<float[]> frames(double[] signal, int from, int to, int length, int hop) {
+    private static double[] slower(double[] signal, int from, int to, int factor) {
+        if (factor == 1) {
+            return Arrays.copyOfRange(signal, from, to);
+        }
+        Decimator decimator = new Decimator(1, factor, PASSED / factor);
+        GrowingSignal slow = new GrowingSignal();
+        for (int at = from; at < to; at += BLOCK) {
+            int n = Math.min(BLOCK, to - at);
+            double[] more = decimator.process(Arrays.copyOfRange(signal, at, at + n), n);
+            slow.append(more, more.length);
+        }
+        double[] last = decimator.finish();
+        slow.append(last, last.length);
+        return slow.trimmed();
+    }
+
+    private static List<float[]> frames(double[] signal, int length, int hop) {
         List<float[]> frames = new ArrayList<>();
-        for (int start = from; start + length <= to && frames.size() < MOST_FRAMES; start += hop) {
+        for (int start = 0; start + length <= signal.length && frames.size() < MOST_FRAMES; start += hop) {
             float[] frame = new float[length];
             double peak = 1e-30;
             for (int i = 0; i < length; i++) {

@@ -25,6 +25,9 @@ final class SpectralPeaks {
     private static final double LOWEST_HZ = 25;
     private static final double RANGE_DB = 75;
 
+    /** A peak between two bins is less than this above the higher of them. Source: [Harris1978]. */
+    private static final double BETWEEN_BINS_DB = 1;
+
     /** The lower quartile of noise lies 5.4 dB below its mean, and no noise peak in thousands 10.6 dB above it. */
     private static final double ABOVE_FLOOR_DB = 16;
 
@@ -60,8 +63,11 @@ final class SpectralPeaks {
     private List<Peak> find(double[] db, int last) {
         List<Peak> found = new ArrayList<>();
         double top = Double.NEGATIVE_INFINITY;
-        for (int k = (int) Math.max(MAIN_LOBE_BINS, LOWEST_HZ / binHz); k <= last; k++) {
-            boolean highest = true;
+        int first = (int) Math.max(MAIN_LOBE_BINS, LOWEST_HZ / binHz);
+        double tooFaint =
+                Arrays.stream(db, first, Math.max(first, last + 1)).max().orElse(0) - RANGE_DB - BETWEEN_BINS_DB;
+        for (int k = first; k <= last; k++) {
+            boolean highest = db[k] > tooFaint;
             for (int i = k - MAIN_LOBE_BINS; i <= k + MAIN_LOBE_BINS; i++) {
                 highest &= db[i] <= db[k];
             }

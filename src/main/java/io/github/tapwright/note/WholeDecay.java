@@ -6,7 +6,7 @@ package io.github.tapwright.note;
  * @param early early decay time
  * @param t20 from 5 to 25 dB
  * @param t30 from 5 to 35 dB
- * @param heardDb how many decibels of decay the recording carries
+ * @param heardDb how many decibels of decay the recording carries; 0 if none
  */
 public record WholeDecay(Finding<DecayTime> early, Finding<DecayTime> t20, Finding<DecayTime> t30, double heardDb) {
 

@@ -88,6 +88,40 @@ public final class LineShape {
         }
     }
 
+    /**
+     * Adds what a decaying sine contributes: exp(−σt)·(cosine·cos ωt + sine·sin ωt).
+     *
+     * @param omega ω, rad/s, greater than 0
+     * @param sigma σ, 1/s, greater than 0
+     * @param cosine strength of the cosine
+     * @param sine strength of the sine
+     * @param rows shape [2·bins], changed: real parts first, imaginary parts after them
+     */
+    public void add(double omega, double sigma, double cosine, double sine, double[] rows) {
+        double magnitude = Math.exp(-sigma / rateHz);
+        double zRe = magnitude * Math.cos(omega / rateHz);
+        double zIm = magnitude * Math.sin(omega / rateHz);
+        double last = Math.exp(-sigma * length / rateHz);
+        double nRe = 1 - last * Math.cos(omega * length / rateHz);
+        double nIm = -last * Math.sin(omega * length / rateHz);
+        // a/(1−zw) + ā/(1−z̄w) with a = (cosine − i·sine)/2·(1−zᴺ)
+        double aRe = (cosine * nRe + sine * nIm) / 2;
+        double aIm = (cosine * nIm - sine * nRe) / 2;
+        int bins = bins();
+        for (int i = 0; i < bins; i++) {
+            double re = 1 - zRe * wRe[i];
+            double im = zRe * wIm[i];
+            double dRe = re + zIm * wIm[i];
+            double dIm = -im - zIm * wRe[i];
+            double eRe = re - zIm * wIm[i];
+            double eIm = -im + zIm * wRe[i];
+            double d = 1 / (dRe * dRe + dIm * dIm);
+            double e = 1 / (eRe * eRe + eIm * eIm);
+            rows[i] += d * (aRe * dRe + aIm * dIm) + e * (aRe * eRe - aIm * eIm);
+            rows[i + bins] += d * (aIm * dRe - aRe * dIm) - e * (aIm * eRe + aRe * eIm);
+        }
+    }
+
     private static void put(double[] column, int i, int bins, double re, double im) {
         column[i] = re;
         column[i + bins] = im;

@@ -71,13 +71,43 @@ public final class LinearPrediction {
      */
     public double[] error(double[] signal) {
         double[] e = new double[signal.length];
-        for (int n = 0; n < signal.length; n++) {
-            double sum = 0;
-            for (int k = Math.min(n, coefficients.length - 1); k >= 0; k--) {
-                sum += coefficients[k] * signal[n - k];
-            }
-            e[n] = sum;
+        int n = 0;
+        for (; n < Math.min(signal.length, coefficients.length); n++) {
+            e[n] = error(signal, n);
+        }
+        for (; n + 3 < signal.length; n += 4) {
+            fourErrors(signal, n, e);
+        }
+        for (; n < signal.length; n++) {
+            e[n] = error(signal, n);
         }
         return e;
+    }
+
+    private double error(double[] signal, int n) {
+        double sum = 0;
+        for (int k = Math.min(n, coefficients.length - 1); k >= 0; k--) {
+            sum += coefficients[k] * signal[n - k];
+        }
+        return sum;
+    }
+
+    /** Four sums at once need not wait for each other; each adds in the same order as it would alone. */
+    private void fourErrors(double[] signal, int n, double[] e) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        for (int k = coefficients.length - 1; k >= 0; k--) {
+            double coefficient = coefficients[k];
+            a += coefficient * signal[n - k];
+            b += coefficient * signal[n + 1 - k];
+            c += coefficient * signal[n + 2 - k];
+            d += coefficient * signal[n + 3 - k];
+        }
+        e[n] = a;
+        e[n + 1] = b;
+        e[n + 2] = c;
+        e[n + 3] = d;
     }
 }

@@ -6,14 +6,14 @@ import java.util.Arrays;
  * A signal at another rate: L/M times its own, L and M whole numbers, block by block.
  *
  * <p>y[m] = Σ x[n]·h(m·M/L − n), with h a sinc under a Kaiser window of 100 dB: flat within 0.001 dB up to
- * 5/6 of the lower of the two half rates, 100 dB down from 7/6 of it, so what lies within a sixth of that half
- * rate may fold and is not for use. Output m belongs to input time m·M/L: the delay is taken out. Source:
- * [OppenheimSchafer2010], sec. 4.6 (changing the rate by a rational factor) and 7.5.3 (the window).
+ * 1 − d of the lower of the two half rates, 100 dB down from 1 + d of it, so what lies within d of that half rate
+ * may fold and is not for use; d is 1/6 unless given. Output m belongs to input time m·M/L: the delay is taken out.
+ * Source: [OppenheimSchafer2010], sec. 4.6 (changing the rate by a rational factor) and 7.5.3 (the window).
  */
 public final class Resampler {
 
     private static final double STOP_BAND_DB = 100;
-    private static final double MARGIN = 1.0 / 6;
+    private static final double USUAL_MARGIN = 1.0 / 6;
 
     private final int up;
     private final int down;
@@ -32,13 +32,27 @@ public final class Resampler {
      * @param down M, at least 1
      */
     public Resampler(int up, int down) {
+        this(up, down, USUAL_MARGIN);
+    }
+
+    /**
+     * Plans a change of rate for a signal that leaves room below the half rate, which makes it quicker.
+     *
+     * @param up L, at least 1
+     * @param down M, at least 1
+     * @param margin d, above 0 and below 1: how much of the lower half rate on either side of it is given up
+     */
+    public Resampler(int up, int down, double margin) {
         if (up < 1 || down < 1) {
             throw new IllegalArgumentException("a change of rate needs whole factors of 1 or more");
+        }
+        if (!(margin > 0 && margin < 1)) {
+            throw new IllegalArgumentException("a change of rate needs a margin between 0 and 1");
         }
         this.up = up;
         this.down = down;
         double lowerHalfRate = 0.5 * Math.min(1, (double) up / down); // in cycles per input sample
-        KaiserSinc response = new KaiserSinc((1 - MARGIN) * lowerHalfRate, (1 + MARGIN) * lowerHalfRate, STOP_BAND_DB);
+        KaiserSinc response = new KaiserSinc((1 - margin) * lowerHalfRate, (1 + margin) * lowerHalfRate, STOP_BAND_DB);
         this.reach = up == down ? 0 : (int) Math.ceil(response.reachSeconds()); // 1:1 leaves the samples alone
         this.phases = new double[up][2 * reach + 1];
         for (int p = 0; p < up; p++) {
@@ -98,23 +112,85 @@ public final class Resampler {
         long lastCentre = firstKept + filled - 1 - reach; // the last input with its whole neighbourhood known
         long ready = lastCentre < 0 ? 0 : ((lastCentre + 1) * up - 1) / down + 1;
         double[] out = new double[(int) Math.max(0, Math.min(wanted, ready) - produced)];
-        for (int m = 0; m < out.length; m++) {
-            out[m] = output(produced + m);
+        if (down == 1) {
+            fillBetween(out);
+        } else {
+            fillOneByOne(out);
         }
         produced += out.length;
         forget(produced * down / up - reach);
         return out;
     }
 
-    private double output(long m) {
-        long centre = m * down / up;
-        double[] weights = phases[(int) (m * down % up)];
-        int start = (int) (centre - reach - firstKept);
-        double sum = 0;
-        for (int k = 0; k < weights.length; k++) {
-            sum += weights[k] * history[start + k];
+    private void fillOneByOne(double[] out) {
+        for (int m = 0; m < out.length; m++) {
+            long input = (produced + m) * down;
+            out[m] = weightedSum(phases[(int) (input % up)], start(input / up));
         }
-        return sum;
+    }
+
+    /** With M = 1 outputs and inputs keep step: each input stays, and those between follow from one neighbourhood. */
+    private void fillBetween(double[] out) {
+        int inputs = out.length / up;
+        int first = start(produced / up);
+        double[] sums = new double[inputs];
+        for (int p = 0; p < up; p++) {
+            if (p == 0) {
+                System.arraycopy(history, first + reach, sums, 0, inputs);
+            } else {
+                sum(phases[p], first, sums);
+            }
+            for (int n = 0; n < inputs; n++) {
+                out[n * up + p] = sums[n];
+            }
+        }
+    }
+
+    /** Weighted sums at consecutive inputs, four weights at a time to fetch and store each sum less often. */
+    private void sum(double[] weights, int start, double[] sums) {
+        Arrays.fill(sums, 0);
+        double[] h = history;
+        int k = 0;
+        for (; k + 3 < weights.length; k += 4) {
+            double a = weights[k];
+            double b = weights[k + 1];
+            double c = weights[k + 2];
+            double d = weights[k + 3];
+            int s = start + k;
+            for (int n = 0; n < sums.length; n++) {
+                sums[n] += a * h[s + n] + b * h[s + n + 1] + (c * h[s + n + 2] + d * h[s + n + 3]);
+            }
+        }
+        for (; k < weights.length; k++) {
+            double a = weights[k];
+            int s = start + k;
+            for (int n = 0; n < sums.length; n++) {
+                sums[n] += a * h[s + n];
+            }
+        }
+    }
+
+    private int start(long centre) {
+        return (int) (centre - reach - firstKept);
+    }
+
+    /** Four sums side by side, since each waits for its own last addition. */
+    private double weightedSum(double[] weights, int start) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int k = 0;
+        for (; k + 3 < weights.length; k += 4) {
+            a += weights[k] * history[start + k];
+            b += weights[k + 1] * history[start + k + 1];
+            c += weights[k + 2] * history[start + k + 2];
+            d += weights[k + 3] * history[start + k + 3];
+        }
+        for (; k < weights.length; k++) {
+            a += weights[k] * history[start + k];
+        }
+        return a + b + (c + d);
     }
 
     private void forget(long firstNeeded) {

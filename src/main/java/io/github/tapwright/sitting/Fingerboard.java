@@ -1,13 +1,17 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.level.SoundLevels;
+import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.FastDecay;
+import io.github.tapwright.note.run.FastDecays;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.PlayingOrder;
 import io.github.tapwright.note.run.Tuning;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,6 +31,27 @@ public record Fingerboard(
         notes = List.copyOf(notes);
         fastDecays = List.copyOf(fastDecays);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * How many places have neighbours enough to tell whether they die away fast.
+     *
+     * @return 0 if nothing could be judged
+     */
+    public int judged() {
+        return FastDecays.judged(earlyDecayTimesSeconds(notes));
+    }
+
+    /** The early decay is what a wolf or dead note loses first; a place played twice counts with its longer one. */
+    static Map<Fret, Double> earlyDecayTimesSeconds(List<Note> notes) {
+        Map<Fret, Double> times = new HashMap<>();
+        for (Note note : notes) {
+            note.place()
+                    .ifPresent(at -> note.earlyDecayTimeSeconds()
+                            .found()
+                            .ifPresent(seconds -> times.merge(at, seconds, Math::max)));
+        }
+        return times;
     }
 
     /**
@@ -58,29 +83,56 @@ public record Fingerboard(
         /**
          * Its decay time: T30 where the recording carries it, else T20.
          *
-         * @return seconds for 60 dB, empty if the recording carries neither
+         * @return seconds for 60 dB, or why the recording carries neither
          */
-        public Optional<Double> decayTimeSeconds() {
-            return result.decay().decayTime().found().map(d -> d.seconds().value());
+        public Finding<Double> decayTimeSeconds() {
+            return result.decay().decayTime().map(d -> d.seconds().value());
         }
 
         /**
          * Its early decay time.
          *
-         * @return seconds for 60 dB at the pace of the first 10 dB, empty if the recording does not carry it
+         * @return seconds for 60 dB at the pace of the first 10 dB, or why the recording does not carry it
          */
-        public Optional<Double> earlyDecayTimeSeconds() {
-            return result.decay().early().found().map(d -> d.seconds().value());
+        public Finding<Double> earlyDecayTimeSeconds() {
+            return result.decay().early().map(d -> d.seconds().value());
         }
 
         /**
          * How far its pitch lies above the fret's, equally tempered.
          *
          * @param tuning of the guitar
-         * @return cents, empty without a pitch or a place
+         * @return cents, or why there is no pitch or no place
          */
-        public Optional<Double> pitchErrorCents(Tuning tuning) {
-            return result.pitch().found().flatMap(p -> place.map(at -> tuning.centsAbove(p.hz().value(), at)));
+        public Finding<Double> pitchErrorCents(Tuning tuning) {
+            if (place.isEmpty()) {
+                return new Finding.NotFound<>(whyNoPlace().orElse(""));
+            }
+            return result.pitch().map(p -> tuning.centsAbove(p.hz().value(), place.get()));
+        }
+
+        /**
+         * Its greatest A-weighted level, fast.
+         *
+         * @return dB re full scale, or why there is none
+         */
+        public Finding<Double> lafMaxDb() {
+            return levels.<Finding<Double>>map(
+                            l -> new Finding.Found<>(l.lafMax().levelDb()))
+                    .orElseGet(() -> new Finding.NotFound<>("nothing but silence"));
+        }
+
+        /**
+         * Why it has no string and fret.
+         *
+         * @return one line for the maker, empty if it has them
+         */
+        public Optional<String> whyNoPlace() {
+            if (place.isPresent()) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    result.pitch().refusal().orElse("its pitch lies on no fret of this tuning within 60 cents"));
         }
     }
 }

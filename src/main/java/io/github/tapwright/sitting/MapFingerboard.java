@@ -25,15 +25,29 @@ public final class MapFingerboard {
 
     private static final double LONGEST_SECONDS = 15;
 
+    /** Notes are taken in such lots, some 24 megabytes, so that a long recording never lies in memory whole. */
+    private static final long SAMPLES_AT_ONCE = 3_000_000;
+
     private final RunReader runs;
+    private final SideBySide crew;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param source what opens sound files
+     * @param crew how notes already cut out are analysed
      */
-    public MapFingerboard(RecordingSource source) {
+    public MapFingerboard(RecordingSource source, SideBySide crew) {
         this.runs = new RunReader(source);
+        this.crew = crew;
+    }
+
+    /** A note cut out of its run. */
+    private record Cut(double attackSeconds, Recording excerpt) {
+
+        long samples() {
+            return (long) excerpt.length() * excerpt.channelCount();
+        }
     }
 
     /** A note before it has its place. */
@@ -76,7 +90,13 @@ public final class MapFingerboard {
         }
         warnings.addAll(doubts(notes));
         return new Mapped(
-                facts, new Fingerboard(notes, FastDecays.in(decayTimes(notes)), warnings, settings, METHOD_VERSION));
+                facts,
+                new Fingerboard(
+                        notes,
+                        FastDecays.in(Fingerboard.earlyDecayTimesSeconds(notes)),
+                        warnings,
+                        settings,
+                        METHOD_VERSION));
     }
 
     private static List<String> notices(List<SoundFile> files, List<SoundFacts> facts) {
@@ -89,27 +109,27 @@ public final class MapFingerboard {
     }
 
     private SoundFacts notes(SoundFile file, int number, Fingerboard.Settings settings, List<Heard> heard) {
-        return runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
-            NoteResult result = NoteAnalysis.analyse(excerpt.stream(), settings.notes());
-            heard.add(new Heard(number, attackSeconds, result, levels(excerpt, result.channelUsed())));
+        List<Cut> waiting = new ArrayList<>();
+        SoundFacts facts = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
+            waiting.add(new Cut(attackSeconds, excerpt));
+            if (waiting.stream().mapToLong(Cut::samples).sum() >= SAMPLES_AT_ONCE) {
+                heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
+                waiting.clear();
+            }
         });
+        heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
+        return facts;
+    }
+
+    private static Heard heard(int file, Cut cut, Fingerboard.Settings settings) {
+        NoteResult result = NoteAnalysis.analyse(cut.excerpt.stream(), settings.notes());
+        return new Heard(file, cut.attackSeconds, result, levels(cut.excerpt, result.channelUsed()));
     }
 
     private static Optional<SoundLevels> levels(Recording excerpt, int channel) {
         SoundLevelMeter meter = new SoundLevelMeter(excerpt.sampleRate());
         meter.take(excerpt.channel(channel), excerpt.length());
         return meter.levels(new FullScale());
-    }
-
-    /** The early decay is what a wolf or dead note loses first; a place played twice counts with its longer one. */
-    private static Map<Fret, Double> decayTimes(List<Fingerboard.Note> notes) {
-        Map<Fret, Double> times = new HashMap<>();
-        for (Fingerboard.Note note : notes) {
-            if (note.place().isPresent() && note.earlyDecayTimeSeconds().isPresent()) {
-                times.merge(note.place().get(), note.earlyDecayTimeSeconds().get(), Math::max);
-            }
-        }
-        return times;
     }
 
     private static List<String> doubts(List<Fingerboard.Note> notes) {

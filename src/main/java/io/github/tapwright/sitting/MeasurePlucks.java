@@ -6,8 +6,8 @@ import io.github.tapwright.level.LevelReport;
 import io.github.tapwright.level.LevelSettings;
 import io.github.tapwright.level.loudness.HeardLoudness;
 import io.github.tapwright.note.NoteAnalysis;
-import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.RoughPitch;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.recording.Recording;
@@ -74,13 +74,13 @@ public final class MeasurePlucks {
 
     private static Pluck pluck(
             int file, double attackSeconds, Recording excerpt, Tuning tuning, LevelSettings settings) {
-        NoteResult note = NoteAnalysis.analyse(excerpt.stream(), NoteSettings.STANDARD);
+        RoughPitch note = NoteAnalysis.roughPitch(excerpt.stream(), NoteSettings.STANDARD);
         LevelReport report = LevelAnalysis.of(excerpt.stream(), settings);
         ChannelLevels levels = report.channels().get(note.channelUsed());
         return new Pluck(
                 file,
                 attackSeconds,
-                note.pitch().found().flatMap(p -> openString(p.hz().value(), tuning)),
+                note.hz().found().flatMap(hz -> openString(hz, tuning)),
                 levels.soundLevels().map(l -> l.lafMax().levelDb()),
                 report.programme().flatMap(p -> boxed(p.momentaryMaxLufs())),
                 levels.loudness() instanceof HeardLoudness heard ? Optional.of(heard.maximumSone()) : Optional.empty(),

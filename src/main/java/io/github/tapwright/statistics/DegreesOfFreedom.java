@@ -9,8 +9,8 @@ import org.hipparchus.linear.RealVector;
  * How much is known about the uncertainty of a fixed effect.
  *
  * <p>Satterthwaite: ν = 2v²/(gᵀAg), v the effect's variance, g its gradient with respect to Λ and log σ, A twice the inverse of the
- * criterion's second derivatives; both by central differences. By design: see {@link MixedModel}. Sources: [Giesbrecht1985],
- * [Kuznetsova2017], [PinheiroBates2000].
+ * criterion's second derivatives; both by central differences; never more than {@link DesignFreedom}. Sources: [Giesbrecht1985],
+ * [Kuznetsova2017].
  */
 final class DegreesOfFreedom {
 
@@ -35,7 +35,7 @@ final class DegreesOfFreedom {
     }
 
     double of(int coefficient) {
-        return Math.min(satterthwaite(data.contrast(coefficient)), byDesign(coefficient));
+        return Math.min(satterthwaite(data.contrast(coefficient)), DesignFreedom.of(data, coefficient));
     }
 
     /** Infinite where the criterion has no proper minimum, at a boundary. */
@@ -89,37 +89,5 @@ final class DegreesOfFreedom {
         double[] factor = new double[place.length - 1];
         System.arraycopy(place, 0, factor, 0, factor.length);
         return new RemlProfile(data, factor);
-    }
-
-    /** What the design has by itself. */
-    private double byDesign(int coefficient) {
-        int between = 0;
-        for (int j = 0; j < data.coefficients; j++) {
-            between += constantWithinGroups(j) ? 1 : 0;
-        }
-        int within = data.coefficients - between;
-        double freedom = constantWithinGroups(coefficient)
-                ? data.groups() - between
-                : data.observations - data.groups() - within;
-        boolean slopesDiffer = data.slope.isPresent() && coefficient == data.slope.getAsInt() + 1;
-        freedom = slopesDiffer ? Math.min(freedom, data.groups() - 1) : freedom;
-        if (freedom < 1) {
-            throw new IllegalArgumentException(
-                    "too few " + (constantWithinGroups(coefficient) ? "groups" : "repeats within groups")
-                            + " for so many predictors: measure more, or ask for fewer");
-        }
-        return freedom;
-    }
-
-    private boolean constantWithinGroups(int coefficient) {
-        return data.fixed.stream().allMatch(x -> {
-            double first = x.getEntry(0, coefficient);
-            for (int i = 1; i < x.getRowDimension(); i++) {
-                if (x.getEntry(i, coefficient) != first) {
-                    return false;
-                }
-            }
-            return true;
-        });
     }
 }

@@ -27,6 +27,8 @@ final class LeastSquares {
             throw new IllegalArgumentException("a fit of " + unknowns + " coefficients needs more than " + unknowns
                     + " values, as many in each column, got " + rows);
         }
+        Finite.check(y);
+        Finite.check(columns);
         double[][] x = withConstant(columns, rows);
         double[] scale = Arrays.stream(x).mapToDouble(LeastSquares::length).toArray();
         QRDecomposition qr = new QRDecomposition(scaled(x, scale), SINGULAR);

@@ -40,6 +40,7 @@ public record MannKendall(int score, double variance, double probability, TrendM
             throw new IllegalArgumentException("a trend needs at least two values, each with its time, got "
                     + values.length + " values and " + times.length + " times");
         }
+        Finite.check(times, values);
         int score = score(times, values);
         int[] equalTimes = Ties.of(times);
         int[] equalValues = Ties.of(values);

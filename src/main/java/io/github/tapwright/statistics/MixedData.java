@@ -82,6 +82,11 @@ final class MixedData {
         return values.stream().anyMatch(y -> y.getMaxValue() > y.getMinValue());
     }
 
+    /** Of the values about their mean. */
+    double squares() {
+        return products.stream().mapToDouble(Products::yy).sum();
+    }
+
     int groups() {
         return values.size();
     }

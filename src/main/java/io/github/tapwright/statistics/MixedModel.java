@@ -46,6 +46,9 @@ public final class MixedModel {
             throw new IllegalArgumentException(
                     "at least two groups are needed, and one of them with values that differ: measure again after setting up anew");
         }
+        for (int i = 0; i < data.coefficients; i++) {
+            DesignFreedom.of(data, i);
+        }
         double[] factor = RemlSearch.of(data);
         return MixedReport.of(data, factor);
     }

@@ -11,11 +11,16 @@ final class MixedReport {
 
     /** Relative to σ, below which a standard deviation between groups is none. */
     private static final double NONE = 1e-4;
+    /** Of the values' own squares, what rounding leaves of a perfect fit. */
+    private static final double EXACT = 1e-18;
 
     private MixedReport() {}
 
     static MixedFit of(MixedData data, double[] factor) {
         RemlProfile profile = new RemlProfile(data, factor);
+        if (profile.squares <= EXACT * data.squares()) {
+            throw new IllegalArgumentException(RemlSearch.NOTHING_LEFT);
+        }
         double sigma = Math.sqrt(profile.residualVariance());
         return new MixedFit(
                 fixedEffects(data, factor, profile, sigma),

@@ -31,6 +31,7 @@ public record OneWayAnova(int groups, int values, double betweenSquares, double 
                     "at least two groups are needed, none empty and one of them with a repeat");
         }
         double[] all = groups.stream().flatMapToDouble(Arrays::stream).toArray();
+        Finite.check(all);
         double origin = Sums.mean(all);
         double between = 0;
         double within = 0;

@@ -40,6 +40,7 @@ public record PermutationTest(long mostArrangements, int randomArrangements, lon
         if (first.length == 0 || second.length == 0) {
             throw new IllegalArgumentException("each group needs at least one value");
         }
+        Finite.check(first, second);
         double difference = Sums.mean(second) - Sums.mean(first);
         boolean secondIsSmaller = second.length <= first.length;
         int chosen = Math.min(first.length, second.length);
@@ -66,6 +67,7 @@ public record PermutationTest(long mostArrangements, int randomArrangements, lon
         if (differences.length == 0) {
             throw new IllegalArgumentException("at least one pair is needed");
         }
+        Finite.check(differences);
         double mean = Sums.mean(differences);
         ArrangementTally tally = new ArrangementTally(sumOfFirst(differences, differences.length), differences);
         if (Math.pow(2, differences.length) <= mostArrangements) {

@@ -19,6 +19,8 @@ final class RemlProfile {
 
     private static final double SYMMETRY = 1e-9;
     private static final double SINGULAR = 1e-11;
+    /** Of the values' own squares; keeps the logarithm finite where a fit is perfect. */
+    private static final double FLOOR = 1e-24;
 
     /** XᵀW⁻¹X, inverted. */
     final RealMatrix covariance;
@@ -60,7 +62,7 @@ final class RemlProfile {
         }
         covariance = inverse(information);
         coefficients = covariance.operate(right);
-        squares = Math.max(0, ownSquares - coefficients.dotProduct(right));
+        squares = Math.max(FLOOR * data.squares(), ownSquares - coefficients.dotProduct(right));
         freedom = data.observations - p;
         logDeterminants = logs - logDeterminant(covariance);
     }

@@ -21,15 +21,18 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
  */
 final class RemlSearch {
 
-    /** Places of the coarse look: standard deviations between groups relative to σ, from none to a thousand. */
-    private static final int PLACES = 24;
+    /** Places of the coarse look: standard deviations between groups relative to σ, from none to a hundred thousand. */
+    private static final int PLACES = 32;
 
-    private static final double LARGEST = 1000;
+    private static final double LARGEST = 1e5;
     private static final double SMALLEST = 1e-3;
     private static final int EVALUATIONS = 20_000;
     private static final int RESTARTS = 20;
     private static final double STILL = 1e-10;
     private static final double SETTLED = 1e-8;
+
+    static final String NOTHING_LEFT =
+            "the values within groups follow the predictors to the last digit: there is no scatter to judge by";
 
     private RemlSearch() {}
 
@@ -48,6 +51,9 @@ final class RemlSearch {
                 lowest = criterion;
                 best = place;
             }
+        }
+        if (best > LARGEST / ratio) {
+            throw new IllegalArgumentException(NOTHING_LEFT);
         }
         if (best == 0) {
             return 0;

@@ -35,6 +35,7 @@ public record Summary(int count, double mean, double standardDeviation) {
         if (values.length < 2) {
             throw new IllegalArgumentException("scatter needs at least two values, there is " + values.length);
         }
+        Finite.check(values);
         double squares = Sums.squaresAboutMean(values);
         return new Summary(values.length, Sums.mean(values), Math.sqrt(squares / (values.length - 1)));
     }

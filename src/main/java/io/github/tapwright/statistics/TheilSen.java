@@ -67,6 +67,7 @@ public record TheilSen(
         if (x.length != y.length) {
             throw new IllegalArgumentException("every x needs its y, got " + x.length + " and " + y.length);
         }
+        Finite.check(x, y);
         double[] slopes = new double[x.length * (x.length - 1) / 2];
         int count = 0;
         for (int i = 0; i < x.length; i++) {

@@ -10,6 +10,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -43,13 +44,34 @@ class NotePicturesTest {
                 List.of("two notes"),
                 6,
                 List.of(new FretMap(
-                        "Early decay (s)", 1, List.of(new Cell(6, 0, 4.2, false), new Cell(6, 1, -1.3, marked)))));
+                        "Early decay (s)", 1, 0.5, List.of(new Cell(6, 0, 4.2, false), new Cell(6, 1, -1.3, marked)))));
     }
 
     private BufferedImage png(FingerboardPicture picture) throws IOException {
         Path file = folder.resolve("board.png");
         ChartFile.write(picture, file);
         return ImageIO.read(file.toFile());
+    }
+
+    private long darkest(double difference) throws IOException {
+        BufferedImage image = png(new FingerboardPicture(
+                "Run",
+                List.of(),
+                6,
+                List.of(new FretMap(
+                        "Pitch off (cents)",
+                        0,
+                        10,
+                        List.of(new Cell(6, 0, 0, false), new Cell(6, 1, difference, false))))));
+        return Arrays.stream(image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth()))
+                .filter(rgb -> rgb == Look.colour(0).getRGB())
+                .count();
+    }
+
+    @Test
+    void hundredthsOfACentLookAlike() throws IOException {
+        assertThat(darkest(10)).isGreaterThan(1000);
+        assertThat(darkest(0.02)).isZero();
     }
 
     @Test

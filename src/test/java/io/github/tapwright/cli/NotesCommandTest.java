@@ -102,11 +102,26 @@ class NotesCommandTest {
             assertThat(note.path("fret").intValue()).isEqualTo(fret);
             assertThat(note.path("pitch_error_cents").doubleValue()).isCloseTo(0, within(0.5));
         }
+        assertThat(document.path("judged_places").intValue()).isEqualTo(NOTES);
         assertThat(document.path("fast_decays").size()).isEqualTo(1);
+        assertThat(document.path("fast_decays")
+                        .path(0)
+                        .path("near_resonance_hz")
+                        .isNull())
+                .isTrue();
         assertThat(document.path("fast_decays").path(0).path("fret").intValue()).isEqualTo(DEAD_FRET);
         assertThat(Files.readAllLines(csv)).hasSize(NOTES + 1);
         assertThat(CommandRun.of("fingerboard", file).out())
                 .contains("string 6, fret 6 (116.5 Hz)", "Early decay time", "Pitch off the fret");
+    }
+
+    @Test
+    void aDashComesWithItsReasonAndNothingJudgedIsSaid() throws IOException {
+        String text = CommandRun.of("fingerboard", run("short.wav", note(82.4, 9, 1, 1), note(164.8, 9, 1, 2)))
+                .out();
+        assertThat(text)
+                .contains("No note could be judged", "the reasons stand below their map")
+                .containsPattern("– string \\d fret \\d+.*: too short: only \\d+ dB of decay");
     }
 
     @Test

@@ -64,7 +64,7 @@ class PitchTest {
         Pitch pitch = result.pitch().found().orElseThrow();
         assertThat(pitch.nearest()).hasToString("A2");
         assertThat(Cents.between(string.pitchHz(), pitch.hz().value())).isCloseTo(0, within(CENTS));
-        assertThat(result.onsetSeconds()).isCloseTo(0.2, within(0.003));
+        assertThat(result.onsetSeconds().found().orElseThrow()).isCloseTo(0.2, within(0.003));
     }
 
     @Test

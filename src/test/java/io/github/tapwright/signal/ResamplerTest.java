@@ -46,6 +46,21 @@ class ResamplerTest {
         }
     }
 
+    /** A signal that ends at 7/12 of its half rate is doubled just as truly with room given up, and more cheaply. */
+    @Test
+    void aSignalThatLeavesRoomMayBeDoubledWithAWiderMargin() {
+        Resampler resampler = new Resampler(2, 1, 5.0 / 12);
+        double[] out = DoubleStream.concat(
+                        Arrays.stream(resampler.process(sine(28_000, 96_000, 4000), 4000)),
+                        Arrays.stream(resampler.finish()))
+                .toArray();
+        double[] wanted = sine(28_000, 192_000, out.length);
+        for (int m = 200; m < out.length - 200; m++) {
+            assertThat(out[m]).isCloseTo(wanted[m], within(1e-4));
+        }
+        assertThatThrownBy(() -> new Resampler(2, 1, 1)).hasMessageContaining("margin");
+    }
+
     @ParameterizedTest
     @CsvSource({"30000", "40000"})
     void whatTheNewRateCannotHoldIsGone(double frequencyHz) {

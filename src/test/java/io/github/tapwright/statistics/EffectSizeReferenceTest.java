@@ -3,7 +3,6 @@ package io.github.tapwright.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.tapwright.validation.PublishedTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,8 +34,8 @@ class EffectSizeReferenceTest {
                         new double[] {29.89, 29.93, 29.72, 29.98, 30.02, 29.98})
                 .orElseThrow();
 
-        assertThat(effect.interval95().lower()).isCloseTo(derived("effect_lower", "gauge"), within(1e-6));
-        assertThat(effect.interval95().upper()).isCloseTo(derived("effect_upper", "gauge"), within(1e-6));
+        assertThat(effect.interval95().lower()).isCloseTo(SmallSamples.derived("effect_lower", "gauge"), within(1e-6));
+        assertThat(effect.interval95().upper()).isCloseTo(SmallSamples.derived("effect_upper", "gauge"), within(1e-6));
     }
 
     @Test
@@ -57,20 +56,12 @@ class EffectSizeReferenceTest {
     @CsvSource({"4, 1, 2", "8, 2.5, 3", "3, -1, 0.5", "20, 4, 2.1", "8, 0, 1.86", "98, 3, 3.5", "2, 6, 9"})
     void theNoncentralDistributionAgreesWithAnotherProgram(double freedom, double shift, double x) {
         String text = (freedom + " " + shift + " " + x).replace(".0 ", " ").replaceAll("\\.0$", "");
-        assertThat(NoncentralT.cumulative(x, freedom, shift)).isCloseTo(derived("noncentral_t", text), within(1e-9));
+        assertThat(NoncentralT.cumulative(x, freedom, shift))
+                .isCloseTo(SmallSamples.derived("noncentral_t", text), within(1e-9));
     }
 
     @Test
     void atZeroItIsTheNormalDistribution() {
         assertThat(NoncentralT.cumulative(0, 5, 1.959964)).isCloseTo(0.025, within(1e-7));
-    }
-
-    static double derived(String quantity, String of) {
-        return PublishedTable.rows("small-samples/derived.csv")
-                .filter(r ->
-                        r.text("quantity").equals(quantity) && r.text("case").equals(of))
-                .findFirst()
-                .orElseThrow()
-                .number("value");
     }
 }

@@ -80,6 +80,39 @@ class MixedModelTest {
     }
 
     @Test
+    void refusesStudiesWithoutScatter() {
+        List<Observation> exact = List.of(
+                of("a", 1, 0.0), of("a", 2, 1.0), of("b", 5, 0.0), of("b", 6, 1.0), of("c", 9, 0.0), of("c", 10, 1.0));
+        List<Observation> alike = List.of(
+                of("a", 1, 0.0), of("a", 2, 1.0), of("b", 1, 0.0), of("b", 2, 1.0), of("c", 1, 0.0), of("c", 2, 1.0));
+
+        assertThatThrownBy(() -> MixedModel.randomIntercept(exact)).hasMessageContaining("no scatter");
+        assertThatThrownBy(() -> MixedModel.randomIntercept(alike)).hasMessageContaining("no scatter");
+        assertThatThrownBy(() -> MixedModel.randomSlope(exact, 0)).hasMessageContaining("no scatter");
+    }
+
+    @Test
+    void instrumentsMayDifferAThousandTimesMoreThanTheirSittings() {
+        List<Observation> study = new ArrayList<>();
+        List<double[]> groups = new ArrayList<>();
+        double[] noise = {0.01, -0.01, 0.02, -0.02, 0.005, -0.005};
+        for (int i = 0; i < 3; i++) {
+            double[] group = {180 + 20 * i + noise[2 * i], 180 + 20 * i + noise[2 * i + 1]};
+            groups.add(group);
+            study.add(of("No " + i, group[0]));
+            study.add(of("No " + i, group[1]));
+        }
+
+        MixedFit fit = MixedModel.randomIntercept(study);
+        Repeatability anova = Repeatability.of(groups);
+
+        assertThat(fit.groupStandardDeviation()).isCloseTo(anova.betweenSetUps().standardDeviation(), within(0.001));
+        assertThat(fit.residualStandardDeviation())
+                .isCloseTo(anova.repeatability().standardDeviation(), within(1e-6));
+        assertThat(fit.fixedEffects().get(0).degreesOfFreedom()).isCloseTo(2, within(0.01));
+    }
+
+    @Test
     void refusesMorePredictorsThanTheGroupsCanTellApart() {
         assertThatThrownBy(() -> MixedModel.randomIntercept(
                         List.of(of("a", 1, 0.0), of("a", 2, 0.0), of("b", 5, 1.0), of("b", 7, 1.0))))

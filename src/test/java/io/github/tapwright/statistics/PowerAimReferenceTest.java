@@ -16,9 +16,8 @@ class PowerAimReferenceTest {
     void asManyAsAnotherProgramSays(double effect) {
         String text = String.valueOf(effect);
 
-        assertThat(PowerAim.USUAL.eachGroup(2 * effect, 2))
-                .hasValue((int) EffectSizeReferenceTest.derived("per_group", text));
-        assertThat(PowerAim.USUAL.pairs(-effect, 1)).hasValue((int) EffectSizeReferenceTest.derived("pairs", text));
+        assertThat(PowerAim.USUAL.eachGroup(2 * effect, 2)).hasValue((int) SmallSamples.derived("per_group", text));
+        assertThat(PowerAim.USUAL.pairs(-effect, 1)).hasValue((int) SmallSamples.derived("pairs", text));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +40,21 @@ class SummaryTest {
     @CsvSource({"2, 1", "NaN, 1", "0, NaN"})
     void anIntervalRunsUpwards(double lower, double upper) {
         assertThatThrownBy(() -> new Interval(lower, upper)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aGapInTheValuesIsNamed() {
+        double[] gap = {1, Double.NaN, 3};
+        double[] whole = {1, 2, 3};
+
+        assertThatThrownBy(() -> Summary.of(gap)).hasMessageContaining("value 2 of 3");
+        assertThatThrownBy(() -> OneWayAnova.of(List.of(whole, gap))).hasMessageContaining("value 5 of 6");
+        assertThatThrownBy(() -> PermutationTest.USUAL.ofMeans(whole, gap)).hasMessageContaining("value 2");
+        assertThatThrownBy(() -> PermutationTest.USUAL.ofPairs(gap)).hasMessageContaining("value 2");
+        assertThatThrownBy(() -> MannKendall.of(gap)).hasMessageContaining("value 2");
+        assertThatThrownBy(() -> TheilSen.of(whole, gap)).hasMessageContaining("value 2");
+        assertThatThrownBy(() -> LinearFit.line(gap, whole)).hasMessageContaining("value 2");
+        assertThatThrownBy(() -> LinearFit.line(whole, gap)).hasMessageContaining("value 2");
     }
 
     @Test

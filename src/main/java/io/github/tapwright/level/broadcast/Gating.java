@@ -1,6 +1,5 @@
 package io.github.tapwright.level.broadcast;
 
-import io.github.tapwright.statistics.Median;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
@@ -9,8 +8,8 @@ import java.util.OptionalDouble;
  *
  * <p>L = −0.691 + 10 lg(mean weighted power). Blocks of 400 ms every 100 ms below −70 LUFS are dropped, then
  * those 10 LU or more below the loudness of what is left; the rest is the integrated loudness. The range is the
- * distance of the 10th and 95th percentile of the 3 s loudness after gates at −70 LUFS and −20 LU. Sources:
- * [BS1770], annex 1; [EBU3342], 2 (the percentiles from memory, to be verified).
+ * distance of the 10th and 95th percentile of the 3 s loudness after gates at −70 LUFS and −20 LU; of n values in
+ * order the percentile p is the one nearest to place 1 + (n − 1)·p. Sources: [BS1770], annex 1; [EBU3342], 3.1 and 5.
  */
 final class Gating {
 
@@ -36,8 +35,12 @@ final class Gating {
         if (kept.length == 0) {
             return OptionalDouble.empty();
         }
-        double[] loudness = Arrays.stream(kept).map(Gating::lufs).toArray();
-        return OptionalDouble.of(Median.quantile(loudness, 0.95) - Median.quantile(loudness, 0.10));
+        Arrays.sort(kept);
+        return OptionalDouble.of(lufs(nearest(kept, 0.95)) - lufs(nearest(kept, 0.10)));
+    }
+
+    private static double nearest(double[] sorted, double fraction) {
+        return sorted[(int) Math.round((sorted.length - 1) * fraction)];
     }
 
     static OptionalDouble largestLufs(double[] powers) {

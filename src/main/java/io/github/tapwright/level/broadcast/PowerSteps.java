@@ -40,6 +40,15 @@ final class PowerSteps {
         return finished;
     }
 
+    /** Lets silence follow what was taken. */
+    void addSilence(int steps) {
+        if (finished + steps > meanSquares.length) {
+            meanSquares = Arrays.copyOf(meanSquares, finished + steps);
+        }
+        Arrays.fill(meanSquares, finished, finished + steps, 0);
+        finished += steps;
+    }
+
     /** Mean squares of every run of {@code length} steps, one run every {@code hop} steps. */
     double[] means(int length, int hop) {
         double[] means = new double[finished < length ? 0 : (finished - length) / hop + 1];

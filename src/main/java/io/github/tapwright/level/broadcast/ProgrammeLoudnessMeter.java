@@ -76,8 +76,17 @@ public final class ProgrammeLoudnessMeter {
                 Gating.integratedLufs(steps.means(MOMENTARY_STEPS, BLOCK_HOP_STEPS)),
                 Gating.largestLufs(steps.means(MOMENTARY_STEPS, 1)),
                 Gating.largestLufs(steps.means(SHORT_TERM_STEPS, 1)),
-                Gating.rangeLu(steps.means(SHORT_TERM_STEPS, BLOCK_HOP_STEPS)),
+                rangeLu(),
                 peak > 0 ? OptionalDouble.of(20 * Math.log10(peak)) : OptionalDouble.empty(),
                 weights);
+    }
+
+    /** [EBU3342], 5, has 1.5 s of silence follow a recording, so that its last sound counts as much as any other. */
+    private OptionalDouble rangeLu() {
+        if (steps.count() < SHORT_TERM_STEPS) {
+            return OptionalDouble.empty();
+        }
+        steps.addSilence(SHORT_TERM_STEPS / 2);
+        return Gating.rangeLu(steps.means(SHORT_TERM_STEPS, BLOCK_HOP_STEPS));
     }
 }

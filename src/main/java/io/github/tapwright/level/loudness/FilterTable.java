@@ -1,8 +1,5 @@
 package io.github.tapwright.level.loudness;
 
-import io.github.tapwright.signal.SecondOrderSection;
-import java.util.List;
-
 /**
  * The third-octave filters through which loudness hears, for 48 kHz.
  *
@@ -61,17 +58,16 @@ final class FilterTable {
         return GAIN_AND_DIFFERENCES[band][2 * section + coefficient];
     }
 
-    static List<SecondOrderSection> sections(int band) {
-        return List.of(
-                section(band, 0, 1, 2, 1).times(gain(band)), section(band, 1, 1, 0, -1), section(band, 2, 1, -2, 1));
+    static double a1(int band, int section) {
+        return -2 - difference(band, section, 1);
+    }
+
+    static double a2(int band, int section) {
+        return 1 - difference(band, section, 2);
     }
 
     /** The exact mid-band frequency: 1000·10^((band − 16)/10) Hz. */
     static double midHz(int band) {
         return 1000 * Math.pow(10, (band - 16) / 10.0);
-    }
-
-    private static SecondOrderSection section(int band, int section, double b0, double b1, double b2) {
-        return new SecondOrderSection(b0, b1, b2, -2 - difference(band, section, 1), 1 - difference(band, section, 2));
     }
 }

@@ -27,7 +27,9 @@ public final class LoudnessMeter {
     private final Resampler resampler;
     private final List<BandEnvelope> bands = new ArrayList<>();
     private final LoudnessTrace trace;
+    private final SharedZeros zeros = new SharedZeros(CHUNK);
     private final double[] chunk = new double[CHUNK];
+    private final double[][] intensities = new double[FilterTable.BANDS][FRAMES_PER_CHUNK];
     private int filled;
     private long samples;
 
@@ -113,11 +115,9 @@ public final class LoudnessMeter {
 
     private void measureChunk() {
         int frames = (filled + BandEnvelope.SAMPLES_PER_FRAME - 1) / BandEnvelope.SAMPLES_PER_FRAME;
-        double[][] intensities = new double[bands.size()][FRAMES_PER_CHUNK];
-        double[] work = new double[filled];
+        zeros.process(chunk, filled);
         for (int band = 0; band < intensities.length; band++) {
-            System.arraycopy(chunk, 0, work, 0, filled);
-            bands.get(band).process(work, filled, intensities[band]);
+            bands.get(band).process(chunk, filled, intensities[band]);
         }
         double[] frame = new double[intensities.length];
         for (int f = 0; f < frames; f++) {

@@ -33,22 +33,36 @@ public final class FastDecays {
      * @return in the order of the fingerboard; a note with fewer than four neighbours cannot be judged
      */
     public static List<FastDecay> in(Map<Fret, Double> decayTimesSeconds) {
-        List<FastDecay> fast = new ArrayList<>();
-        List<Entry<Fret, Double>> notes = decayTimesSeconds.entrySet().stream()
+        return decayTimesSeconds.entrySet().stream()
                 .sorted(Entry.comparingByKey())
+                .filter(note -> canBeJudged(note.getKey(), decayTimesSeconds))
+                .flatMap(note -> judge(note, neighbours(note.getKey(), decayTimesSeconds)).stream())
                 .toList();
-        for (Entry<Fret, Double> note : notes) {
-            Fret place = note.getKey();
-            List<Entry<Fret, Double>> neighbours = notes.stream()
-                    .filter(n -> n.getKey().string() == place.string()
-                            && n.getKey().fret() != place.fret()
-                            && Math.abs(n.getKey().fret() - place.fret()) <= REACH)
-                    .toList();
-            if (neighbours.size() >= FEWEST_NEIGHBOURS) {
-                judge(note, neighbours).ifPresent(fast::add);
-            }
-        }
-        return fast;
+    }
+
+    /**
+     * How many notes can be judged at all.
+     *
+     * @param decayTimesSeconds as for {@link #in}
+     * @return those with four neighbours or more
+     */
+    public static int judged(Map<Fret, Double> decayTimesSeconds) {
+        return (int) decayTimesSeconds.keySet().stream()
+                .filter(place -> canBeJudged(place, decayTimesSeconds))
+                .count();
+    }
+
+    private static boolean canBeJudged(Fret place, Map<Fret, Double> times) {
+        return neighbours(place, times).size() >= FEWEST_NEIGHBOURS;
+    }
+
+    private static List<Entry<Fret, Double>> neighbours(Fret place, Map<Fret, Double> times) {
+        return times.entrySet().stream()
+                .sorted(Entry.comparingByKey())
+                .filter(n -> n.getKey().string() == place.string()
+                        && n.getKey().fret() != place.fret()
+                        && Math.abs(n.getKey().fret() - place.fret()) <= REACH)
+                .toList();
     }
 
     private static Optional<FastDecay> judge(Entry<Fret, Double> note, List<Entry<Fret, Double>> neighbours) {

@@ -19,6 +19,10 @@ public final class PlaceAssignment {
     private static final double MOST_CENTS = 60;
     private static final double CENTS_COST = 0.01;
     private static final double NEXT_OPEN_STRING = 0.3;
+
+    /** Dearer than the next open string, which is what the same pitch again nearly always is. */
+    private static final double SAME_AGAIN = 0.5;
+
     private static final double OTHER_STRING = 2;
     private static final double PER_FRET = 0.25;
 
@@ -63,6 +67,9 @@ public final class PlaceAssignment {
 
     private static double move(Fret from, Fret to) {
         int frets = Math.abs(to.fret() - from.fret());
+        if (to.equals(from)) {
+            return SAME_AGAIN;
+        }
         if (to.string() == from.string()) {
             return to.fret() - from.fret() == 1 ? 0 : PER_FRET * (1 + frets);
         }

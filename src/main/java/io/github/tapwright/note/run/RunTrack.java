@@ -17,6 +17,9 @@ import java.util.List;
 public record RunTrack(List<Double> attacksSeconds, double durationSeconds, int channelUsed) {
 
     private static final double TARGET_RATE_HZ = 16_000;
+    /** Up to 4.8 kHz or more; what lies above counts too, but need not count exactly. */
+    private static final double INTACT = 0.3;
+
     private static final double BEFORE_SECONDS = 0.02;
     private static final double GUARD_SECONDS = 0.012;
 
@@ -34,8 +37,8 @@ public record RunTrack(List<Double> attacksSeconds, double durationSeconds, int 
     public static RunTrack read(SampleStream stream) {
         double rate = stream.sampleRate().hertz();
         int factor = (int) Math.max(1, Math.floor(rate / TARGET_RATE_HZ));
-        ChannelReader.Loudest<RunChannel> chosen =
-                ChannelReader.loudest(stream, () -> new RunChannel(new Decimator(rate, factor, 0.4 * rate / factor)));
+        ChannelReader.Loudest<RunChannel> chosen = ChannelReader.loudest(
+                stream, () -> new RunChannel(new Decimator(rate, factor, INTACT * rate / factor)));
         return new RunTrack(
                 AttackFinder.find(chosen.channel().signal(), rate / factor),
                 stream.sampleRate().seconds(chosen.samples()),

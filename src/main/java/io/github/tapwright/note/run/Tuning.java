@@ -1,5 +1,6 @@
 package io.github.tapwright.note.run;
 
+import io.github.tapwright.note.NoteSettings;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,9 +21,13 @@ public record Tuning(List<Double> openHz, int fretCount) {
     /** Refuses tunings no guitar has. */
     public Tuning {
         openHz = List.copyOf(openHz);
-        if (openHz.isEmpty() || openHz.size() > 12 || openHz.stream().anyMatch(f -> !(f >= 25 && f <= 1500))) {
+        if (openHz.isEmpty()
+                || openHz.size() > 12
+                || openHz.stream()
+                        .anyMatch(f -> !(f >= NoteSettings.STANDARD.lowestPitchHz()
+                                && f <= NoteSettings.STANDARD.highestPitchHz()))) {
             throw new IllegalArgumentException(
-                    "a tuning needs 1 to 12 open strings between 25 and 1500 Hz, was " + openHz);
+                    "a tuning needs 1 to 12 open strings between 38 and 1600 Hz, where notes are heard, was " + openHz);
         }
         if (fretCount < 0 || fretCount > 36) {
             throw new IllegalArgumentException("a fingerboard has 0 to 36 frets, not " + fretCount);

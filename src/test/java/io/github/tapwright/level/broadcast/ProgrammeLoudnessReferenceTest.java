@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.level.Sound;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +105,26 @@ class ProgrammeLoudnessReferenceTest {
         assertRange(5, -20, 20, -15, 20);
         assertRange(20, -40, 20, -20, 20);
         assertRange(15, -50, 20, -35, 20, -20, 20, -35, 20, -50, 20);
+    }
+
+    /**
+     * A fade of 10 dB a second for 6 s, its range worked out by hand from [EBU3342], 3.1 and 5. With 1.5 s of silence
+     * after it there are 46 windows of 3 s, ending at 3.0 to 7.5 s. Power falls by a tenth in a second, so a window
+     * ending at e, up to 6 s, holds 10^(3 − e) − 10^(−e), a later one 10^(3 − e) − 10^(−6).
+     */
+    @Test
+    void loudnessRangeOfAFade() {
+        double[] powers = IntStream.rangeClosed(30, 75)
+                .mapToDouble(k -> Math.pow(10, 3 - k / 10.0) - Math.pow(10, -Math.min(k / 10.0, 6)))
+                .toArray();
+        double gate = Arrays.stream(powers).average().orElseThrow() / 100;
+        double[] kept = Arrays.stream(powers).filter(p -> p >= gate).sorted().toArray();
+        double low = kept[(int) Math.round(0.10 * (kept.length - 1))];
+        double high = kept[(int) Math.round(0.95 * (kept.length - 1))];
+        double[] fade = Sound.of(RATE_HZ, 6, t -> 0.5 * Math.pow(10, -t / 2) * Math.sin(2 * Math.PI * 1000 * t));
+        double found = Programme.stereo(RATE_HZ, fade).loudnessRangeLu().orElseThrow();
+        System.out.printf("loudness range of a fade: %.3f LU for %.3f LU%n", found, 10 * Math.log10(high / low));
+        assertThat(found).isCloseTo(10 * Math.log10(high / low), within(0.02));
     }
 
     private static void assertIntegrated(double[] channel) {

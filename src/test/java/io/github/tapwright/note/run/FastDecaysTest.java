@@ -50,5 +50,8 @@ class FastDecaysTest {
             times.put(new Fret(1, fret), fret == 2 ? 0.1 : 4.0);
         }
         assertThat(FastDecays.in(times)).isEmpty();
+        assertThat(FastDecays.judged(times)).isZero();
+        times.put(new Fret(1, 4), 4.0);
+        assertThat(FastDecays.judged(times)).isEqualTo(5);
     }
 }

@@ -44,6 +44,12 @@ class PlaceAssignmentTest {
     }
 
     @Test
+    void theSamePitchAgainIsTheNextStringsOpenNote() {
+        List<Fret> run = stringByString(5);
+        assertThat(assigned(pitches(run, 5), PlayingOrder.STRING_BY_STRING)).isEqualTo(run);
+    }
+
+    @Test
     void aChromaticScaleAcrossTheStringsInFirstPosition() {
         List<Fret> run = new ArrayList<>();
         for (int string = 6; string >= 1; string--) {
@@ -74,6 +80,7 @@ class PlaceAssignmentTest {
     @Test
     void tuningsNoGuitarHasAreRefused() {
         assertThatThrownBy(() -> new Tuning(List.of(), 19)).hasMessageContaining("1 to 12 open strings");
+        assertThatThrownBy(() -> new Tuning(List.of(37.0), 19)).hasMessageContaining("38 and 1600 Hz");
         assertThatThrownBy(() -> new Tuning(List.of(110.0), 99)).hasMessageContaining("0 to 36 frets");
         assertThatThrownBy(() -> new Fret(0, 1)).hasMessageContaining("count from 1");
     }

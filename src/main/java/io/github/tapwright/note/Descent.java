@@ -1,0 +1,55 @@
+package io.github.tapwright.note;
+
+import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/** The normal equations of one Gauss-Newton step, kept so that a step that was too long can be shortened. */
+final class Descent {
+
+    private static final double LEAST = 1e-300;
+
+    private final DMatrixRMaj gram;
+    private final DMatrixRMaj right;
+
+    private Descent(DMatrixRMaj gram, DMatrixRMaj right) {
+        this.gram = gram;
+        this.right = right;
+    }
+
+    /** From the derivatives of the model by every number, and what is left over. */
+    static Descent of(List<double[]> slopes, double[] residual) {
+        int n = slopes.size();
+        DMatrixRMaj gram = new DMatrixRMaj(n, n);
+        DMatrixRMaj right = new DMatrixRMaj(n, 1);
+        for (int i = 0; i < n; i++) {
+            right.set(i, ToneBasis.dot(slopes.get(i), residual));
+            for (int j = 0; j <= i; j++) {
+                double product = ToneBasis.dot(slopes.get(i), slopes.get(j));
+                gram.set(i, j, product);
+                gram.set(j, i, product);
+            }
+        }
+        return new Descent(gram, right);
+    }
+
+    /**
+     * One step of Levenberg and Marquardt. Source: [Marquardt1963].
+     *
+     * @param lambda damping
+     * @return step of every number; empty if the equations cannot be solved
+     */
+    double[] step(double lambda) {
+        DMatrixRMaj damped = gram.copy();
+        for (int i = 0; i < damped.numRows; i++) {
+            damped.add(i, i, lambda * damped.get(i, i) + LEAST);
+        }
+        DMatrixRMaj step = new DMatrixRMaj(right.numRows, 1);
+        return CommonOps_DDRM.solve(damped, right, step) ? step.data : new double[0];
+    }
+
+    /** By how much a step should lower the cost if it were not damped; damping's own shortening is made good. */
+    double promise(double[] step, double lambda) {
+        return (1 + lambda) * ToneBasis.dot(step, right.data);
+    }
+}

@@ -1,0 +1,43 @@
+package io.github.tapwright.statistics;
+
+/**
+ * The degrees of freedom a study's design has by itself, whatever came out of it.
+ *
+ * <p>Constant within each group: groups − coefficients of that kind. Varying within them: observations − groups − coefficients of that
+ * kind. Where slopes differ: groups − 1 at most. Source: [PinheiroBates2000], 2.4.2.
+ */
+final class DesignFreedom {
+
+    private DesignFreedom() {}
+
+    static double of(MixedData data, int coefficient) {
+        int between = 0;
+        for (int j = 0; j < data.coefficients; j++) {
+            between += constantWithinGroups(data, j) ? 1 : 0;
+        }
+        int within = data.coefficients - between;
+        double freedom = constantWithinGroups(data, coefficient)
+                ? data.groups() - between
+                : data.observations - data.groups() - within;
+        boolean slopesDiffer = data.slope.isPresent() && coefficient == data.slope.getAsInt() + 1;
+        freedom = slopesDiffer ? Math.min(freedom, data.groups() - 1) : freedom;
+        if (freedom < 1) {
+            throw new IllegalArgumentException(
+                    "too few " + (constantWithinGroups(data, coefficient) ? "groups" : "repeats within groups")
+                            + " for so many predictors: measure more, or ask for fewer");
+        }
+        return freedom;
+    }
+
+    private static boolean constantWithinGroups(MixedData data, int coefficient) {
+        return data.fixed.stream().allMatch(x -> {
+            double first = x.getEntry(0, coefficient);
+            for (int i = 1; i < x.getRowDimension(); i++) {
+                if (x.getEntry(i, coefficient) != first) {
+                    return false;
+                }
+            }
+            return true;
+        });
+    }
+}
