@@ -1,19 +1,14 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
-import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.exchange.ComparisonJson;
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.SittingSummary;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,14 +38,28 @@ final class CompareCommand extends ArchiveCommand {
             names = "--spread",
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
-            description = "Spread of setting up: frequency in %%, Q in %%, level in dB; 0.3:5:1 if left out.")
-    private SetUpSpread spread = SetUpSpread.USUAL;
+            description =
+                    "Spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
+    private Optional<SetUpSpread> spread = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
     @Option(names = "--plot", paramLabel = "OUT", description = "Write both response curves as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
+
+    @Option(
+            names = "--despite",
+            paramLabel = "REASON",
+            description = "Show refused figures too; the reason stays on the result.")
+    private Optional<String> despite = Optional.empty();
+
+    @Option(
+            names = "--shop-window",
+            paramLabel = "LO:HI",
+            converter = WindowConverter.class,
+            description = "Relative humidity the shop keeps, %%; 40:50 if left out.")
+    private ShopWindow window = ShopWindow.USUAL;
 
     CompareCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
@@ -59,36 +68,24 @@ final class CompareCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) throws IOException {
         plot.ifPresent(PictureOption::check);
-        Sitting before = sitting(open, first);
-        Sitting after = sitting(open, second);
-        if (before.id().equals(after.id())) {
-            throw new RefusedEntryException("both are sitting " + before.id() + "; choose two different ones");
-        }
-        SittingComparison comparison = SittingComparison.of(before, after, spread);
+        CompareSittings compare = open.compareSittings();
+        CompareSittings.Compared compared = compare.compare(
+                sitting(compare, first),
+                sitting(compare, second),
+                new CompareSittings.Settings(spread, window, despite));
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {
-            List<String> differences = ConditionsText.differences(before.conditions(), after.conditions());
-            terminal().print(ComparisonJson.of(before, after, comparison, differences, spread));
+            terminal().print(ComparisonJson.of(compared));
         } else {
-            text.print(before, after, comparison, spread);
+            text.print(compared);
         }
         if (plot.isPresent()) {
-            text.draw(before, after, plot.get());
+            text.draw(compared, plot.get());
         }
-        return comparison.changes().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+        return compared.comparison().changes().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }
 
-    private Sitting sitting(OpenBench open, String text) {
-        SittingId id = instruments ? latest(open, new ShopNumber(text)) : new SittingIdConverter().convert(text);
-        return open.showSitting().show(id).requireTaps();
-    }
-
-    private static SittingId latest(OpenBench open, ShopNumber instrument) {
-        return open.listSittings().of(instrument).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
-                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
-                .map(SittingSummary::id)
-                .orElseThrow(() -> new RefusedEntryException(
-                        "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
+    private SittingId sitting(CompareSittings compare, String text) {
+        return instruments ? compare.latest(new ShopNumber(text)) : new SittingIdConverter().convert(text);
     }
 }

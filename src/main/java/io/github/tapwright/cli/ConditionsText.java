@@ -4,13 +4,11 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
-import java.util.HashSet;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The conditions of a sitting in words. */
@@ -27,20 +25,6 @@ final class ConditionsText {
                 .flatMap(c -> c.words.stream().map(w -> plainSpeech(c.name, w)))
                 .collect(Collectors.joining("; "));
         return known.isEmpty() ? "nothing written down" : known;
-    }
-
-    /** The conditions in which two sittings differ or of which one is not known, one line each. */
-    static List<String> differences(Conditions a, Conditions b) {
-        List<Named> first = all(a).toList();
-        List<Named> second = all(b).toList();
-        Set<String> unknown = new HashSet<>(a.unknown());
-        unknown.addAll(b.unknown());
-        return IntStream.range(0, first.size())
-                .filter(i -> unknown.contains(first.get(i).name)
-                        || !first.get(i).words.equals(second.get(i).words))
-                .mapToObj(i -> first.get(i).name + ": " + first.get(i).words.orElse("unknown") + " / "
-                        + second.get(i).words.orElse("unknown"))
-                .toList();
     }
 
     private static Stream<Named> all(Conditions c) {

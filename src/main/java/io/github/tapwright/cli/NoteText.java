@@ -9,6 +9,7 @@ import io.github.tapwright.note.Pitch;
 import io.github.tapwright.note.WholeDecay;
 import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.function.Function;
 

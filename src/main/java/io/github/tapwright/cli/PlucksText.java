@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
 

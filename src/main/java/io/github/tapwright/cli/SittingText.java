@@ -8,6 +8,7 @@ import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;

@@ -38,7 +38,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-4-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-5-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -131,7 +131,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 5, this program knows up to 4; use the newer program");
+                .withMessageContaining("has version 6, this program knows up to 5; use the newer program");
     }
 
     @Test
