@@ -84,7 +84,10 @@ final class HistoryPicture {
         SittingFigure reference = series.inStretch() > 0
                 ? series.stretch().get(0)
                 : series.figures().get(series.figures().size() - 1);
-        int style = series.subject().resonance().map(ModeName::ordinal).orElse(0);
+        int style = series.subject()
+                .resonance()
+                .map(m -> List.of(ModeName.values()).indexOf(m))
+                .orElse(0);
         boolean corrected = series.figures().stream().anyMatch(f -> f.corrected() != f.measured());
         return new Line(
                 series.subject().whose(),

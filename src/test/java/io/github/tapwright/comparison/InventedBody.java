@@ -37,7 +37,7 @@ public record InventedBody(double air, double top, double back, double q) {
                 Optional.of(stage),
                 new Air(Optional.of(20.0), Optional.of(percent)),
                 new Strings(
-                        Optional.of(stage.ordinal() < Stage.STRUNG.ordinal() ? StringState.OFF : StringState.DAMPED),
+                        Optional.of(StageClass.of(stage) == StageClass.UNSTRUNG ? StringState.OFF : StringState.DAMPED),
                         Optional.empty(),
                         Optional.empty()),
                 HoleState.OPEN,
