@@ -5,6 +5,8 @@ import io.github.tapwright.chart.TrendPicture.Happening;
 import io.github.tapwright.chart.TrendPicture.Line;
 import io.github.tapwright.chart.TrendPicture.Panel;
 import java.awt.geom.Line2D;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -118,6 +120,7 @@ final class TrendChart implements Drawing {
     private XYPlot plot(String label, XYSeriesCollection data, XYLineAndShapeRenderer renderer, boolean named) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
+        axis.setNumberFormatOverride(figures());
         Look.applyTo(axis);
         XYPlot plot = new XYPlot(data, null, axis, renderer);
         Dress.plot(plot);
@@ -136,6 +139,12 @@ final class TrendChart implements Drawing {
             marker.setLabelBackgroundColor(Look.VEIL);
         }
         return marker;
+    }
+
+    private static DecimalFormat figures() {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setMinusSign('−');
+        return new DecimalFormat("0.##", symbols);
     }
 
     private static double millis(Instant at) {

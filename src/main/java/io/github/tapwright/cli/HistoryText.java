@@ -58,8 +58,7 @@ final class HistoryText {
                     s.conditions().stage().map(Stage::words).orElse("unknown"));
         }
         table.lines().forEach(terminal.out()::println);
-        history.events()
-                .forEach(e -> terminal.say("  %s: %s", e.at().atZone(zone).toLocalDate(), e.what()));
+        history.events().forEach(e -> terminal.say("  %s: %s", e.day(), e.what()));
     }
 
     private void printFigures(History history) {
@@ -145,8 +144,8 @@ final class HistoryText {
             Optional<Series> longest =
                     history.series().stream().max((a, b) -> Integer.compare(a.inStretch(), b.inStretch()));
             terminal.say(
-                    "  - cannot tell: %d sittings %s; a drift takes %d at least",
-                    longest.map(Series::inStretch).orElse(0), TrendWords.stretch(history), Drift.FEWEST);
+                    "  - cannot tell: sittings %s: %d; a drift takes %d at least",
+                    TrendWords.stretch(history), longest.map(Series::inStretch).orElse(0), Drift.FEWEST);
         }
         history.warnings().forEach(w -> terminal.say("  - mind: %s", w));
         terminal.say("%n%s", TrendWords.CAUTION);

@@ -20,8 +20,10 @@ import org.jspecify.annotations.Nullable;
 /** An instrument over time, as JSON and as a CSV table. */
 public final class HistoryJson {
 
-    private static final List<Field<Event>> EVENT =
-            List.of(Field.of("at", e -> e.at().toString()), Field.of("what", Event::what));
+    private static final List<Field<Event>> EVENT = List.of(
+            Field.of("at", e -> e.at().toString()),
+            Field.of("day", e -> e.day().toString()),
+            Field.of("what", Event::what));
 
     private static final List<Field<SittingFigure>> FIGURE = List.of(
             Field.of("sitting", f -> f.sitting().toString()),

@@ -52,7 +52,9 @@ public record GroupStudy(
         members = List.copyOf(members);
         differences = List.copyOf(differences);
         curves = List.copyOf(curves);
-        leftOut = List.copyOf(leftOut);
+        leftOut = leftOut.stream()
+                .sorted(Comparator.comparingLong(l -> l.sitting().number()))
+                .toList();
     }
 
     /**

@@ -41,7 +41,7 @@ final class Events {
         Optional<Event> newStage = conditions
                 .stage()
                 .flatMap(s -> stage.filter(old -> changes(old, s)))
-                .map(old -> new Event(now, conditions.stage().map(Stage::words).orElseThrow()));
+                .map(old -> event(now, conditions.stage().map(Stage::words).orElseThrow()));
         newStage.or(() -> newStrings(then, now, conditions)).ifPresent(found::add);
     }
 
@@ -56,13 +56,17 @@ final class Events {
                 day.map(d -> d.atStartOfDay(zone).toInstant()).filter(d -> d.isAfter(then) && !d.isAfter(now));
         boolean otherDay = day.isPresent() && fitted.isPresent() && !day.equals(fitted);
         if (onThatDay.isPresent() || otherDay) {
-            return Optional.of(new Event(onThatDay.orElse(now), "strings fitted on " + day.orElseThrow()));
+            return Optional.of(event(onThatDay.orElse(now), "strings fitted"));
         }
         return conditions
                 .strings()
                 .setName()
                 .filter(name -> set.isPresent() && !set.get().equals(name))
-                .map(name -> new Event(now, "other strings: " + name));
+                .map(name -> event(now, "other strings: " + name));
+    }
+
+    private Event event(Instant at, String what) {
+        return new Event(at, at.atZone(zone).toLocalDate(), what);
     }
 
     private void remember(Conditions conditions) {

@@ -33,19 +33,18 @@ public final class TrendWords {
                         .map(d -> d.drifts()
                                 ? drifts(series.subject(), d, history)
                                 : cannotTell(series.subject(), d, history))
-                        .orElseGet(() -> "cannot tell, " + series.inStretch() + " sitting"
-                                + (series.inStretch() == 1 ? "" : "s") + " " + stretch(history) + "; it takes "
-                                + Drift.FEWEST + " at least");
+                        .orElseGet(() -> "cannot tell, sittings " + stretch(history) + ": " + series.inStretch()
+                                + "; it takes " + Drift.FEWEST + " at least");
     }
 
     /**
      * The stretch a drift is sought in.
      *
      * @param history whose
-     * @return such as "since strings fitted on 2024-10-12" or "from the first sitting on"
+     * @return such as "since 2024-10-12 (strings fitted)" or "from the first sitting on"
      */
     public static String stretch(History history) {
-        return history.since().map(e -> "since " + e.what()).orElse("from the first sitting on");
+        return history.since().map(e -> "since " + e).orElse("from the first sitting on");
     }
 
     private static String drifts(Subject subject, Drift d, History history) {

@@ -121,12 +121,12 @@ class GroupStudyPropertyTest {
         assertThat(studies).isLessThan(65);
     }
 
-    /** Fewer, because a mixed model takes its time; 250 studies at 95 % scatter by 1.4 points, three of which are allowed. */
+    /** Fewer, because a mixed model takes its time; 100 studies at 95 % scatter by 2.2 points, three times which is allowed. */
     @Test
     void theMixedModelHoldsItTooAndSeesTheHumidity() {
         int holds = 0;
         int humidity = 0;
-        int studies = 250;
+        int studies = 100;
         for (int i = 0; i < studies; i++) {
             MixedDifference mixed =
                     evidence(compare(study(EFFECT, 3)), TOP).mixed().orElseThrow();
@@ -140,7 +140,7 @@ class GroupStudyPropertyTest {
                     ? 1
                     : 0;
         }
-        assertThat(holds).isBetween(227, 249);
-        assertThat(humidity).isBetween(227, 249);
+        assertThat(holds).isBetween(88, 100);
+        assertThat(humidity).isBetween(88, 100);
     }
 }
