@@ -16,8 +16,8 @@ import java.util.OptionalInt;
  * What two groups of three instruments or more say about one quantity.
  *
  * <p>The verdict rests on the adjusted probability of Welch's difference. The exact permutation test stands beside it as a check that
- * needs no normal scatter, but cannot carry the verdict: four instruments against three can be dealt out in 35 ways only, so that its
- * probability never falls below 2/35 = 0.057, whatever the difference.
+ * needs no normal scatter, but cannot carry the verdict: three instruments against three can be dealt out in 20 ways only, so that
+ * its probability never falls below 2/20, and 2/252 of five against five does not survive a dozen questions.
  *
  * @param quantity what was compared
  * @param difference second minus first group's mean, with scatter of instruments and what the climate's correction may be wrong by
