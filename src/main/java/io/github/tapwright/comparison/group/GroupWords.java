@@ -58,6 +58,7 @@ public final class GroupWords {
         return "cannot tell: " + d.subject().words() + " of " + d.second().group() + " less that of "
                 + d.first().group() + " may be anything from " + Figures.interval(e.interval95())
                 + (unit.isEmpty() ? "" : " " + unit) + ", " + against(d) + "; " + corrected(e, questions)
+                + (e.probability() < 0.05 ? " (asked alone p " + probability(e.probability()) + ")" : "")
                 + further(d.subject().quantity(), e.furtherInEachGroup());
     }
 
