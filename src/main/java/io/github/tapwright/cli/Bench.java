@@ -8,6 +8,8 @@ import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -166,6 +168,14 @@ final class Bench {
 
         CompareSittings compareSittings() {
             return new CompareSittings(archive.sittings(), studyBench());
+        }
+
+        CompareGroups compareGroups() {
+            return new CompareGroups(archive.instruments(), archive.sittings());
+        }
+
+        FollowInstrument followInstrument() {
+            return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
         }
 
         FindTaps findTaps() {
