@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
             "of one instrument on one day, and give it with --spread.",
             "",
             "With --group, leave A and B out: every construction in the archive is compared with every other, each",
-            "instrument being the mean over its sittings. --stage and --csv go with it, other options do not."
+            "instrument being the mean over its sittings. --stage goes with it, --spread and --despite do not."
         })
 final class CompareCommand extends ArchiveCommand {
 
@@ -117,11 +117,11 @@ final class CompareCommand extends ArchiveCommand {
     }
 
     private int compareTwo(OpenBench open) throws IOException {
-        if (two.size() != 2 || stage.isPresent() || csv.wanted()) {
+        if (two.size() != 2 || stage.isPresent()) {
             throw new RefusedEntryException(
                     two.size() != 2
                             ? "give the numbers of two sittings, or --group construction to compare groups"
-                            : "--stage and --csv go with --group; leave them out");
+                            : "--stage goes with --group; leave it out");
         }
         CompareSittings compare = open.compareSittings();
         CompareSittings.Compared compared = compare.compare(
@@ -134,6 +134,7 @@ final class CompareCommand extends ArchiveCommand {
         } else {
             text.print(compared);
         }
+        csv.write(() -> ComparisonJson.csv(compared), terminal());
         if (plot.isPresent()) {
             text.draw(compared, plot.get());
         }

@@ -3,6 +3,7 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
+import java.util.stream.Collectors;
 
 /** A difference as a sentence for people: how much, how sure, whether more than chance, whether it can be heard. */
 public final class InWords {
@@ -35,7 +36,20 @@ public final class InWords {
         return what + " " + verb(difference.quantity(), more, amount(difference.estimate()))
                 + " (" + Figures.interval(size) + "): more than fits, strikes and setting up again explain ("
                 + spread.basis().words() + ")" + share(difference) + ", "
-                + difference.audibility().words() + " in published tests";
+                + difference.audibility().words() + " in published tests" + measured(difference);
+    }
+
+    /** Whoever reads a corrected figure must see how much of it is the correction. */
+    private static String measured(Difference difference) {
+        return difference
+                .correction()
+                .map(c -> "; " + Figures.difference(difference.asMeasured(), 2) + " "
+                        + difference.quantity().unit()
+                        + " as measured, the rest is the correction for "
+                        + c.parts().stream()
+                                .map(p -> p.cause() + " (" + p.basis() + ")")
+                                .collect(Collectors.joining(" and ")))
+                .orElse("");
     }
 
     private static String verb(Quantity quantity, boolean more, String amount) {

@@ -18,6 +18,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The JSON of a comparison of two sittings. */
@@ -70,6 +73,48 @@ public final class ComparisonJson {
         return JsonText.of(document);
     }
 
+    /** One quantity of one resonance. */
+    private record Row(ResonanceChange change, Difference difference) {
+
+        static Stream<Row> of(ResonanceChange change) {
+            return change.differences().stream().map(d -> new Row(change, d));
+        }
+
+        Optional<Double> shown(ToDoubleFunction<Difference> figure) {
+            return difference.shown() ? Optional.of(figure.applyAsDouble(difference)) : Optional.empty();
+        }
+    }
+
+    private static final List<Field<Row>> ROWS = List.of(
+            Field.maybe("name", r -> r.change.name()),
+            Field.of("a_frequency_hz", r -> r.change.first().frequencyHz().value()),
+            Field.of("quantity", r -> r.difference.quantity().words()),
+            Field.of("unit", r -> r.difference.quantity().unit()),
+            Field.of("a", r -> r.difference.first().value()),
+            Field.of("b", r -> r.difference.second().value()),
+            Field.maybe("change_as_measured", r -> r.shown(Difference::asMeasured)),
+            Field.maybe("change", r -> r.shown(d -> d.estimate().value())),
+            Field.maybe("change_u", r -> r.shown(d -> d.estimate().standardUncertainty())),
+            Field.maybe("change_low_95", r -> r.shown(d -> d.interval95().lower())),
+            Field.maybe("change_high_95", r -> r.shown(d -> d.interval95().upper())),
+            Field.of("grade", r -> r.difference.grade().words()),
+            Field.of("verdict", r -> verdict(r.difference)));
+
+    /**
+     * One line for each quantity of each resonance found in both.
+     *
+     * @param compared both sittings and what was found
+     * @return the text of a CSV file; figures of a refused quantity are empty
+     */
+    public static String csv(CompareSittings.Compared compared) {
+        return CsvText.of(
+                ROWS, compared.comparison().changes().stream().flatMap(Row::of).toList());
+    }
+
+    private static String verdict(Difference difference) {
+        return difference.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
     static List<Map<String, @Nullable Object>> comparability(Comparability comparability) {
         return comparability.checks().stream().map(ComparisonJson::check).toList();
     }
@@ -99,7 +144,7 @@ public final class ComparisonJson {
     static Map<String, @Nullable Object> difference(String what, Difference d, SetUpSpread spread) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("unit", d.quantity().unit());
-        document.put("verdict", d.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        document.put("verdict", verdict(d));
         document.put("grade", d.grade().words());
         document.put("in_words", InWords.sentence(what, d, spread));
         document.put("a", d.first().value());
