@@ -8,6 +8,7 @@ import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -166,6 +167,10 @@ final class Bench {
 
         CompareSittings compareSittings() {
             return new CompareSittings(archive.sittings(), studyBench());
+        }
+
+        BodyModelOfSitting bodyModelOfSitting() {
+            return new BodyModelOfSitting(archive.sittings(), archive.instruments(), studyBench());
         }
 
         FindTaps findTaps() {
