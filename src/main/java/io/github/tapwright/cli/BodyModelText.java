@@ -58,7 +58,7 @@ final class BodyModelText {
     }
 
     private void printKnown(FittedBody body) {
-        Table table = new Table("", "± standard uncertainty", "95 % interval", "unit", "what");
+        Table table = new Table("± standard uncertainty", "95 % interval", "unit", "what");
         boolean any = false;
         for (Map.Entry<BodyQuantity, Answer> entry : body.model().answers().entrySet()) {
             Optional<Answer.Inferred> found = entry.getValue().inferred();
@@ -66,7 +66,6 @@ final class BodyModelText {
                 Shown shown = Shown.of(entry.getKey());
                 Answer.Inferred figure = found.get().times(shown.factor);
                 table.add(
-                        "",
                         Figures.text(Estimate.of(figure.value(), figure.standardUncertainty())),
                         Figures.interval(figure.interval95()),
                         shown.unit,
