@@ -9,6 +9,8 @@ import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -171,6 +173,14 @@ final class Bench {
 
         BodyModelOfSitting bodyModelOfSitting() {
             return new BodyModelOfSitting(archive.sittings(), archive.instruments(), studyBench());
+        }
+
+        CompareGroups compareGroups() {
+            return new CompareGroups(archive.instruments(), archive.sittings());
+        }
+
+        FollowInstrument followInstrument() {
+            return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
         }
 
         FindTaps findTaps() {

@@ -4,32 +4,54 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.StageClass;
+import io.github.tapwright.comparison.group.GroupBy;
+import io.github.tapwright.comparison.group.GroupSettings;
+import io.github.tapwright.comparison.group.GroupStudy;
 import io.github.tapwright.exchange.ComparisonJson;
+import io.github.tapwright.exchange.GroupStudyJson;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Compares two sittings. */
+/** Compares two sittings, or groups of instruments. */
 @Command(
         name = "compare",
-        description = "Compares two sittings, or the latest sittings of two instruments.",
+        description = "Compares two sittings, the latest sittings of two instruments, or groups of instruments.",
         footer = {
             "",
             "Setting up again moves every figure a little. Measure how far on your bench, with five sittings",
-            "of one instrument on one day, and give it with --spread."
+            "of one instrument on one day, and give it with --spread.",
+            "",
+            "With --group, leave A and B out: every construction in the archive is compared with every other, each",
+            "instrument being the mean over its sittings. --stage and --csv go with it, other options do not."
         })
 final class CompareCommand extends ArchiveCommand {
 
-    @Parameters(index = "0", paramLabel = "A", description = "Number of a sitting, or a shop number.")
-    private String first = "";
+    @Parameters(arity = "0..2", paramLabel = "A B", description = "Numbers of two sittings, or two shop numbers.")
+    private List<String> two = List.of();
 
-    @Parameters(index = "1", paramLabel = "B", description = "Another.")
-    private String second = "";
+    @Option(
+            names = "--group",
+            paramLabel = "BY",
+            converter = KeyConverters.Grouping.class,
+            description = "Compare groups of instruments by construction or kind.")
+    private Optional<GroupBy> group = Optional.empty();
+
+    @Option(
+            names = "--stage",
+            paramLabel = "CLASS",
+            converter = KeyConverters.Strung.class,
+            description = "Groups: sittings strung or unstrung; strung if left out.")
+    private Optional<StageClass> stage = Optional.empty();
 
     @Option(names = "--instruments", description = "A and B are shop numbers; their latest sittings are compared.")
     private boolean instruments;
@@ -45,7 +67,10 @@ final class CompareCommand extends ArchiveCommand {
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
-    @Option(names = "--plot", paramLabel = "OUT", description = "Write both response curves as .png or .svg.")
+    @Mixin
+    private TableOption csv = new TableOption();
+
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curves as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
 
     @Option(
@@ -68,10 +93,40 @@ final class CompareCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) throws IOException {
         plot.ifPresent(PictureOption::check);
+        csv.refuseUnlessTable();
+        return group.isPresent() ? compareGroups(open, group.get()) : compareTwo(open);
+    }
+
+    private int compareGroups(OpenBench open, GroupBy by) throws IOException {
+        if (!two.isEmpty() || instruments || spread.isPresent() || despite.isPresent()) {
+            throw new RefusedEntryException(
+                    "--group takes no sittings, --instruments, --spread or --despite; leave them out");
+        }
+        GroupStudy study = open.compareGroups().compare(new GroupSettings(by, stage.orElse(StageClass.STRUNG)));
+        GroupText text = new GroupText(terminal());
+        if (json) {
+            terminal().print(GroupStudyJson.of(study));
+        } else {
+            text.print(study);
+        }
+        csv.write(() -> GroupStudyJson.csv(study), terminal());
+        if (plot.isPresent()) {
+            text.draw(study, plot.get());
+        }
+        return study.differences().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+    }
+
+    private int compareTwo(OpenBench open) throws IOException {
+        if (two.size() != 2 || stage.isPresent() || csv.wanted()) {
+            throw new RefusedEntryException(
+                    two.size() != 2
+                            ? "give the numbers of two sittings, or --group construction to compare groups"
+                            : "--stage and --csv go with --group; leave them out");
+        }
         CompareSittings compare = open.compareSittings();
         CompareSittings.Compared compared = compare.compare(
-                sitting(compare, first),
-                sitting(compare, second),
+                sitting(compare, two.get(0)),
+                sitting(compare, two.get(1)),
                 new CompareSittings.Settings(spread, window, despite));
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {

@@ -32,6 +32,13 @@ final class PlucksText {
         terminal.say("whole run another day before you call one instrument louder.");
     }
 
+    void printRemarks(List<String> remarks) {
+        if (!remarks.isEmpty()) {
+            terminal.say("%nWarnings");
+            remarks.forEach(r -> terminal.say("  - %s", r));
+        }
+    }
+
     private void printPlucks(String title, List<Pluck> plucks) {
         terminal.say("%s (levels in %s)", title, unit);
         Table table = new Table("no.", "time (s)", "LAFmax (dB)", "momentary (LUFS)", "loudness (sone)", "string");

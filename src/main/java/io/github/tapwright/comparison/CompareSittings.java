@@ -89,11 +89,6 @@ public final class CompareSittings {
     }
 
     private Sitting ofTaps(SittingId id) {
-        Sitting sitting = new ShowSitting(sittings).show(id);
-        if (sitting.latest().taps().isEmpty()) {
-            throw new RefusedEntryException("sitting " + id + " is for "
-                    + sitting.latest().findings().procedure().key() + "; choose sittings of taps");
-        }
-        return sitting;
+        return new ShowSitting(sittings).show(id).requireTaps();
     }
 }

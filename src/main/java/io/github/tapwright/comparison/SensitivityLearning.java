@@ -19,13 +19,18 @@ import java.util.Optional;
  * <p>Only strung sittings of taps with the hole not covered count: finish and strings move the main top by themselves. What one
  * instrument does says little about another, so for two instruments nothing is learnt and what is assumed stands.
  */
-final class SensitivityLearning {
+public final class SensitivityLearning {
 
     private static final HumidityHistory NOTHING = new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of());
 
     private final SittingStore sittings;
 
-    SensitivityLearning(SittingStore sittings) {
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     */
+    public SensitivityLearning(SittingStore sittings) {
         this.sittings = sittings;
     }
 
@@ -33,7 +38,13 @@ final class SensitivityLearning {
         return first.equals(second) ? of(first) : HumiditySensitivity.of(NOTHING);
     }
 
-    HumiditySensitivity of(ShopNumber instrument) {
+    /**
+     * What one instrument's history tells.
+     *
+     * @param instrument whose
+     * @return learnt or assumed, and says which
+     */
+    public HumiditySensitivity of(ShopNumber instrument) {
         List<HumidityHistory.Point> points = sittings.list(Optional.of(instrument)).stream()
                 .filter(SensitivityLearning::counts)
                 .flatMap(s -> point(s).stream())

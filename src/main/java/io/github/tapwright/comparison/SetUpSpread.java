@@ -74,6 +74,17 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
     }
 
     /**
+     * By how much two set-ups of the same body differ at most, 19 times of 20: t_0.975(ν)·√2·s.
+     *
+     * @param quantity what the figure is
+     * @param value the figure
+     * @return not negative, in the figure's unit
+     */
+    public double limit95(Quantity quantity, double value) {
+        return Math.sqrt(2) * of(quantity, value).halfWidth95();
+    }
+
+    /**
      * What setting up again does to one figure: zero with this spread about it.
      *
      * @param quantity what the figure is
