@@ -20,7 +20,8 @@ record Migration(int version, List<String> statements) {
             "002-nothing-is-lost.sql",
             "003-calibrations.sql",
             "004-notes-and-plucks.sql",
-            "005-bench-studies.sql");
+            "005-bench-studies.sql",
+            "006-added-mass-and-rest.sql");
 
     Migration {
         statements = List.copyOf(statements);

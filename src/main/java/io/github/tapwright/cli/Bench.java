@@ -8,6 +8,7 @@ import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.sitting.AddCalibration;
@@ -168,6 +169,10 @@ final class Bench {
 
         CompareSittings compareSittings() {
             return new CompareSittings(archive.sittings(), studyBench());
+        }
+
+        BodyModelOfSitting bodyModelOfSitting() {
+            return new BodyModelOfSitting(archive.sittings(), archive.instruments(), studyBench());
         }
 
         CompareGroups compareGroups() {

@@ -38,6 +38,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new TrendCommand(bench, terminal));
         line.addSubcommand(new RepeatabilityCommand(bench, terminal));
+        line.addSubcommand(new ModelCommand(bench, terminal));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));

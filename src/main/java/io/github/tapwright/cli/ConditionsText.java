@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.statistics.Figures;
 import java.util.List;
@@ -32,6 +33,7 @@ final class ConditionsText {
                 new Named("stage", c.stage().map(Stage::words)),
                 new Named("temperature", c.air().temperatureCelsius().map(t -> Figures.plain(t) + " °C")),
                 new Named("relative humidity", c.air().relativeHumidityPercent().map(h -> Figures.plain(h) + " %")),
+                new Named("in this air for", c.air().restedHours().map(h -> Figures.plain(h) + " h")),
                 new Named("strings", c.strings().state().map(StringState::words)),
                 new Named("string set", c.strings().setName()),
                 new Named("strings fitted on", c.strings().fittedOn().map(Object::toString)),
@@ -42,6 +44,7 @@ final class ConditionsText {
                 new Named("microphone", c.microphone().model()),
                 new Named("distance", c.microphone().distanceMm().map(mm -> Figures.plain(mm) + " mm")),
                 new Named("gain", c.microphone().gain()),
+                new Named("added mass", c.addedMass().map(ConditionsText::mass)),
                 new Named("operator", c.operator()),
                 new Named("note", c.note().map(n -> n.replaceAll("\\s+", " "))));
     }
@@ -50,6 +53,11 @@ final class ConditionsText {
         return hole == HoleState.UNKNOWN
                 ? Optional.empty()
                 : Optional.of(hole.name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String mass(AddedMass mass) {
+        return Figures.plain(mass.grams()) + " g"
+                + mass.place().map(p -> " on " + p).orElse("");
     }
 
     private static String plainSpeech(String name, String words) {

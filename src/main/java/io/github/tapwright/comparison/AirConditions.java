@@ -4,8 +4,10 @@ import static io.github.tapwright.comparison.Grade.CORRECTED;
 import static io.github.tapwright.comparison.Grade.DOUBTFUL;
 import static io.github.tapwright.comparison.Grade.FINE;
 
+import io.github.tapwright.climate.Settling;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.sitting.Air;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,7 +29,11 @@ final class AirConditions {
     static List<ConditionCheck> check(Air a, Air b, BenchKnowledge bench) {
         Pair<Double> humidity = Pair.of(a, b, Air::relativeHumidityPercent);
         Pair<Double> temperature = Pair.of(a, b, Air::temperatureCelsius);
-        return List.of(humidity(humidity, bench), temperature(temperature), window(humidity, bench.window()));
+        return List.of(
+                humidity(humidity, bench),
+                temperature(temperature),
+                window(humidity, bench.window()),
+                rest(Pair.of(a, b, Air::restedHours), humidity, bench.window()));
     }
 
     private static ConditionCheck humidity(Pair<Double> humidity, BenchKnowledge bench) {
@@ -87,6 +93,35 @@ final class AirConditions {
                         FINE,
                         words + ": one sitting lies outside; wood may not have settled, look again after a day inside")
                 : ConditionCheck.all("shop's window", FINE, words);
+    }
+
+    /** Wood follows the air within hours to days; the furthest way it may have had to go is to the shop's window or to the other sitting. */
+    private static ConditionCheck rest(Pair<Double> hours, Pair<Double> humidity, ShopWindow window) {
+        String words = hours.words(h -> figure(h) + " h in this air");
+        double apart = humidity.known() ? apart(humidity) : 0;
+        return Stream.of(
+                        lag(hours.first(), humidity.first(), window, apart),
+                        lag(hours.second(), humidity.second(), window, apart))
+                .flatMap(Optional::stream)
+                .filter(v -> !v.settled())
+                .max(Comparator.comparingDouble(Settling.Verdict::hoursStillNeeded))
+                .map(v -> ConditionCheck.of(
+                        "rest in the room",
+                        DOUBTFUL,
+                        DOUBTFUL,
+                        FINE,
+                        words + ": the wood may still lag behind the air by " + figure(v.lagPercentHumidity())
+                                + " points of humidity; let it lie for another "
+                                + Math.round(Math.ceil(v.hoursStillNeeded()))
+                                + " h"))
+                .orElseGet(() -> ConditionCheck.all("rest in the room", FINE, words));
+    }
+
+    private static Optional<Settling.Verdict> lag(
+            Optional<Double> hours, Optional<Double> humidity, ShopWindow window, double apart) {
+        double outside = humidity.map(h -> Math.max(window.lowestPercent() - h, h - window.highestPercent()))
+                .orElse(0.0);
+        return hours.map(h -> Settling.USUAL.judge(Math.max(apart, Math.max(0, outside)), h));
     }
 
     private static double apart(Pair<Double> pair) {

@@ -7,6 +7,7 @@ import static io.github.tapwright.comparison.Grade.REFUSED;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
@@ -34,7 +35,8 @@ final class BodyConditions {
                 hole(Pair.of(a, b, BodyConditions::hole)),
                 strings(Pair.of(a, b, c -> c.strings().state())),
                 stringSet(Pair.of(a, b, c -> c.strings().setName()), taps),
-                stage(Pair.of(a, b, Conditions::stage)));
+                stage(Pair.of(a, b, Conditions::stage)),
+                addedMass(Pair.of(a, b, Conditions::addedMass)));
     }
 
     private static ConditionCheck procedures(Sitting first, Sitting second) {
@@ -110,6 +112,28 @@ final class BodyConditions {
                 "stage",
                 strungAlike ? FINE : DOUBTFUL,
                 strungAlike ? words : words + ": bridge and strings were added in between");
+    }
+
+    /** An absent mass is none, not an unknown one; an unknown place may be another one. */
+    private static ConditionCheck addedMass(Pair<AddedMass> mass) {
+        String words = mass.first().map(BodyConditions::words).orElse("none") + " / "
+                + mass.second().map(BodyConditions::words).orElse("none");
+        if (mass.first().equals(mass.second())) {
+            return ConditionCheck.all("added mass", FINE, words);
+        }
+        boolean alike = mass.known()
+                && mass.first().map(AddedMass::grams).equals(mass.second().map(AddedMass::grams));
+        boolean placesKnown = mass.first().flatMap(AddedMass::place).isPresent()
+                && mass.second().flatMap(AddedMass::place).isPresent();
+        return alike && !placesKnown
+                ? ConditionCheck.all("added mass", DOUBTFUL, words + ": write down where it sat")
+                : ConditionCheck.all(
+                        "added mass", REFUSED, words + ": a mass makes another body of it, which is what it is for");
+    }
+
+    private static String words(AddedMass mass) {
+        return String.format(Locale.ROOT, "%.4g g", mass.grams())
+                + mass.place().map(p -> " on " + p).orElse(", place unknown");
     }
 
     private static boolean isStrung(Optional<Stage> stage) {

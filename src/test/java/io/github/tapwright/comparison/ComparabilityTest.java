@@ -3,12 +3,15 @@ package io.github.tapwright.comparison;
 import static io.github.tapwright.comparison.InventedSittings.BENCH;
 import static io.github.tapwright.comparison.InventedSittings.KNOWN;
 import static io.github.tapwright.comparison.InventedSittings.conditions;
+import static io.github.tapwright.comparison.InventedSittings.with;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.InventedResults;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.AddedMass;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
@@ -61,6 +64,38 @@ class ComparabilityTest {
             assertThat(unknown.grade(quantity)).isEqualTo(Grade.DOUBTFUL);
             assertThat(unknown.shows(quantity)).isTrue();
         }
+    }
+
+    @Test
+    void aMassMakesAnotherBodyAndAnAbsentOneIsNone() {
+        Conditions loaded = with(KNOWN, KNOWN.air(), Optional.of(new AddedMass(20, Optional.of("bridge, middle"))));
+        Conditions elsewhere = with(KNOWN, KNOWN.air(), Optional.of(new AddedMass(20, Optional.of("lower bout"))));
+        Conditions somewhere = with(KNOWN, KNOWN.air(), Optional.of(new AddedMass(20, Optional.empty())));
+        for (Quantity quantity : Quantity.values()) {
+            assertThat(taps(KNOWN, loaded).grade(quantity)).isEqualTo(Grade.REFUSED);
+            assertThat(taps(loaded, elsewhere).grade(quantity)).isEqualTo(Grade.REFUSED);
+            assertThat(taps(loaded, somewhere).grade(quantity)).isEqualTo(Grade.DOUBTFUL);
+            assertThat(taps(loaded, loaded).grade(quantity)).isEqualTo(Grade.FINE);
+        }
+        assertThat(check(taps(KNOWN, loaded), "added mass").reason()).startsWith("none / 20.00 g on bridge, middle");
+    }
+
+    /** 60 % is 10 points outside the window: after 24 h 10/e = 3.7 remain, settled below 2 after 24·ln 5 = 38.6 h. */
+    @Test
+    void woodThatHasNotSettledIsDoubtfulAndSaysForHowLong() {
+        Conditions early = with(KNOWN, damp(Optional.of(24.0)), Optional.empty());
+        ConditionCheck check = check(taps(early, early), "rest in the room");
+        assertThat(check.grade(Quantity.FREQUENCY)).isEqualTo(Grade.DOUBTFUL);
+        assertThat(check.grade(Quantity.LEVEL)).isEqualTo(Grade.FINE);
+        assertThat(check.reason()).contains("3.7 points of humidity", "another 15 h");
+        for (Optional<Double> hours : List.of(Optional.of(39.0), Optional.<Double>empty())) {
+            Conditions other = with(KNOWN, damp(hours), Optional.empty());
+            assertThat(check(taps(other, other), "rest in the room").worst()).isEqualTo(Grade.FINE);
+        }
+    }
+
+    private static Air damp(Optional<Double> hours) {
+        return new Air(Optional.of(20.0), Optional.of(60.0), hours);
     }
 
     @Test

@@ -44,6 +44,7 @@ public record InventedBody(double air, double top, double back, double q) {
                 Conditions.UNKNOWN.placing(),
                 Conditions.UNKNOWN.microphone(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

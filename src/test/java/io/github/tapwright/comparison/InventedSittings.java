@@ -11,6 +11,7 @@ import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
@@ -50,8 +51,15 @@ final class InventedSittings {
                 hole,
                 new Placing(Optional.of("foam"), Optional.of("knuckle"), Optional.of("bridge")),
                 new Microphone(Optional.of("first"), Optional.of(600.0), Optional.of(gain)),
+                Optional.empty(),
                 Optional.of("the maker"),
                 Optional.empty());
+    }
+
+    /** The same with a mass, or with more known about the air. */
+    static Conditions with(Conditions c, Air air, Optional<AddedMass> mass) {
+        return new Conditions(
+                c.stage(), air, c.strings(), c.hole(), c.placing(), c.microphone(), mass, c.operator(), c.note());
     }
 
     static Sitting of(long id, TapResult result, Conditions conditions) {

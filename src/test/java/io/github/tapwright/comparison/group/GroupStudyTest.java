@@ -147,6 +147,7 @@ class GroupStudyTest {
                         STRUNG.placing(),
                         STRUNG.microphone(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()));
 
         assertThat(study().leftOut())

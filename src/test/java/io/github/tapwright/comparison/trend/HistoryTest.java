@@ -45,6 +45,7 @@ class HistoryTest {
                 c.placing(),
                 c.microphone(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
