@@ -7,6 +7,7 @@ import io.github.tapwright.chart.TrendPicture.Panel;
 import java.awt.geom.Line2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.SimpleDateFormat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -34,6 +35,9 @@ final class TrendChart implements Drawing {
     private static final int PANEL_WEIGHT = 5;
     private static final int STRIP_WEIGHT = 2;
     private static final double MARGIN = 0.04;
+    /** So that figures that hardly move look so. */
+    private static final double LEAST_RANGE = 1;
+
     private static final Duration LEAST_MARGIN = Duration.ofDays(2);
 
     private final TrendPicture picture;
@@ -74,9 +78,16 @@ final class TrendChart implements Drawing {
         Instant first = times.get(0);
         Instant last = times.get(times.size() - 1);
         double margin = Math.max(millis(LEAST_MARGIN), MARGIN * millis(Duration.between(first, last)));
+        axis.setDateFormatOverride(days());
         axis.setRange(millis(first) - margin, millis(last) + margin);
         Look.applyTo(axis);
         return axis;
+    }
+
+    private SimpleDateFormat days() {
+        SimpleDateFormat days = new SimpleDateFormat("yyyy-MM-dd", Locale.ROOT);
+        days.setTimeZone(TimeZone.getTimeZone(picture.zone()));
+        return days;
     }
 
     private XYPlot panel(Panel panel, boolean first) {
@@ -120,6 +131,7 @@ final class TrendChart implements Drawing {
     private XYPlot plot(String label, XYSeriesCollection data, XYLineAndShapeRenderer renderer, boolean named) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
+        axis.setAutoRangeMinimumSize(LEAST_RANGE);
         axis.setNumberFormatOverride(figures());
         Look.applyTo(axis);
         XYPlot plot = new XYPlot(data, null, axis, renderer);

@@ -10,7 +10,6 @@ import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
-import io.github.tapwright.comparison.trend.TrendWords;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
@@ -38,9 +37,9 @@ final class HistoryPicture {
      */
     boolean write(Path file) throws IOException {
         List<Panel> panels = new ArrayList<>();
-        add(Quantity.FREQUENCY, "Frequency (% of change)", panels);
-        add(Quantity.Q, "Q (% of change)", panels);
-        add(Quantity.LEVEL, "Plucks (dB of change)", panels);
+        add(Quantity.FREQUENCY, "Change of frequency (%)", panels);
+        add(Quantity.Q, "Change of Q (%)", panels);
+        add(Quantity.LEVEL, "Change of plucks (dB)", panels);
         if (panels.isEmpty()) {
             return false;
         }
@@ -59,8 +58,8 @@ final class HistoryPicture {
     private List<String> subtitles() {
         SetUpSpread spread = history.bench().spread();
         return List.of(
-                "lines: in the common air; hollow marks: as measured; relative to the first sitting "
-                        + TrendWords.stretch(history),
+                "lines: in the common air; hollow marks: as measured; relative to the first sitting"
+                        + history.since().map(e -> " since " + e).orElse(""),
                 "setting up alone moves figures by " + percent(spread.frequencyShare()) + " of frequency and "
                         + percent(spread.qShare()) + " of Q (one standard deviation), "
                         + spread.basis().words());

@@ -105,7 +105,7 @@ class GroupsAndTrendTest {
                         "from the first sitting on",
                         "main top, frequency: ",
                         "needs a control");
-        assertThat(Files.readString(picture)).contains("main top", "Humidity (%)");
+        assertThat(Files.readString(picture)).contains("main top", "hollow marks: as measured", "setting up alone");
         assertThat(Files.readAllLines(table)).hasSizeGreaterThan(6 * 9);
 
         JsonNode json =

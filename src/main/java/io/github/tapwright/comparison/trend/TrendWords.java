@@ -68,13 +68,15 @@ public final class TrendWords {
     }
 
     private static String cannotTell(Subject subject, Drift d, History history) {
+        double alone = d.corrected().test().probability();
         return "no drift to be told, "
                 + d.corrected()
                         .slope()
                         .interval()
                         .map(i -> "it may be anything from " + Figures.interval(i) + unit(subject) + " a month, ")
                         .orElse("")
-                + corrected(d, history);
+                + corrected(d, history)
+                + (alone < 0.05 ? " (asked alone p " + GroupWords.probability(alone) + ")" : "");
     }
 
     private static String corrected(Drift d, History history) {
