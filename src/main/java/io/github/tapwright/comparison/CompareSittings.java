@@ -81,7 +81,7 @@ public final class CompareSittings {
      */
     public SittingId latest(ShopNumber instrument) {
         return sittings.list(Optional.of(instrument)).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY) && !s.loaded())
                 .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
                 .map(SittingSummary::id)
                 .orElseThrow(() -> new RefusedEntryException(

@@ -55,7 +55,10 @@ public final class SensitivityLearning {
     private static boolean counts(SittingSummary sitting) {
         boolean strung = sitting.stage().equals(Optional.of(Stage.STRUNG))
                 || sitting.stage().equals(Optional.of(Stage.LATER));
-        return sitting.procedure().equals(Procedure.BodyTaps.KEY) && strung && sitting.hole() != HoleState.COVERED;
+        return sitting.procedure().equals(Procedure.BodyTaps.KEY)
+                && strung
+                && !sitting.loaded()
+                && sitting.hole() != HoleState.COVERED;
     }
 
     private static Optional<HumidityHistory.Point> point(SittingSummary sitting) {

@@ -20,6 +20,9 @@ public final class TapSittings {
         if (sitting.conditions().hole() == HoleState.COVERED) {
             return Optional.of("the soundhole was covered, which makes another body of it");
         }
+        if (sitting.conditions().addedMass().isPresent()) {
+            return Optional.of("a mass was stuck on, which makes another body of it");
+        }
         if (sitting.conditions().strings().state().equals(Optional.of(StringState.FREE))) {
             return Optional.of("strings free, which ring along and drain the body");
         }

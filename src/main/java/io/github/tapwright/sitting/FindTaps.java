@@ -31,6 +31,7 @@ public final class FindTaps {
         }
         return sittings.list(Optional.of(run.instrument())).stream()
                 .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY)
+                        && !s.loaded()
                         && s.hole() != HoleState.COVERED
                         && !s.resonances().isEmpty())
                 .min(Comparator.comparing(s -> Duration.between(

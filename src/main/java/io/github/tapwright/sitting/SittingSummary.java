@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param stage how far the instrument had come; empty if unknown
  * @param air temperature and humidity
  * @param hole soundhole open or covered
+ * @param loaded whether a mass was stuck on
  * @param procedure what it was made for, a {@link Procedure#key()}
  * @param recordingCount how many recordings it has
  * @param resonances those of the latest analysis, lowest first
@@ -26,6 +27,7 @@ public record SittingSummary(
         Optional<Stage> stage,
         Air air,
         HoleState hole,
+        boolean loaded,
         String procedure,
         int recordingCount,
         List<Line> resonances) {
