@@ -18,11 +18,14 @@ final class BandSurvey {
     private static final double MARGIN_HZ = 45;
     private static final double BELOW_HZ = 40;
     private static final double ABOVE = 1.1;
+    private static final double BROADEST_HZ = 60;
+    private static final double BEYOND_HZ = 25;
     private static final int POLISHES = 2;
     private static final int POLISH_STEPS = 12;
 
     private final DecaySpectra spectra;
     private final double[] edgesHz;
+    private final List<List<Pole>> guesses = new ArrayList<>();
 
     BandSurvey(DecaySpectra spectra, TapSettings settings) {
         this.spectra = spectra;
@@ -45,8 +48,8 @@ final class BandSurvey {
             double low = edgesHz[b] - MARGIN_HZ;
             double high = edgesHz[b + 1] + MARGIN_HZ;
             SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
-            SubspacePoles subspace = new SubspacePoles(spectra, low, high);
-            found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b, List.of()));
+            guesses.add(StablePoles.in(new SubspacePoles(spectra, low, high), low - BEYOND_HZ, high + BEYOND_HZ));
+            found.addAll(inBand(OrderChoice.fromGuess(window, guesses.get(b)), b, List.of()));
         }
         for (int i = 0; i < POLISHES; i++) {
             boolean last = i == POLISHES - 1;
@@ -83,16 +86,26 @@ final class BandSurvey {
                 double hz = f.mode().pole().dampedHz();
                 if (hz > low && hz < high) {
                     inside.add(f.mode().pole());
-                } else {
+                } else if (f.mode().pole().widthHz() < BROADEST_HZ) {
                     outside.add(f.mode());
                 }
             }
             SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
-            PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
+            PoleFit fit = polished(window, inside, guesses.get(b));
             List<PoleFit> later = StartTimeSpread.laterFits(spectra, laterStarts, fit, outside, low, high);
             better.addAll(inBand(fit, b, later));
         }
         return better;
+    }
+
+    /** From where the poles were, and, where that leaves much over, once more from the first guesses. */
+    private static PoleFit polished(SpectralWindow window, List<Pole> inside, List<Pole> guess) {
+        PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
+        if (!OrderChoice.oneMoreMayEarn(fit, fit)) {
+            return fit;
+        }
+        PoleFit anew = OrderChoice.fromGuess(window, guess);
+        return OrderChoice.isBetter(anew, fit) ? anew : fit;
     }
 
     private List<Found> inBand(PoleFit fit, int band, List<PoleFit> later) {

@@ -17,12 +17,13 @@ import org.ejml.data.DMatrixRMaj;
 final class OrderChoice {
 
     private static final double MODEL_FLOOR = 1e-3;
-    private static final double PROMISING = 0.95;
-    private static final double USUAL_Q = 30;
-    private static final double BEYOND_HZ = 25;
+    private static final double[] TRIED_Q = {12, 35, 100, 300};
+    private static final int PEAKS_TRIED = 6;
+    private static final int PATIENCE = 2;
+    private static final int MOST_SWAPS = 3;
     private static final int QUICK_STEPS = 4;
     private static final int THOROUGH_STEPS = 15;
-    private static final int MOST_ADDED = 3;
+    private static final int LAST_STEPS = 60;
 
     private OrderChoice() {}
 
@@ -41,44 +42,83 @@ final class OrderChoice {
     }
 
     private static boolean earnsItsPoles(PoleFit larger, PoleFit smaller) {
-        double strikes = larger.window().strikes();
-        double n = larger.window().rows() * strikes;
-        double floor = MODEL_FLOOR * larger.window().energy() + 1e-300;
-        double gain = n * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
-        double price = (2 + 2 * strikes) * Math.log(n);
-        return gain > price * (larger.poles().size() - smaller.poles().size());
+        int more = larger.poles().size() - smaller.poles().size();
+        return gain(larger.window(), smaller.cost(), larger.cost()) > more * price(larger.window());
     }
 
-    /** The best fit of a window, first guesses from the subspace method. */
-    static PoleFit fromSubspace(SpectralWindow window, SubspacePoles subspace, double lowHz, double highHz) {
-        List<Pole> stable = StablePoles.in(subspace, lowHz - BEYOND_HZ, highHz + BEYOND_HZ);
-        int most = mostPoles(window);
-        List<Pole> guess = stable.size() > most ? stable.subList(0, most) : stable;
-        PoleFit rough = pruned(new PoleFit(window, guess), 0);
-        return settle(PoleRefinement.refine(window, rough.poles(), THOROUGH_STEPS));
+    private static double gain(SpectralWindow window, double from, double to) {
+        double floor = MODEL_FLOOR * window.energy() + 1e-300;
+        return numbers(window) * Math.log((from + floor) / (to + floor));
     }
 
-    /** Takes away poles that are not needed, then adds some while that helps. */
+    private static double price(SpectralWindow window) {
+        return (2 + 2.0 * window.strikes()) * Math.log(numbers(window));
+    }
+
+    private static double numbers(SpectralWindow window) {
+        return (double) window.rows() * window.strikes();
+    }
+
+    /** The best fit of a window from first guesses, of which many may be too many. */
+    static PoleFit fromGuess(SpectralWindow window, List<Pole> guess) {
+        int bearable = window.rows() / 4;
+        PoleFit rough = new PoleFit(window, guess.size() > bearable ? guess.subList(0, bearable) : guess);
+        while (rough.poles().size() > mostPoles(window)) {
+            rough = withOneLess(rough, 0);
+        }
+        return settle(PoleRefinement.refine(window, pruned(rough, 0).poles(), THOROUGH_STEPS));
+    }
+
+    /**
+     * Takes away poles that are not needed, then adds some while that helps. A pole that does not help at once may do
+     * so together with the next, so a few are added before the search gives up.
+     */
     static PoleFit settle(PoleFit start) {
-        PoleFit best = pruned(start, QUICK_STEPS);
-        for (int added = 0; added < MOST_ADDED && best.poles().size() < mostPoles(best.window()); added++) {
-            PoleFit more = withOneMore(best);
-            if (!isBetter(more, best)) {
-                return best;
+        PoleFit best = grown(pruned(start, QUICK_STEPS));
+        PoleFit swapped = swapped(best);
+        for (int i = 0; i < MOST_SWAPS && isBetter(swapped, best); i++) {
+            best = grown(pruned(swapped, QUICK_STEPS));
+            swapped = swapped(best);
+        }
+        return PoleRefinement.refine(best.window(), best.poles(), LAST_STEPS);
+    }
+
+    private static PoleFit grown(PoleFit start) {
+        PoleFit best = start;
+        PoleFit grown = best;
+        int most = mostPoles(best.window());
+        for (int inVain = 0; inVain < PATIENCE && grown.poles().size() < most && oneMoreMayEarn(grown, best); ) {
+            grown = withOneMore(grown);
+            if (isBetter(grown, best)) {
+                best = pruned(grown, QUICK_STEPS);
+                grown = best;
+                inVain = 0;
+            } else {
+                inVain++;
             }
-            best = pruned(more, QUICK_STEPS);
         }
         return best;
     }
 
+    /** The pole that is missed least put where it helps most; the fit itself where nothing is to be gained. */
+    private static PoleFit swapped(PoleFit fit) {
+        return fit.poles().isEmpty() || !oneMoreMayEarn(fit, fit) ? fit : withOneMore(withOneLess(fit, QUICK_STEPS));
+    }
+
+    /** Whether one pole more would earn its price if it left nothing over at all. */
+    static boolean oneMoreMayEarn(PoleFit grown, PoleFit best) {
+        int more = grown.poles().size() + 1 - best.poles().size();
+        return gain(best.window(), best.cost(), 0) > more * price(best.window());
+    }
+
     private static PoleFit pruned(PoleFit start, int steps) {
         PoleFit best = start;
-        while (!best.poles().isEmpty()) {
-            PoleFit fewer = withOneLess(best, steps);
-            if (!isBetter(fewer, best)) {
-                return best;
-            }
-            best = fewer;
+        PoleFit shrunk = start;
+        for (int inVain = 0; inVain < PATIENCE && !shrunk.poles().isEmpty(); ) {
+            shrunk = withOneLess(shrunk, steps);
+            boolean better = isBetter(shrunk, best);
+            best = better ? shrunk : best;
+            inVain = better ? 0 : inVain + (oneMoreMayEarn(best, best) ? 1 : PATIENCE);
         }
         return best;
     }
@@ -88,25 +128,39 @@ final class OrderChoice {
         return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
     }
 
+    /** Adds the pole that lowers the cost most, tried at the highest peaks left over and with several Q. */
     private static PoleFit withOneMore(PoleFit fit) {
-        DMatrixRMaj left = fit.residual();
-        int bins = left.numRows / 2;
-        int peak = 0;
-        double highest = -1;
-        for (int k = 1; k + 1 < bins; k++) {
-            double power = power(left, k - 1, bins) + power(left, k, bins) + power(left, k + 1, bins);
-            if (power > highest) {
-                highest = power;
-                peak = k;
+        Pole best = null;
+        double most = 0;
+        for (int bin : peaks(fit.residual())) {
+            double omega = fit.window().shape().omega(bin);
+            for (double q : TRIED_Q) {
+                Pole pole = new Pole(omega, omega / (2 * q));
+                double drop = fit.dropWith(pole);
+                if (best == null || drop > most) {
+                    most = drop;
+                    best = pole;
+                }
             }
         }
-        double omega = fit.window().shape().omega(peak);
         List<Pole> poles = new ArrayList<>(fit.poles());
-        poles.add(new Pole(omega, omega / (2 * USUAL_Q)));
-        PoleFit quick = PoleRefinement.refine(fit.window(), poles, QUICK_STEPS);
-        return quick.cost() < PROMISING * fit.cost()
-                ? PoleRefinement.refine(fit.window(), quick.poles(), THOROUGH_STEPS)
-                : quick;
+        poles.add(best);
+        return PoleRefinement.refine(fit.window(), poles, THOROUGH_STEPS);
+    }
+
+    /** The highest local peaks of what is left over; at least one. */
+    private static List<Integer> peaks(DMatrixRMaj left) {
+        int bins = left.numRows / 2;
+        double[] smooth = new double[bins];
+        for (int k = 1; k + 1 < bins; k++) {
+            smooth[k] = power(left, k - 1, bins) + power(left, k, bins) + power(left, k + 1, bins);
+        }
+        return IntStream.range(1, bins - 1)
+                .filter(k -> smooth[k] >= smooth[k - 1] && smooth[k] >= smooth[k + 1])
+                .boxed()
+                .sorted(Comparator.comparingDouble(k -> -smooth[k]))
+                .limit(PEAKS_TRIED)
+                .toList();
     }
 
     private static double power(DMatrixRMaj left, int bin, int bins) {
