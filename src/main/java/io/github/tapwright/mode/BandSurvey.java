@@ -38,8 +38,8 @@ final class BandSurvey {
         }
     }
 
-    /** A shared mode together with the fit it came from and the fits of later starts. */
-    record Found(SharedMode mode, PoleFit fit, int index, List<PoleFit> laterFits) {}
+    /** A shared mode together with the fit it came from and all models of the band that come near it. */
+    record Found(SharedMode mode, PoleFit fit, int index, List<ModelAverage.Model> models) {}
 
     /** All shared modes, lowest first. */
     List<Found> modes() {
@@ -49,11 +49,11 @@ final class BandSurvey {
             double high = edgesHz[b + 1] + MARGIN_HZ;
             SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
             guesses.add(StablePoles.in(new SubspacePoles(spectra, low, high), low - BEYOND_HZ, high + BEYOND_HZ));
-            found.addAll(inBand(OrderChoice.fromGuess(window, guesses.get(b)), b, List.of()));
+            found.addAll(inBand(new OrderSearch(window).fromGuess(guesses.get(b)), b, List.of()));
         }
         for (int i = 0; i < POLISHES; i++) {
             boolean last = i == POLISHES - 1;
-            found = polished(found, last ? StartTimeSpread.laterStarts(spectra) : List.of());
+            found = polished(found, last);
         }
         found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
         return withoutDoubles(found);
@@ -75,7 +75,8 @@ final class BandSurvey {
         return single;
     }
 
-    private List<Found> polished(List<Found> found, List<DecaySpectra> laterStarts) {
+    private List<Found> polished(List<Found> found, boolean last) {
+        List<DecaySpectra> laterStarts = last ? StartTimeSpread.laterStarts(spectra) : List.of();
         List<Found> better = new ArrayList<>();
         for (int b = 0; b + 1 < edgesHz.length; b++) {
             double low = edgesHz[b] - MARGIN_HZ;
@@ -91,30 +92,40 @@ final class BandSurvey {
                 }
             }
             SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
-            PoleFit fit = polished(window, inside, guesses.get(b));
-            List<PoleFit> later = StartTimeSpread.laterFits(spectra, laterStarts, fit, outside, low, high);
-            better.addAll(inBand(fit, b, later));
+            OrderSearch search = new OrderSearch(window);
+            PoleFit fit = polished(search, window, inside, guesses.get(b));
+            if (last) {
+                List<ModelAverage.Model> models = OrderChoice.rivals(search.visited()).stream()
+                        .map(m -> new ModelAverage.Model(
+                                m.fit(),
+                                StartTimeSpread.laterFits(spectra, laterStarts, m.fit(), outside, low, high),
+                                m.weight()))
+                        .toList();
+                better.addAll(inBand(models.get(0).fit(), b, models));
+            } else {
+                better.addAll(inBand(fit, b, List.of()));
+            }
         }
         return better;
     }
 
     /** From where the poles were, and, where that leaves much over, once more from the first guesses. */
-    private static PoleFit polished(SpectralWindow window, List<Pole> inside, List<Pole> guess) {
-        PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
+    private static PoleFit polished(OrderSearch search, SpectralWindow window, List<Pole> inside, List<Pole> guess) {
+        PoleFit fit = search.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
         if (!OrderChoice.oneMoreMayEarn(fit, fit)) {
             return fit;
         }
-        PoleFit anew = OrderChoice.fromGuess(window, guess);
+        PoleFit anew = search.fromGuess(guess);
         return OrderChoice.isBetter(anew, fit) ? anew : fit;
     }
 
-    private List<Found> inBand(PoleFit fit, int band, List<PoleFit> later) {
+    private List<Found> inBand(PoleFit fit, int band, List<ModelAverage.Model> models) {
         List<Found> found = new ArrayList<>();
         List<SharedMode> modes = fit.modes();
         for (int m = 0; m < modes.size(); m++) {
             double hz = modes.get(m).pole().dampedHz();
             if (hz >= edgesHz[band] && hz < edgesHz[band + 1]) {
-                found.add(new Found(modes.get(m), fit, m, later));
+                found.add(new Found(modes.get(m), fit, m, models));
             }
         }
         return found;

@@ -1,28 +1,23 @@
 package io.github.tapwright.mode;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
 
 /**
- * Settles how many resonances a window holds, starting from the poles that stabilised.
+ * Settles which fit of a window is to be believed, and how far its rivals.
  *
- * <p>A pole is left out when nothing is lost by it, and one is added where most is left over, if that
- * earns its price: the Bayesian information criterion n·ln(cost) + k·ln(n). The cost has a floor, a thousandth of
- * the window's energy: no body is exactly a sum of decaying sines, and in a quiet room the program would
+ * <p>A pole must earn its price by the Bayesian information criterion n·ln(cost) + k·ln(n). The cost has a floor, a
+ * thousandth of the window's energy: no body is exactly a sum of decaying sines, and in a quiet room the program would
  * otherwise dress up that remainder as dozens of resonances. Source: [Schwarz1978].
  */
 final class OrderChoice {
 
     private static final double MODEL_FLOOR = 1e-3;
-    private static final double[] TRIED_Q = {12, 35, 100, 300};
-    private static final int PEAKS_TRIED = 6;
-    private static final int PATIENCE = 2;
-    private static final int MOST_SWAPS = 3;
-    private static final int QUICK_STEPS = 4;
-    private static final int THOROUGH_STEPS = 15;
+    private static final double FARTHEST_RIVAL = 8;
+    private static final double UNSETTLED = 6;
+    private static final double SAME_COST = 1e-3;
     private static final int LAST_STEPS = 60;
 
     private OrderChoice() {}
@@ -59,126 +54,55 @@ final class OrderChoice {
         return (double) window.rows() * window.strikes();
     }
 
-    /** The best fit of a window from first guesses, of which many may be too many. */
-    static PoleFit fromGuess(SpectralWindow window, List<Pole> guess) {
-        int bearable = window.rows() / 4;
-        PoleFit rough = new PoleFit(window, guess.size() > bearable ? guess.subList(0, bearable) : guess);
-        while (rough.poles().size() > mostPoles(window)) {
-            rough = withOneLess(rough, 0);
-        }
-        return settle(PoleRefinement.refine(window, pruned(rough, 0).poles(), THOROUGH_STEPS));
-    }
-
-    /**
-     * Takes away poles that are not needed, then adds some while that helps. A pole that does not help at once may do
-     * so together with the next, so a few are added before the search gives up.
-     */
-    static PoleFit settle(PoleFit start) {
-        PoleFit best = grown(pruned(start, QUICK_STEPS));
-        PoleFit swapped = swapped(best);
-        for (int i = 0; i < MOST_SWAPS && isBetter(swapped, best); i++) {
-            best = grown(pruned(swapped, QUICK_STEPS));
-            swapped = swapped(best);
-        }
-        return PoleRefinement.refine(best.window(), best.poles(), LAST_STEPS);
-    }
-
-    private static PoleFit grown(PoleFit start) {
-        PoleFit best = start;
-        PoleFit grown = best;
-        int most = mostPoles(best.window());
-        for (int inVain = 0; inVain < PATIENCE && grown.poles().size() < most && oneMoreMayEarn(grown, best); ) {
-            grown = withOneMore(grown);
-            if (isBetter(grown, best)) {
-                best = pruned(grown, QUICK_STEPS);
-                grown = best;
-                inVain = 0;
-            } else {
-                inVain++;
-            }
-        }
-        return best;
-    }
-
-    /** The pole that is missed least put where it helps most; the fit itself where nothing is to be gained. */
-    private static PoleFit swapped(PoleFit fit) {
-        return fit.poles().isEmpty() || !oneMoreMayEarn(fit, fit) ? fit : withOneMore(withOneLess(fit, QUICK_STEPS));
-    }
-
     /** Whether one pole more would earn its price if it left nothing over at all. */
     static boolean oneMoreMayEarn(PoleFit grown, PoleFit best) {
         int more = grown.poles().size() + 1 - best.poles().size();
         return gain(best.window(), best.cost(), 0) > more * price(best.window());
     }
 
-    private static PoleFit pruned(PoleFit start, int steps) {
-        PoleFit best = start;
-        PoleFit shrunk = start;
-        for (int inVain = 0; inVain < PATIENCE && !shrunk.poles().isEmpty(); ) {
-            shrunk = withOneLess(shrunk, steps);
-            boolean better = isBetter(shrunk, best);
-            best = better ? shrunk : best;
-            inVain = better ? 0 : inVain + (oneMoreMayEarn(best, best) ? 1 : PATIENCE);
-        }
-        return best;
+    /** The criterion: the less, the better. */
+    private static double criterion(PoleFit fit) {
+        return gain(fit.window(), fit.cost(), 0)
+                + price(fit.window()) * fit.poles().size();
     }
 
-    /** So many that each strike keeps twice as many numbers as are fitted to it. */
-    private static int mostPoles(SpectralWindow window) {
-        return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
-    }
-
-    /** Adds the pole that lowers the cost most, tried at the highest peaks left over and with several Q. */
-    private static PoleFit withOneMore(PoleFit fit) {
-        Pole best = null;
-        double most = 0;
-        for (int bin : peaks(fit.residual())) {
-            double omega = fit.window().shape().omega(bin);
-            for (double q : TRIED_Q) {
-                Pole pole = new Pole(omega, omega / (2 * q));
-                double drop = fit.dropWith(pole);
-                if (best == null || drop > most) {
-                    most = drop;
-                    best = pole;
-                }
+    /**
+     * The fits that are nearly as good as the best, each settled and once only, with their weights exp(−ΔBIC/2), which
+     * fade to nothing where the criterion is worse by {@value #FARTHEST_RIVAL}.
+     *
+     * @param visited fits of one window, at least one
+     * @return best first, weights of 1 together, no later fits yet
+     */
+    static List<ModelAverage.Model> rivals(List<PoleFit> visited) {
+        double least =
+                visited.stream().mapToDouble(OrderChoice::criterion).min().orElseThrow();
+        List<PoleFit> settled = new ArrayList<>();
+        visited.stream()
+                .filter(f -> criterion(f) < least + FARTHEST_RIVAL + UNSETTLED)
+                .sorted(Comparator.comparingDouble(OrderChoice::criterion))
+                .filter(f -> settled.stream().noneMatch(s -> isSame(s, f)))
+                .map(f -> oneMoreMayEarn(f, f) ? PoleRefinement.refine(f.window(), f.poles(), LAST_STEPS) : f)
+                .filter(f -> settled.stream().noneMatch(s -> isSame(s, f)))
+                .forEach(settled::add);
+        settled.sort(Comparator.comparingDouble(OrderChoice::criterion));
+        double[] weights =
+                settled.stream().mapToDouble(f -> weight(f, settled.get(0))).toArray();
+        double all = Arrays.stream(weights).sum();
+        List<ModelAverage.Model> models = new ArrayList<>();
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] > 0) {
+                models.add(new ModelAverage.Model(settled.get(i), List.of(), weights[i] / all));
             }
         }
-        List<Pole> poles = new ArrayList<>(fit.poles());
-        poles.add(best);
-        return PoleRefinement.refine(fit.window(), poles, THOROUGH_STEPS);
+        return models;
     }
 
-    /** The highest local peaks of what is left over; at least one. */
-    private static List<Integer> peaks(DMatrixRMaj left) {
-        int bins = left.numRows / 2;
-        double[] smooth = new double[bins];
-        for (int k = 1; k + 1 < bins; k++) {
-            smooth[k] = power(left, k - 1, bins) + power(left, k, bins) + power(left, k + 1, bins);
-        }
-        return IntStream.range(1, bins - 1)
-                .filter(k -> smooth[k] >= smooth[k - 1] && smooth[k] >= smooth[k + 1])
-                .boxed()
-                .sorted(Comparator.comparingDouble(k -> -smooth[k]))
-                .limit(PEAKS_TRIED)
-                .toList();
+    private static double weight(PoleFit fit, PoleFit best) {
+        double behind = criterion(fit) - criterion(best);
+        return Math.max(0, Math.exp(-behind / 2) - Math.exp(-FARTHEST_RIVAL / 2));
     }
 
-    private static double power(DMatrixRMaj left, int bin, int bins) {
-        double sum = 0;
-        for (int s = 0; s < left.numCols; s++) {
-            sum += left.get(bin, s) * left.get(bin, s) + left.get(bin + bins, s) * left.get(bin + bins, s);
-        }
-        return sum;
-    }
-
-    /** Leaves out the pole that is missed least. */
-    private static PoleFit withOneLess(PoleFit fit, int steps) {
-        int least = IntStream.range(0, fit.poles().size())
-                .boxed()
-                .min(Comparator.comparingDouble(fit::costWithout))
-                .orElseThrow();
-        List<Pole> poles = new ArrayList<>(fit.poles());
-        poles.remove(least);
-        return PoleRefinement.refine(fit.window(), poles, steps);
+    private static boolean isSame(PoleFit a, PoleFit b) {
+        return a.poles().size() == b.poles().size() && Math.abs(a.cost() - b.cost()) < SAME_COST * b.cost();
     }
 }
