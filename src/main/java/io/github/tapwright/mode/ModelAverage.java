@@ -18,12 +18,14 @@ final class ModelAverage {
     private static final double SAME_DECAY_RATIO = 2;
     private static final double LEAST_SHARE = 0.5;
 
-    private final Pole pole;
-    private final List<Model> models;
+    private final List<Share> shares = new ArrayList<>();
 
     ModelAverage(Pole pole, List<Model> models) {
-        this.pole = pole;
-        this.models = models;
+        for (Model model : models) {
+            model.indexOf(pole)
+                    .map(index -> new StartTimeSpread(model.fit(), model.laterFits(), index))
+                    .ifPresent(starts -> shares.add(new Share(starts.widened(), starts.stays(), model.weight())));
+        }
     }
 
     /**
@@ -57,24 +59,17 @@ final class ModelAverage {
 
     /** Whether models that hold the pole, and hold it still from later starts, are believed more than the others. */
     boolean isBelieved() {
-        double share = 0;
-        for (Model model : models) {
-            Optional<Integer> index = model.indexOf(pole);
-            if (index.isPresent() && StartTimeSpread.stays(model.fit(), model.laterFits(), index.get())) {
-                share += model.weight();
-            }
-        }
-        return share > LEAST_SHARE;
+        return shares.stream().filter(Share::stays).mapToDouble(Share::weight).sum() > LEAST_SHARE;
     }
 
     /** The mean (of ln σ and ω) over the models that hold the pole. */
     PoleEstimate mean() {
-        List<Share> shares = shares();
+        double all = shares.stream().mapToDouble(Share::weight).sum();
         double logSigma = 0;
         double omega = 0;
         for (Share share : shares) {
-            logSigma += share.weight() * Math.log(share.estimate().pole().sigma());
-            omega += share.weight() * share.estimate().pole().omega();
+            logSigma += share.weight() / all * Math.log(share.estimate().pole().sigma());
+            omega += share.weight() / all * share.estimate().pole().omega();
         }
         Pole mean = new Pole(omega, Math.exp(logSigma));
         Covariance fit = Covariance.ZERO;
@@ -84,27 +79,14 @@ final class ModelAverage {
             PoleEstimate each = share.estimate();
             Covariance apart = Covariance.ofStep(
                     each.pole().sigma() - mean.sigma(), each.pole().omega() - omega);
-            fit = fit.plus(each.fromFit(), share.weight());
-            strikes = strikes.plus(each.fromStrikes(), share.weight());
-            model = model.plus(each.fromModel(), share.weight()).plus(apart, share.weight());
+            double weight = share.weight() / all;
+            fit = fit.plus(each.fromFit(), weight);
+            strikes = strikes.plus(each.fromStrikes(), weight);
+            model = model.plus(each.fromModel(), weight).plus(apart, weight);
         }
-        return new PoleEstimate(
-                mean, fit, strikes, model, shares.get(0).estimate().strikes());
+        PoleEstimate first = shares.get(0).estimate();
+        return new PoleEstimate(mean, fit, strikes, model, first.strikes(), first.strikesAtMost());
     }
 
-    /** What each model that holds the pole makes of it, weights of 1 together. */
-    private List<Share> shares() {
-        List<Share> shares = new ArrayList<>();
-        for (Model model : models) {
-            model.indexOf(pole)
-                    .map(index -> StartTimeSpread.widened(model.fit(), model.laterFits(), index))
-                    .ifPresent(estimate -> shares.add(new Share(estimate, model.weight())));
-        }
-        double all = shares.stream().mapToDouble(Share::weight).sum();
-        return shares.stream()
-                .map(s -> new Share(s.estimate(), s.weight() / all))
-                .toList();
-    }
-
-    private record Share(PoleEstimate estimate, double weight) {}
+    private record Share(PoleEstimate estimate, boolean stays, double weight) {}
 }

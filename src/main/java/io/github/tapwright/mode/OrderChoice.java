@@ -60,6 +60,11 @@ final class OrderChoice {
         return gain(best.window(), best.cost(), 0) > more * price(best.window());
     }
 
+    /** Whether one pole more would earn its price if it lowered the cost by so much. */
+    static boolean mayEarn(PoleFit fit, double drop) {
+        return gain(fit.window(), fit.cost(), Math.max(0, fit.cost() - drop)) > price(fit.window());
+    }
+
     /** The criterion: the less, the better. */
     private static double criterion(PoleFit fit) {
         return gain(fit.window(), fit.cost(), 0)

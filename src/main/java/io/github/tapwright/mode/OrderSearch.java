@@ -18,6 +18,7 @@ final class OrderSearch {
     private static final double[] TRIED_Q = {12, 35, 100, 300};
     private static final int PEAKS_TRIED = 6;
     private static final int PATIENCE = 2;
+    private static final double HOPED_FOR = 3;
     private static final int MOST_SWAPS = 3;
     private static final int QUICK_STEPS = 4;
     private static final int THOROUGH_STEPS = 15;
@@ -65,10 +66,12 @@ final class OrderSearch {
     private PoleFit grown(PoleFit start) {
         PoleFit best = start;
         PoleFit grown = best;
-        int most = mostPoles();
-        for (int inVain = 0;
-                inVain < PATIENCE && grown.poles().size() < most && OrderChoice.oneMoreMayEarn(grown, best); ) {
-            grown = withOneMore(grown);
+        for (int inVain = 0; inVain < PATIENCE && mayGrow(grown, best); ) {
+            PoleFit more = withOneMore(grown);
+            if (more == grown) {
+                return best;
+            }
+            grown = more;
             if (OrderChoice.isBetter(grown, best)) {
                 best = pruned(grown, QUICK_STEPS);
                 grown = best;
@@ -78,6 +81,10 @@ final class OrderSearch {
             }
         }
         return best;
+    }
+
+    private boolean mayGrow(PoleFit grown, PoleFit best) {
+        return grown.poles().size() < mostPoles() && OrderChoice.oneMoreMayEarn(grown, best);
     }
 
     /** The pole that is missed least put where it helps most; the fit itself where nothing is to be gained. */
@@ -104,7 +111,10 @@ final class OrderSearch {
         return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
     }
 
-    /** Adds the pole that lowers the cost most, tried at the highest peaks left over and with several Q. */
+    /**
+     * Adds the pole that lowers the cost most, tried at the highest peaks left over and with several Q; the fit as it
+     * is where that is hopeless, even if moving all poles then lowered the cost several times as much.
+     */
     private PoleFit withOneMore(PoleFit fit) {
         Pole best = null;
         double most = 0;
@@ -118,6 +128,9 @@ final class OrderSearch {
                     best = pole;
                 }
             }
+        }
+        if (best == null || !OrderChoice.mayEarn(fit, HOPED_FOR * most)) {
+            return fit;
         }
         List<Pole> poles = new ArrayList<>(fit.poles());
         poles.add(best);

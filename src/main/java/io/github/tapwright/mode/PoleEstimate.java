@@ -1,7 +1,6 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.statistics.Estimate;
-import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
  * A pole and how sure it is; frequency, Q and decay time all follow from this one pole.
@@ -14,10 +13,15 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
  * @param fromStrikes its covariance from the spread from strike to strike
  * @param fromModel what starts and models disagree by
  * @param strikes how many strikes
+ * @param strikesAtMost so many times the fit's variance, chance lets (strikes − 1) times the strikes' be
  */
-record PoleEstimate(Pole pole, Covariance fromFit, Covariance fromStrikes, Covariance fromModel, int strikes) {
-
-    private static final double CHANCE = 0.99;
+record PoleEstimate(
+        Pole pole,
+        Covariance fromFit,
+        Covariance fromStrikes,
+        Covariance fromModel,
+        int strikes,
+        double strikesAtMost) {
 
     /** Natural frequency √(ω²+σ²)/2π. */
     Estimate frequencyHz() {
@@ -50,11 +54,8 @@ record PoleEstimate(Pole pole, Covariance fromFit, Covariance fromStrikes, Covar
         double fit = fromFit.variance(bySigma, byOmega);
         double spread = fromStrikes.variance(bySigma, byOmega);
         double model = fromModel.variance(bySigma, byOmega);
-        if (strikes > 2) {
-            double limit = new ChiSquaredDistribution(strikes - 1.0).inverseCumulativeProbability(CHANCE);
-            if ((strikes - 1) * spread > limit * fit) {
-                return new Estimate(value, Math.sqrt(spread + model), strikes - 1.0);
-            }
+        if (strikes > 2 && (strikes - 1) * spread > strikesAtMost * fit) {
+            return new Estimate(value, Math.sqrt(spread + model), strikes - 1.0);
         }
         return Estimate.of(value, Math.sqrt(fit + model));
     }

@@ -4,6 +4,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
  * How sure a fitted pole is.
@@ -14,6 +15,8 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * of freedom. Sources: [GUM], [Jaeckel1972].
  */
 final class PoleUncertainty {
+
+    private static final double CHANCE = 0.99;
 
     private PoleUncertainty() {}
 
@@ -38,7 +41,10 @@ final class PoleUncertainty {
                 Covariance.ZERO.plus(shape, fit.noiseVariance()),
                 pulled,
                 Covariance.ZERO,
-                strikes);
+                strikes,
+                strikes > 2
+                        ? new ChiSquaredDistribution(strikes - 1.0).inverseCumulativeProbability(CHANCE)
+                        : Double.POSITIVE_INFINITY);
     }
 
     private static DMatrixRMaj inverse(DMatrixRMaj curvature) {

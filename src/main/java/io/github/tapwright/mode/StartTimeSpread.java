@@ -22,7 +22,15 @@ final class StartTimeSpread {
     private static final double CHANCE_SIGMAS = 2;
     private static final double FARTHEST_WIDTHS = 0.5;
 
-    private StartTimeSpread() {}
+    private final PoleEstimate here;
+    private final List<PoleEstimate> later;
+
+    StartTimeSpread(PoleFit fit, List<PoleFit> laterFits, int index) {
+        this.here = PoleUncertainty.of(fit, index);
+        this.later = laterFits.stream()
+                .map(other -> PoleUncertainty.of(other, index))
+                .toList();
+    }
 
     /**
      * The decays from later starts.
@@ -66,26 +74,26 @@ final class StartTimeSpread {
         return fits;
     }
 
-    /** Whether a pole is still where it was, within half its width and what noise allows. */
-    static boolean stays(PoleFit fit, List<PoleFit> laterFits, int index) {
-        double width = fit.poles().get(index).widthHz();
-        Estimate here = PoleUncertainty.of(fit, index).frequencyHz();
-        return laterFits.stream()
-                .map(later -> PoleUncertainty.of(later, index).frequencyHz())
-                .allMatch(there -> Math.abs(there.value() - here.value())
+    /** Whether the pole is still where it was, within half its width and what noise allows. */
+    boolean stays() {
+        double width = here.pole().widthHz();
+        double hz = here.pole().naturalHz();
+        return later.stream()
+                .map(PoleEstimate::frequencyHz)
+                .allMatch(there -> Math.abs(there.value() - hz)
                         < FARTHEST_WIDTHS * width + CHANCE_SIGMAS * there.standardUncertainty());
     }
 
-    /** The mean of a pole (of ln σ and ω) over the starts, what chance does not explain of their spread in its covariance. */
-    static PoleEstimate widened(PoleFit fit, List<PoleFit> laterFits, int index) {
-        PoleEstimate here = PoleUncertainty.of(fit, index);
-        int count = laterFits.size();
+    /** The mean of the pole (of ln σ and ω) over the starts, what chance does not explain of their spread in its covariance. */
+    PoleEstimate widened() {
+        int count = later.size();
+        Estimate logSigma = here.logSigma();
+        Estimate omega = here.omega();
         double[] bySigma = new double[count];
         double[] byOmega = new double[count];
         for (int i = 0; i < count; i++) {
-            PoleEstimate there = PoleUncertainty.of(laterFits.get(i), index);
-            bySigma[i] = beyondChance(here.logSigma(), there.logSigma());
-            byOmega[i] = beyondChance(here.omega(), there.omega());
+            bySigma[i] = beyondChance(logSigma, later.get(i).logSigma());
+            byOmega[i] = beyondChance(omega, later.get(i).omega());
         }
         double sigma = here.pole().sigma();
         double meanSigma = Arrays.stream(bySigma).sum() / (count + 1);
@@ -99,7 +107,8 @@ final class StartTimeSpread {
                 here.fromFit(),
                 here.fromStrikes(),
                 Covariance.ZERO.plus(spread, 1.0 / Math.max(1, count)),
-                here.strikes());
+                here.strikes(),
+                here.strikesAtMost());
     }
 
     /**
