@@ -1,5 +1,5 @@
 """The coupled body by matrices: M x'' + R x' + K x = force on the top, K = springs + mu a a^T.
-Writes two-piston.csv, damped-poles.csv, damped-extrema.csv and three-piston.csv beside itself."""
+Writes two-piston.csv, damped-poles.csv, damped-extrema.csv, three-piston.csv, added-mass.csv and helmholtz.csv beside itself."""
 import csv
 from pathlib import Path
 
@@ -114,8 +114,32 @@ def three_piston():
                    covered_hz=closed[i] if i < 2 else "", antiresonance_hz=quiet[i] if i < 2 else "")
 
 
+def added_mass():
+    """Body A with a mass on the top: stiffness and air stay, so its own frequency falls."""
+    upper = Body(0.0140, 0.0425, 0.0025, [(0.040, 0.080, 165.0, np.inf)]).undamped()[0][1]
+    for grams in (5, 10, 20):
+        mass = 0.080 + grams / 1000
+        plate = [(0.040, mass, 165.0 * np.sqrt(0.080 / mass), np.inf)]
+        lower_loaded, upper_loaded = Body(0.0140, 0.0425, 0.0025, plate).undamped()[0]
+        yield dict(added_g=grams, covered_hz=Body(0.0140, 0.0425, 0.0025, plate, covered=True).undamped()[0][0],
+                   lower_hz=lower_loaded, upper_hz=upper_loaded,
+                   naive_g=grams / ((upper / upper_loaded) ** 2 - 1))
+
+
+def helmholtz():
+    """End corrections: Rayleigh's thin wall, two wide flanges without and with 2.5 mm of wood."""
+    for litres, millimetres in ((12, 42.5), (13, 42.5), (14, 42.5), (15, 42.5), (14, 43.5), (16.4, 50.8), (18, 50.8)):
+        a, v = millimetres / 1000, litres / 1000
+        row = dict(box=f"{litres} l, {millimetres} mm", volume_m3=v, hole_radius_m=a)
+        for name, length in (("thin_wall_hz", np.pi * a / 2), ("flanged_hz", 1.7 * a), ("wood_hz", 0.0025 + 1.7 * a)):
+            row[name] = C / TWO_PI * np.sqrt(np.pi * a**2 / (v * length))
+        yield row
+
+
 damped = Body(0.0140, 0.0425, 0.0025, [(0.040, 0.080, 165.0, 30.0)], hole_q=50.0)
 write("two-piston.csv", list(two_piston()))
 write("damped-poles.csv", list(damped_poles(damped)))
 write("damped-extrema.csv", list(damped_extrema(damped)))
 write("three-piston.csv", list(three_piston()))
+write("added-mass.csv", list(added_mass()))
+write("helmholtz.csv", list(helmholtz()))

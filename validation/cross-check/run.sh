@@ -13,7 +13,7 @@ while getopts s: option; do
 done
 shift $((OPTIND - 1))
 
-python="env -u OPENBLAS_CORETYPE python3" # an unknown core type there breaks NumPy's own libraries
+python=python3
 for program in ffmpeg sox; do
     command -v $program >/dev/null || missing=yes
 done

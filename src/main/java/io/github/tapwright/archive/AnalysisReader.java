@@ -7,15 +7,16 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Reads a sitting's analyses back from the tables of its procedure. */
 final class AnalysisReader {
 
     /** Where the analyses of each procedure lie. */
-    static final Map<String, String> TABLES = Map.of(
+    static final Map<String, String> TABLES = new TreeMap<>(Map.of(
             Procedure.BodyTaps.KEY, "analysis",
             Procedure.NoteRun.KEY, "note_analysis",
-            Procedure.OpenPlucks.KEY, "pluck_analysis");
+            Procedure.OpenPlucks.KEY, "pluck_analysis"));
 
     private final Connection connection;
 

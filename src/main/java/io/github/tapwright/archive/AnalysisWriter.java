@@ -2,6 +2,7 @@ package io.github.tapwright.archive;
 
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.PluckRun;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -20,8 +21,9 @@ final class AnalysisWriter {
             new TapsWriter(connection).write(sittingId, number, analysis.madeAt(), found.result());
         } else if (analysis.findings() instanceof Findings.OfNotes found) {
             new NotesWriter(connection).write(sittingId, number, analysis.madeAt(), found.board());
-        } else if (analysis.findings() instanceof Findings.OfPlucks found) {
-            new PlucksWriter(connection).write(sittingId, number, analysis.madeAt(), found.run());
+        } else {
+            PluckRun run = ((Findings.OfPlucks) analysis.findings()).run();
+            new PlucksWriter(connection).write(sittingId, number, analysis.madeAt(), run);
         }
     }
 }

@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.CalibrationStore;
 import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.Progress;
@@ -104,6 +105,15 @@ public final class Archive implements AutoCloseable {
      */
     public CalibrationStore calibrations() {
         return new CalibrationTables(database, originals);
+    }
+
+    /**
+     * The studies of the bench in this archive.
+     *
+     * @return a store that works while the archive is open
+     */
+    public BenchStudyStore benchStudies() {
+        return new BenchStudyTables(database);
     }
 
     /**

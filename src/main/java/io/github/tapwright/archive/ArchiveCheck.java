@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads every byte of an archive and compares it with what should be there; changes nothing. */
@@ -50,6 +51,11 @@ final class ArchiveCheck {
         for (Map.Entry<String, String> kind : AnalysisReader.TABLES.entrySet()) {
             report(connection, "procedure = '" + kind.getKey() + "'", kind.getValue(), "analysis");
         }
+        String known =
+                AnalysisReader.TABLES.keySet().stream().map(k -> "'" + k + "'").collect(Collectors.joining(", "));
+        String strange = "SELECT id FROM sitting WHERE procedure NOT IN (" + known + ")";
+        Query.all(connection, strange, row -> row.longInteger("id"))
+                .forEach(id -> problems.add("database: sitting " + id + " is of a kind this program does not know"));
         Map<String, Original> originals = new HashMap<>();
         for (Original original : OriginalTable.all(connection)) {
             originals.put(original.sha256(), original);

@@ -4,6 +4,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Microphone;
@@ -35,6 +36,9 @@ final class ConditionColumns {
                 .put("microphone", microphone.model())
                 .put("microphone_distance_mm", microphone.distanceMm())
                 .put("gain", microphone.gain())
+                .put("rested_h", conditions.air().restedHours())
+                .put("added_mass_g", conditions.addedMass().map(AddedMass::grams))
+                .put("added_mass_place", conditions.addedMass().flatMap(AddedMass::place))
                 .put("operator", conditions.operator())
                 .put("note", conditions.note());
     }
@@ -54,6 +58,7 @@ final class ConditionColumns {
                         row.optionalText("microphone"),
                         row.optionalNumber("microphone_distance_mm"),
                         row.optionalText("gain")),
+                addedMass(row),
                 row.optionalText("operator"),
                 row.optionalText("note"));
     }
@@ -63,7 +68,15 @@ final class ConditionColumns {
     }
 
     static Air air(Row row) throws SQLException {
-        return new Air(row.optionalNumber("temperature_celsius"), row.optionalNumber("relative_humidity_percent"));
+        return new Air(
+                row.optionalNumber("temperature_celsius"),
+                row.optionalNumber("relative_humidity_percent"),
+                row.optionalNumber("rested_h"));
+    }
+
+    private static Optional<AddedMass> addedMass(Row row) throws SQLException {
+        Optional<String> place = row.optionalText("added_mass_place");
+        return row.optionalNumber("added_mass_g").map(grams -> new AddedMass(grams, place));
     }
 
     static HoleState hole(Row row) throws SQLException {

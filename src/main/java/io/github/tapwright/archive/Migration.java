@@ -19,7 +19,9 @@ record Migration(int version, List<String> statements) {
             "001-instruments-and-sittings.sql",
             "002-nothing-is-lost.sql",
             "003-calibrations.sql",
-            "004-notes-and-plucks.sql");
+            "004-notes-and-plucks.sql",
+            "005-bench-studies.sql",
+            "006-added-mass-and-rest.sql");
 
     Migration {
         statements = List.copyOf(statements);

@@ -102,19 +102,15 @@ final class NotesReader {
         int ordinal = row.integer("ordinal");
         Finding<Pitch> pitch = finding(EstimateColumns.optional(row, "pitch", "_hz"), row.optionalText("pitch_refusal"))
                 .map(hz -> Pitch.of(hz, settings.a4Hz()));
-        double onset = row.number("onset_s");
-        double attack = row.number("attack_s");
-        double scatter = row.number("series_scatter_cents");
-        Optional<Double> centroid = row.optionalNumber("spectral_centroid_hz");
         NoteResult result = new NoteResult(
                 pitch,
                 finding(EstimateColumns.optional(row, "inharmonicity", ""), row.optionalText("inharmonicity_refusal")),
                 parts.partials().getOrDefault(ordinal, List.of()),
                 NoteDecayColumns.join(parts.decays().getOrDefault(ordinal, List.of()), row.number("heard_db")),
-                pitch.map(p -> onset),
-                pitch.map(p -> attack),
-                pitch.map(p -> centroid.orElseThrow()),
-                pitch.map(p -> scatter),
+                withPitch(pitch, row, "onset_s"),
+                withPitch(pitch, row, "attack_s"),
+                withPitch(pitch, row, "spectral_centroid_hz"),
+                withPitch(pitch, row, "series_scatter_cents"),
                 disturbance(row),
                 row.integer("channel_used"),
                 row.number("duration_s"),
@@ -125,9 +121,17 @@ final class NotesReader {
                 row.integer("source"), row.number("attack_at_s"), result, NoteLevelColumns.read(row), place(row));
     }
 
+    /** A figure that holds with the pitch; without one, the pitch's refusal is its own. */
+    private static Finding<Double> withPitch(Finding<Pitch> pitch, Row row, String column) throws SQLException {
+        Optional<String> refusal = pitch.refusal();
+        return refusal.isPresent() ? new Finding.NotFound<>(refusal.get()) : new Finding.Found<>(row.number(column));
+    }
+
     private static Finding<Estimate> finding(Optional<Estimate> value, Optional<String> refusal) {
         return value.<Finding<Estimate>>map(Finding.Found::new)
-                .orElseGet(() -> new Finding.NotFound<>(refusal.orElse("no reason was kept")));
+                .orElseGet(() -> new Finding.NotFound<>(refusal.orElseThrow(() -> new ArchiveException(
+                        "the archive lacks a figure of a note and the reason for it; run verify, and restore a backup"
+                                + " into a new folder"))));
     }
 
     private static Optional<Disturbance> disturbance(Row row) throws SQLException {

@@ -66,11 +66,11 @@ final class NotesWriter {
         EstimateColumns.put(row, "inharmonicity", "", result.inharmonicity().found());
         row.put("pitch_refusal", result.pitch().refusal())
                 .put("inharmonicity_refusal", result.inharmonicity().refusal())
-                // These hold with the pitch: where it was refused the zeros are never read.
-                .put("onset_s", result.onsetSeconds().found().orElse(0.0))
-                .put("attack_s", result.attackSeconds().found().orElse(0.0))
+                // These hold with the pitch: its refusal is theirs.
+                .put("onset_s", result.onsetSeconds().found())
+                .put("attack_s", result.attackSeconds().found())
                 .put("spectral_centroid_hz", result.spectralCentroidHz().found())
-                .put("series_scatter_cents", result.seriesScatterCents().found().orElse(0.0))
+                .put("series_scatter_cents", result.seriesScatterCents().found())
                 .put(
                         "disturbance",
                         result.disturbance().map(d -> d.kind().name().toLowerCase(Locale.ROOT)))

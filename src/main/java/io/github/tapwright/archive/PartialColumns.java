@@ -26,8 +26,9 @@ final class PartialColumns {
             EstimateColumns.put(row, "late_level", "_db", two.lateLevelDb());
             EstimateColumns.put(row, "beat", "_hz", two.beatHz());
             row.put("beats", two.beats() ? 1 : 0);
-        } else if (partial.decay() instanceof PartialDecay.Refused refused) {
-            row.put("refusal", refused.reason());
+        } else {
+            EstimateColumns.put(row, "decay_time", "_s", partial.decay().whole());
+            row.put("refusal", partial.decay().reservation());
         }
         return row;
     }
@@ -46,7 +47,9 @@ final class PartialColumns {
     private static PartialDecay decay(Row row) throws SQLException {
         Optional<String> refusal = row.optionalText("refusal");
         if (refusal.isPresent()) {
-            return new PartialDecay.Refused(refusal.get());
+            return EstimateColumns.optional(row, "decay_time", "_s")
+                    .<PartialDecay>map(whole -> new PartialDecay.Blended(whole, refusal.get()))
+                    .orElseGet(() -> new PartialDecay.Refused(refusal.get()));
         }
         if (row.optionalNumber("late_time_s").isEmpty()) {
             return new PartialDecay.OneStage(EstimateColumns.read(row, "decay_time", "_s"));

@@ -53,7 +53,7 @@ final class Query {
             Connection connection, String table, String owner, RowReader<T> reader, long analysisId)
             throws SQLException {
         Map<Integer, List<T>> groups = new HashMap<>();
-        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ?";
+        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ? ORDER BY 1, 2, 3"; // the key comes first
         all(
                 connection,
                 sql,

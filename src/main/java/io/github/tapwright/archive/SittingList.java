@@ -23,7 +23,7 @@ final class SittingList {
 
     private static final String SITTINGS = """
             SELECT s.id, i.shop_number, s.taken_at, s.time_known, s.stage, s.temperature_celsius,
-                   s.relative_humidity_percent, s.hole, s.procedure,
+                   s.relative_humidity_percent, s.rested_h, s.hole, s.procedure,
                    (SELECT count(*) FROM recording r WHERE r.sitting_id = s.id) AS recordings
             FROM sitting s JOIN instrument i ON i.id = s.instrument_id
             WHERE ?1 IS NULL OR i.shop_number = ?1

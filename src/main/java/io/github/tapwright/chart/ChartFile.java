@@ -79,6 +79,30 @@ public final class ChartFile {
         write(new NoteChart(picture), file);
     }
 
+    /**
+     * Writes a picture; a file that is there already is replaced once the new one is whole.
+     *
+     * @param picture what to show
+     * @param file ends in ".png" or ".svg"
+     * @throws IllegalArgumentException if it ends otherwise
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(GroupPicture picture, Path file) throws IOException {
+        write(new GroupChart(picture), file);
+    }
+
+    /**
+     * Writes a picture; a file that is there already is replaced once the new one is whole.
+     *
+     * @param picture what to show
+     * @param file ends in ".png" or ".svg"
+     * @throws IllegalArgumentException if it ends otherwise
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(TrendPicture picture, Path file) throws IOException {
+        write(new TrendChart(picture), file);
+    }
+
     private static void write(Drawing drawing, Path file) throws IOException {
         requireKnownEnding(file);
         byte[] bytes = isPng(file) ? png(drawing) : svg(drawing);

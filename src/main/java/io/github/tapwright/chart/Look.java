@@ -3,8 +3,12 @@ package io.github.tapwright.chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.font.FontRenderContext;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.axis.ValueAxis;
 
@@ -63,6 +67,27 @@ final class Look {
             case 2 -> dashed(2, 3);
             default -> dashed(9, 3, 2, 3);
         };
+    }
+
+    /** A shape of its own for each, so that colours are not needed to tell them apart. */
+    static Shape mark(int trace) {
+        return switch (trace % 5) {
+            case 0 -> new Ellipse2D.Double(-4, -4, 8, 8);
+            case 1 -> new Rectangle2D.Double(-3.5, -3.5, 7, 7);
+            case 2 -> polygon(0, -5, 4.5f, 3.5f, -4.5f, 3.5f);
+            case 3 -> polygon(0, -5, 5, 0, 0, 5, -5, 0);
+            default -> polygon(0, 5, 4.5f, -3.5f, -4.5f, -3.5f);
+        };
+    }
+
+    private static Shape polygon(float... xy) {
+        Path2D path = new Path2D.Float();
+        path.moveTo(xy[0], xy[1]);
+        for (int i = 2; i < xy.length; i += 2) {
+            path.lineTo(xy[i], xy[i + 1]);
+        }
+        path.closePath();
+        return path;
     }
 
     private static Stroke solid() {

@@ -6,6 +6,11 @@ import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.body.BodyModelOfSitting;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -156,6 +161,26 @@ final class Bench {
 
         ShowSitting showSitting() {
             return new ShowSitting(archive.sittings());
+        }
+
+        StudyBench studyBench() {
+            return new StudyBench(archive.sittings(), archive.benchStudies(), clock);
+        }
+
+        CompareSittings compareSittings() {
+            return new CompareSittings(archive.sittings(), studyBench());
+        }
+
+        BodyModelOfSitting bodyModelOfSitting() {
+            return new BodyModelOfSitting(archive.sittings(), archive.instruments(), studyBench());
+        }
+
+        CompareGroups compareGroups() {
+            return new CompareGroups(archive.instruments(), archive.sittings());
+        }
+
+        FollowInstrument followInstrument() {
+            return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
         }
 
         FindTaps findTaps() {

@@ -4,6 +4,7 @@ import io.github.tapwright.level.Calibration;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.KeptCalibration;
+import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.List;
 

@@ -36,6 +36,9 @@ final class Commands implements Runnable {
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
         line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));
+        line.addSubcommand(new TrendCommand(bench, terminal));
+        line.addSubcommand(new RepeatabilityCommand(bench, terminal));
+        line.addSubcommand(new ModelCommand(bench, terminal));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));

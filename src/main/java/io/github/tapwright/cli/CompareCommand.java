@@ -1,40 +1,57 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
-import io.github.tapwright.comparison.SittingComparison;
+import io.github.tapwright.comparison.StageClass;
+import io.github.tapwright.comparison.group.GroupBy;
+import io.github.tapwright.comparison.group.GroupSettings;
+import io.github.tapwright.comparison.group.GroupStudy;
 import io.github.tapwright.exchange.ComparisonJson;
+import io.github.tapwright.exchange.GroupStudyJson;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.SittingSummary;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Compares two sittings. */
+/** Compares two sittings, or groups of instruments. */
 @Command(
         name = "compare",
-        description = "Compares two sittings, or the latest sittings of two instruments.",
+        description = "Compares two sittings, the latest sittings of two instruments, or groups of instruments.",
         footer = {
             "",
             "Setting up again moves every figure a little. Measure how far on your bench, with five sittings",
-            "of one instrument on one day, and give it with --spread."
+            "of one instrument on one day, and give it with --spread.",
+            "",
+            "With --group, leave A and B out: every construction in the archive is compared with every other, each",
+            "instrument being the mean over its sittings. --stage goes with it, --spread and --despite do not."
         })
 final class CompareCommand extends ArchiveCommand {
 
-    @Parameters(index = "0", paramLabel = "A", description = "Number of a sitting, or a shop number.")
-    private String first = "";
+    @Parameters(arity = "0..2", paramLabel = "A B", description = "Numbers of two sittings, or two shop numbers.")
+    private List<String> two = List.of();
 
-    @Parameters(index = "1", paramLabel = "B", description = "Another.")
-    private String second = "";
+    @Option(
+            names = "--group",
+            paramLabel = "BY",
+            converter = KeyConverters.Grouping.class,
+            description = "Compare groups of instruments by construction or kind.")
+    private Optional<GroupBy> group = Optional.empty();
+
+    @Option(
+            names = "--stage",
+            paramLabel = "CLASS",
+            converter = KeyConverters.Strung.class,
+            description = "Groups: sittings strung or unstrung; strung if left out.")
+    private Optional<StageClass> stage = Optional.empty();
 
     @Option(names = "--instruments", description = "A and B are shop numbers; their latest sittings are compared.")
     private boolean instruments;
@@ -43,14 +60,31 @@ final class CompareCommand extends ArchiveCommand {
             names = "--spread",
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
-            description = "Spread of setting up: frequency in %%, Q in %%, level in dB; 0.3:5:1 if left out.")
-    private SetUpSpread spread = SetUpSpread.USUAL;
+            description =
+                    "Spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
+    private Optional<SetUpSpread> spread = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
-    @Option(names = "--plot", paramLabel = "OUT", description = "Write both response curves as .png or .svg.")
+    @Mixin
+    private TableOption csv = new TableOption();
+
+    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curves as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
+
+    @Option(
+            names = "--despite",
+            paramLabel = "REASON",
+            description = "Show refused figures too; the reason stays on the result.")
+    private Optional<String> despite = Optional.empty();
+
+    @Option(
+            names = "--shop-window",
+            paramLabel = "LO:HI",
+            converter = WindowConverter.class,
+            description = "Relative humidity the shop keeps, %%; 40:50 if left out.")
+    private ShopWindow window = ShopWindow.USUAL;
 
     CompareCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
@@ -59,41 +93,55 @@ final class CompareCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) throws IOException {
         plot.ifPresent(PictureOption::check);
-        Sitting before = sitting(open, first);
-        Sitting after = sitting(open, second);
-        if (before.id().equals(after.id())) {
-            throw new RefusedEntryException("both are sitting " + before.id() + "; choose two different ones");
+        csv.refuseUnlessTable();
+        return group.isPresent() ? compareGroups(open, group.get()) : compareTwo(open);
+    }
+
+    private int compareGroups(OpenBench open, GroupBy by) throws IOException {
+        if (!two.isEmpty() || instruments || spread.isPresent() || despite.isPresent()) {
+            throw new RefusedEntryException(
+                    "--group takes no sittings, --instruments, --spread or --despite; leave them out");
         }
-        SittingComparison comparison = SittingComparison.of(before, after, spread);
+        GroupStudy study = open.compareGroups().compare(new GroupSettings(by, stage.orElse(StageClass.STRUNG)));
+        GroupText text = new GroupText(terminal());
+        if (json) {
+            terminal().print(GroupStudyJson.of(study));
+        } else {
+            text.print(study);
+        }
+        csv.write(() -> GroupStudyJson.csv(study), terminal());
+        if (plot.isPresent()) {
+            text.draw(study, plot.get());
+        }
+        return study.differences().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+    }
+
+    private int compareTwo(OpenBench open) throws IOException {
+        if (two.size() != 2 || stage.isPresent()) {
+            throw new RefusedEntryException(
+                    two.size() != 2
+                            ? "give the numbers of two sittings, or --group construction to compare groups"
+                            : "--stage goes with --group; leave it out");
+        }
+        CompareSittings compare = open.compareSittings();
+        CompareSittings.Compared compared = compare.compare(
+                sitting(compare, two.get(0)),
+                sitting(compare, two.get(1)),
+                new CompareSittings.Settings(spread, window, despite));
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {
-            List<String> differences = ConditionsText.differences(before.conditions(), after.conditions());
-            terminal().print(ComparisonJson.of(before, after, comparison, differences, spread));
+            terminal().print(ComparisonJson.of(compared));
         } else {
-            text.print(before, after, comparison, spread);
+            text.print(compared);
         }
+        csv.write(() -> ComparisonJson.csv(compared), terminal());
         if (plot.isPresent()) {
-            text.draw(before, after, plot.get());
+            text.draw(compared, plot.get());
         }
-        return comparison.changes().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+        return compared.comparison().changes().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }
 
-    private Sitting sitting(OpenBench open, String text) {
-        SittingId id = instruments ? latest(open, new ShopNumber(text)) : new SittingIdConverter().convert(text);
-        Sitting sitting = open.showSitting().show(id);
-        if (sitting.latest().taps().isEmpty()) {
-            throw new RefusedEntryException("sitting " + id + " is for "
-                    + sitting.latest().findings().procedure().key() + "; choose sittings of taps");
-        }
-        return sitting;
-    }
-
-    private static SittingId latest(OpenBench open, ShopNumber instrument) {
-        return open.listSittings().of(instrument).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
-                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
-                .map(SittingSummary::id)
-                .orElseThrow(() -> new RefusedEntryException(
-                        "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
+    private SittingId sitting(CompareSittings compare, String text) {
+        return instruments ? compare.latest(new ShopNumber(text)) : new SittingIdConverter().convert(text);
     }
 }

@@ -1,18 +1,26 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.comparison.Change;
+import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.Comparability;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.ConditionCheck;
+import io.github.tapwright.comparison.Difference;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** Two sittings side by side, for people: first what was not the same, then the figures. */
+/** Two sittings side by side, for people: whether they may be compared, the figures, the words. */
 final class ComparisonText {
 
     private final Terminal terminal;
@@ -23,52 +31,99 @@ final class ComparisonText {
         this.zone = zone;
     }
 
-    void print(Sitting before, Sitting after, SittingComparison comparison, SetUpSpread spread) {
-        terminal.say("A: %s%nB: %s", label(before), label(after));
-        List<String> differences = ConditionsText.differences(before.conditions(), after.conditions());
-        terminal.say("%nNot the same in A and B, or not known%s", differences.isEmpty() ? ": nothing" : "");
-        differences.forEach(d -> terminal.say("  - %s", d));
-        if (!version(before).equals(version(after))) {
-            terminal.say("  - method: %s / %s", version(before), version(after));
-        }
-        printChanges(comparison, spread);
+    void print(CompareSittings.Compared compared) {
+        SittingComparison comparison = compared.comparison();
+        terminal.say("A: %s%nB: %s", label(compared.first()), label(compared.second()));
+        printConditions(comparison.comparability());
+        printChanges(comparison, compared.bench());
         printAlone("A", comparison.onlyFirst());
         printAlone("B", comparison.onlySecond());
     }
 
     /** Writes both response curves into one picture. */
-    void draw(Sitting before, Sitting after, Path file) throws IOException {
+    void draw(CompareSittings.Compared compared, Path file) throws IOException {
         CurvePicture picture = new CurvePicture("Response to taps, two sittings");
-        for (Sitting s : List.of(before, after)) {
+        compared.comparison()
+                .comparability()
+                .despite()
+                .ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
+        for (Sitting s : List.of(compared.first(), compared.second())) {
             picture.add(label(s), s);
         }
         boolean written = picture.write(file);
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }
 
-    private void printChanges(SittingComparison comparison, SetUpSpread spread) {
+    void printConditions(Comparability comparability) {
+        List<ConditionCheck> troubles = comparability.troubles();
+        terminal.say("%nMay they be compared?");
+        troubles.forEach(
+                c -> terminal.say("  - %s, %s: %s", c.condition(), c.worst().words(), c.reason()));
+        String same = comparability.checks().stream()
+                .filter(c -> c.worst() == Grade.FINE)
+                .map(ConditionCheck::condition)
+                .collect(Collectors.joining(", "));
+        terminal.say("  - %s: fine", same.isEmpty() ? "nothing" : same);
+        comparability
+                .despite()
+                .ifPresent(why -> terminal.say("  Refused figures are shown all the same, because: %s", why));
+    }
+
+    private void printChanges(SittingComparison comparison, BenchKnowledge bench) {
         if (comparison.changes().isEmpty()) {
             terminal.say("%nNo resonance of A could be found again in B.");
             return;
         }
-        terminal.say("%nB minus A, ± one standard uncertainty. It includes the spread of setting up again, taken as");
-        terminal.say(
-                "%s %% of frequency, %s %% of Q and %s dB. DIFFERS means outside the 95 %% interval,",
-                Figures.plain(100 * spread.frequencyShare()),
-                Figures.plain(100 * spread.qShare()),
-                Figures.plain(spread.levelDb()));
-        terminal.say("where one comparison in twenty lies by chance alone.");
-        Table table = new Table("A (Hz)", "B (Hz)", "frequency (Hz)", "Q", "level (dB)", "resonance");
+        terminal.say("%nB minus A in A's air, ± half the 95 %% interval: one in twenty lies outside by chance alone.");
+        printSpread(bench.spread());
+        Table table = new Table(
+                "A (Hz)", "B (Hz)", "as measured", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "resonance");
         comparison
                 .changes()
                 .forEach(c -> table.add(
                         Figures.text(c.first().frequencyHz().value(), 2),
                         Figures.text(c.second().frequencyHz().value(), 2),
+                        Figures.difference(c.frequencyHz().asMeasured(), 2),
                         text(c.frequencyHz()),
                         text(c.q()),
+                        text(c.decayTimeSeconds()),
                         text(c.levelDb()),
-                        c.name().orElse("no name") + ": " + verdict(c)));
+                        c.name().orElse("no name")));
         table.lines().forEach(terminal.out()::println);
+        terminal.say("%nIn words");
+        comparison.changes().forEach(c -> printWords(c, bench.spread()));
+    }
+
+    private void printSpread(SetUpSpread spread) {
+        terminal.say(
+                "Setting up again moves figures by %s %% of frequency, %s %% of Q and %s dB: %s.",
+                Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3),
+                Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2),
+                Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2),
+                spread.basis().words());
+    }
+
+    /** What differs, each in a sentence; what cannot be told, together in one line. */
+    private void printWords(ResonanceChange change, SetUpSpread spread) {
+        String name = change.name()
+                .orElse("the resonance at "
+                        + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+        List<Difference> certain = change.differences().stream()
+                .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
+                .toList();
+        certain.forEach(d -> terminal.say("  - %s", InWords.sentence(name, d, spread)));
+        say(name, change, Difference.Verdict.CANNOT_TELL, "cannot tell");
+        say(name, change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it");
+    }
+
+    private void say(String name, ResonanceChange change, Difference.Verdict verdict, String words) {
+        String quantities = change.differences().stream()
+                .filter(d -> d.verdict() == verdict)
+                .map(d -> d.quantity().words())
+                .collect(Collectors.joining(", "));
+        if (!quantities.isEmpty()) {
+            terminal.say("  - %s, %s: %s", name, quantities, words);
+        }
     }
 
     private void printAlone(String side, List<ShownResonance> alone) {
@@ -81,27 +136,13 @@ final class ComparisonText {
         }
     }
 
-    private static String text(Change change) {
-        String sign = change.difference().value() > 0 ? "+" : "";
-        return sign + Figures.text(change.difference());
-    }
-
-    private static String verdict(ResonanceChange change) {
-        return "frequency " + word(change.frequencyHz()) + ", Q " + word(change.q()) + ", level "
-                + word(change.levelDb());
-    }
-
-    private static String word(Change change) {
-        return change.differs() ? "DIFFERS" : "cannot tell";
+    private static String text(Difference d) {
+        return d.shown() ? Figures.difference(d.estimate()) : "refused";
     }
 
     private String label(Sitting s) {
         return "sitting " + s.id() + " of instrument " + s.instrument() + ", "
                 + s.takenAt().text(zone) + ", "
                 + s.conditions().stage().map(Stage::words).orElse("stage unknown");
-    }
-
-    private static String version(Sitting s) {
-        return s.latest().methodVersion();
     }
 }

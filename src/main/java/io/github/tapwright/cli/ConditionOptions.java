@@ -1,9 +1,11 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Microphone;
@@ -27,6 +29,12 @@ final class ConditionOptions {
 
     @Option(names = "--humidity", paramLabel = "%", description = "Relative humidity of the room.")
     private Optional<Double> relativeHumidityPercent = Optional.empty();
+
+    @Option(
+            names = "--rested",
+            paramLabel = "HOURS",
+            description = "For how many hours the instrument has lain in this room's air.")
+    private Optional<Double> restedHours = Optional.empty();
 
     @Option(
             names = "--strings",
@@ -66,6 +74,15 @@ final class ConditionOptions {
     @Option(names = "--gain", paramLabel = "TEXT", description = "Input gain as you read it.")
     private Optional<String> gain = Optional.empty();
 
+    @Option(
+            names = "--added-mass",
+            paramLabel = "G",
+            description = "Mass stuck to the instrument for this sitting, g; 0 for none.")
+    private Optional<Double> addedMassGrams = Optional.empty();
+
+    @Option(names = "--mass-place", paramLabel = "TEXT", description = "Where that mass sat.")
+    private Optional<String> massPlace = Optional.empty();
+
     @Option(names = "--operator", paramLabel = "TEXT", description = "Who struck.")
     private Optional<String> operator = Optional.empty();
 
@@ -83,7 +100,8 @@ final class ConditionOptions {
                 stage.or(before::stage),
                 new Air(
                         temperatureCelsius.or(before.air()::temperatureCelsius),
-                        relativeHumidityPercent.or(before.air()::relativeHumidityPercent)),
+                        relativeHumidityPercent.or(before.air()::relativeHumidityPercent),
+                        restedHours.or(before.air()::restedHours)),
                 new Strings(
                         strings.or(before.strings()::state),
                         stringSet.or(before.strings()::setName),
@@ -97,7 +115,18 @@ final class ConditionOptions {
                         microphone.or(before.microphone()::model),
                         distanceMm.or(before.microphone()::distanceMm),
                         gain.or(before.microphone()::gain)),
+                addedMass(before.addedMass()),
                 operator.or(before::operator),
                 note.or(before::note));
+    }
+
+    private Optional<AddedMass> addedMass(Optional<AddedMass> before) {
+        Optional<Double> grams =
+                addedMassGrams.or(() -> before.map(AddedMass::grams)).filter(g -> g != 0);
+        if (grams.isEmpty() && massPlace.filter(p -> !p.isBlank()).isPresent()) {
+            throw new RefusedEntryException(
+                    "--mass-place says where an added mass sat; say its grams with --added-mass");
+        }
+        return grams.map(g -> new AddedMass(g, massPlace.or(() -> before.flatMap(AddedMass::place))));
     }
 }

@@ -3,14 +3,13 @@ package io.github.tapwright.cli;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
-import java.util.HashSet;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The conditions of a sitting in words. */
@@ -29,25 +28,12 @@ final class ConditionsText {
         return known.isEmpty() ? "nothing written down" : known;
     }
 
-    /** The conditions in which two sittings differ or of which one is not known, one line each. */
-    static List<String> differences(Conditions a, Conditions b) {
-        List<Named> first = all(a).toList();
-        List<Named> second = all(b).toList();
-        Set<String> unknown = new HashSet<>(a.unknown());
-        unknown.addAll(b.unknown());
-        return IntStream.range(0, first.size())
-                .filter(i -> unknown.contains(first.get(i).name)
-                        || !first.get(i).words.equals(second.get(i).words))
-                .mapToObj(i -> first.get(i).name + ": " + first.get(i).words.orElse("unknown") + " / "
-                        + second.get(i).words.orElse("unknown"))
-                .toList();
-    }
-
     private static Stream<Named> all(Conditions c) {
         return Stream.of(
                 new Named("stage", c.stage().map(Stage::words)),
                 new Named("temperature", c.air().temperatureCelsius().map(t -> Figures.plain(t) + " °C")),
                 new Named("relative humidity", c.air().relativeHumidityPercent().map(h -> Figures.plain(h) + " %")),
+                new Named("in this air for", c.air().restedHours().map(h -> Figures.plain(h) + " h")),
                 new Named("strings", c.strings().state().map(StringState::words)),
                 new Named("string set", c.strings().setName()),
                 new Named("strings fitted on", c.strings().fittedOn().map(Object::toString)),
@@ -58,6 +44,7 @@ final class ConditionsText {
                 new Named("microphone", c.microphone().model()),
                 new Named("distance", c.microphone().distanceMm().map(mm -> Figures.plain(mm) + " mm")),
                 new Named("gain", c.microphone().gain()),
+                new Named("added mass", c.addedMass().map(ConditionsText::mass)),
                 new Named("operator", c.operator()),
                 new Named("note", c.note().map(n -> n.replaceAll("\\s+", " "))));
     }
@@ -66,6 +53,11 @@ final class ConditionsText {
         return hole == HoleState.UNKNOWN
                 ? Optional.empty()
                 : Optional.of(hole.name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String mass(AddedMass mass) {
+        return Figures.plain(mass.grams()) + " g"
+                + mass.place().map(p -> " on " + p).orElse("");
     }
 
     private static String plainSpeech(String name, String words) {

@@ -6,6 +6,7 @@ import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.ResponseCurve;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;

@@ -6,6 +6,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -19,7 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Writes what an archive knows for other programs. */
 @Command(
         name = "export",
-        description = "Writes instruments, sittings, strikes and resonances as CSV and JSON. Unknown cells are empty.")
+        description =
+                "Writes instruments, sittings, resonances, notes, plucks and calibrations as CSV and JSON. Unknown cells are empty.")
 final class ExportCommand extends ArchiveCommand {
 
     private enum Format {

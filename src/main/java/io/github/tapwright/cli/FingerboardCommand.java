@@ -91,7 +91,7 @@ final class FingerboardCommand implements Callable<Integer> {
 
     private List<ShownResonance> resonances(SittingId id) throws IOException {
         try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
-            Sitting tapped = open.showSitting().show(id);
+            Sitting tapped = open.showSitting().show(id).requireTaps();
             return tapped.resonances(tapped.latest());
         }
     }

@@ -8,6 +8,7 @@ import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.NearResonance;
 import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.statistics.Figures;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -5,6 +5,7 @@ import io.github.tapwright.instrument.Construction;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
 
 /** All that is known about an instrument, for people; what is not known says so. */

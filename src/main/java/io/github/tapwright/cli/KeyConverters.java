@@ -1,5 +1,7 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.comparison.StageClass;
+import io.github.tapwright.comparison.group.GroupBy;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.Keyed;
@@ -44,6 +46,22 @@ final class KeyConverters {
         @Override
         public StringState convert(String text) {
             return read(text, StringState.values());
+        }
+    }
+
+    /** Reads by what instruments are put into groups. */
+    static final class Grouping implements ITypeConverter<GroupBy> {
+        @Override
+        public GroupBy convert(String text) {
+            return read(text, GroupBy.values());
+        }
+    }
+
+    /** Reads whether instruments had been strung. */
+    static final class Strung implements ITypeConverter<StageClass> {
+        @Override
+        public StageClass convert(String text) {
+            return read(text, StageClass.values());
         }
     }
 

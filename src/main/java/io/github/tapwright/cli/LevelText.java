@@ -7,6 +7,7 @@ import io.github.tapwright.level.SoundLevels;
 import io.github.tapwright.level.band.Band;
 import io.github.tapwright.sitting.MeasuredLevels;
 import io.github.tapwright.sitting.SoundFacts;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.function.Function;
 

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.level.ChannelLevels;
 import io.github.tapwright.level.loudness.HeardLoudness;
 import io.github.tapwright.level.loudness.NoLoudness;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;

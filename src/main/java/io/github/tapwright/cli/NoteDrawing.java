@@ -6,6 +6,7 @@ import io.github.tapwright.chart.NotePicture.Stem;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.Partial;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

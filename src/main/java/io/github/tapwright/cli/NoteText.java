@@ -9,6 +9,7 @@ import io.github.tapwright.note.Pitch;
 import io.github.tapwright.note.WholeDecay;
 import io.github.tapwright.sitting.AnalyseNotes;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.function.Function;
 
@@ -77,13 +78,21 @@ final class NoteText {
         terminal.say(
                 "%nPartials (± one standard uncertainty; level just after the pluck re full scale; decay for 60 dB)");
         Table table = new Table(
-                "n", "frequency (Hz)", "level (dB)", "off n·f1 (cents)", "early decay (s)", "late decay (s)", "remark");
+                "n",
+                "frequency (Hz)",
+                "level (dB)",
+                "off n·f1 (cents)",
+                "decay (s)",
+                "early (s)",
+                "late (s)",
+                "remark");
         for (Partial p : partials) {
             table.add(
                     Integer.toString(p.number()),
                     Figures.text(p.frequencyHz()),
                     Figures.text(p.levelDb()),
                     Figures.text(p.harmonicCents(), 1),
+                    p.decay().whole().map(Figures::text).orElse(NONE),
                     p.decay().early().map(Figures::text).orElse(NONE),
                     p.decay().late().map(Figures::text).orElse(NONE),
                     remark(p));
@@ -93,11 +102,12 @@ final class NoteText {
 
     private static String remark(Partial partial) {
         String pulled = partial.fitsSeries() ? "" : "pulled off the string's series; ";
-        if (partial.decay() instanceof PartialDecay.Refused refused) {
-            return pulled + refused.reason();
+        if (partial.decay().reservation().isPresent()) {
+            return pulled + partial.decay().reservation().get();
         }
         if (partial.decay() instanceof PartialDecay.TwoStage two) {
-            return pulled + "two stages"
+            return pulled
+                    + (two.stagesDiffer() ? "two stages" : "two sines that die away alike")
                     + (two.beats()
                             ? ", beats at " + Figures.text(Math.abs(two.beatHz().value()), 2) + " Hz"
                             : "");

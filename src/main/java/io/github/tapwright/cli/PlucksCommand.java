@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.exchange.PlucksJson;
 import io.github.tapwright.level.LevelSettings;
 import io.github.tapwright.sitting.AppliedCalibration;
+import io.github.tapwright.sitting.MeasurePlucks;
 import io.github.tapwright.sitting.Pluck;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,15 +68,20 @@ final class PlucksCommand implements Callable<Integer> {
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelSettings settings =
                 applied.map(c -> LevelSettings.calibrated(c.calibration())).orElse(LevelSettings.RELATIVE);
-        List<Pluck> a = measured(first, settings);
-        List<Pluck> b = measured(second, settings);
+        PlucksJson.Side sideA = measured(first, settings);
+        PlucksJson.Side sideB = measured(second, settings);
+        List<Pluck> a = sideA.plucks();
+        List<Pluck> b = sideB.plucks();
         List<PluckComparison> comparisons = b.isEmpty() ? List.of() : comparisons(a, b);
         String unit = settings.reference().unit();
         if (json) {
-            terminal.print(PlucksJson.of(side(first, a), side(second, b), comparisons, unit));
+            terminal.print(PlucksJson.of(sideA, sideB, comparisons, unit));
         } else {
             applied.ifPresent(c -> new CalibrationText(terminal, bench.clock().getZone()).print(c));
-            new PlucksText(terminal, unit).print(a, b, comparisons);
+            PlucksText text = new PlucksText(terminal, unit);
+            text.print(a, b, comparisons);
+            text.printRemarks(Stream.concat(sideA.remarks().stream(), sideB.remarks().stream())
+                    .toList());
         }
         boolean heard = a.stream().anyMatch(p -> p.string().isPresent())
                 && (second.isEmpty() || b.stream().anyMatch(p -> p.string().isPresent()));
@@ -86,10 +93,17 @@ final class PlucksCommand implements Callable<Integer> {
         return heard ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    private List<Pluck> measured(List<Path> files, LevelSettings settings) {
-        return files.isEmpty()
-                ? List.of()
+    private PlucksJson.Side measured(List<Path> files, LevelSettings settings) {
+        List<String> names = files.stream().map(Path::toString).toList();
+        MeasurePlucks.Measured measured = files.isEmpty()
+                ? new MeasurePlucks.Measured(List.of(), List.of())
                 : bench.measurePlucks().measure(files, tuning.tuning(), settings, terminal.progress());
+        List<String> remarks = new ArrayList<>();
+        for (int f = 0; f < names.size(); f++) {
+            String name = names.get(f);
+            measured.facts().get(f).remarks().forEach(r -> remarks.add(name + ": " + r));
+        }
+        return new PlucksJson.Side(names, measured.plucks(), remarks);
     }
 
     private static List<PluckComparison> comparisons(List<Pluck> a, List<Pluck> b) {
@@ -100,9 +114,5 @@ final class PlucksCommand implements Callable<Integer> {
             comparisons.add(PluckComparison.of("loudness, sone", Optional.empty(), a, b, Pluck::maximumSone));
         }
         return comparisons;
-    }
-
-    private static PlucksJson.Side side(List<Path> files, List<Pluck> plucks) {
-        return new PlucksJson.Side(files.stream().map(Path::toString).toList(), plucks);
     }
 }

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,13 @@ final class PlucksText {
         terminal.say(
                 "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
         terminal.say("whole run another day before you call one instrument louder.");
+    }
+
+    void printRemarks(List<String> remarks) {
+        if (!remarks.isEmpty()) {
+            terminal.say("%nWarnings");
+            remarks.forEach(r -> terminal.say("  - %s", r));
+        }
     }
 
     private void printPlucks(String title, List<Pluck> plucks) {

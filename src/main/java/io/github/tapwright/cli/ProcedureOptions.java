@@ -48,6 +48,10 @@ final class ProcedureOptions {
                 throw new RefusedEntryException("a sitting is for taps, notes or plucks, not for '" + procedure + "'");
         };
         refuse(taps.isPresent() && !(wanted instanceof Procedure.BodyTaps), "--band is for taps");
+        refuse(order.isGiven() && !(wanted instanceof Procedure.NoteRun), "--order is for notes");
+        refuse(
+                tuning.isGiven() && wanted instanceof Procedure.BodyTaps,
+                "--tuning, --frets and --a4 are for notes and plucks");
         refuse(calibration.isPresent() && !(wanted instanceof Procedure.OpenPlucks), "--calibrated-by is for plucks");
         return wanted;
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.level.broadcast.ProgrammeLoudness;
+import io.github.tapwright.statistics.Figures;
 import java.util.OptionalDouble;
 
 /** Programme loudness, for people. */

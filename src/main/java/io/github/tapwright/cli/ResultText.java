@@ -5,6 +5,7 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.List;

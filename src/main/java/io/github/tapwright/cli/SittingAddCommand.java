@@ -46,7 +46,7 @@ final class SittingAddCommand extends ArchiveCommand {
                 new ShopNumber(number), taken.moment(zone), conditions.conditions(), files, procedure.procedure());
         Sitting sitting = open.addSitting().add(request, terminal().progress());
         if (json) {
-            terminal().print(ArchiveJson.sitting(sitting));
+            terminal().print(ArchiveJson.sitting(sitting, open.findTaps().near(sitting)));
         } else {
             new SittingText(terminal(), zone).print(sitting, open.findTaps().near(sitting));
         }

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;

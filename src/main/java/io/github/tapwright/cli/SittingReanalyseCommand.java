@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -51,7 +52,10 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) {
         List<SittingId> ids = which.all
-                ? open.listSittings().all().stream().map(SittingSummary::id).toList()
+                ? open.listSittings().all().stream()
+                        .filter(s -> settings.isEmpty() || s.procedure().equals(Procedure.BodyTaps.KEY))
+                        .map(SittingSummary::id)
+                        .toList()
                 : which.some;
         ids.forEach(id -> reanalyse(open, id));
         return ExitCode.DONE;

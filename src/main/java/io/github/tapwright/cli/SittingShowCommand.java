@@ -35,11 +35,12 @@ final class SittingShowCommand extends ArchiveCommand {
     int run(OpenBench open) throws IOException {
         plot.ifPresent(PictureOption::check);
         Sitting sitting = open.showSitting().show(id);
+        Optional<Sitting> taps = open.findTaps().near(sitting);
         SittingText text = new SittingText(terminal(), bench().clock().getZone());
         if (json) {
-            terminal().print(ArchiveJson.sitting(sitting));
+            terminal().print(ArchiveJson.sitting(sitting, taps));
         } else {
-            text.print(sitting, open.findTaps().near(sitting));
+            text.print(sitting, taps);
         }
         if (plot.isPresent()) {
             text.draw(sitting, plot.get());

@@ -8,6 +8,7 @@ import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -43,8 +44,11 @@ final class SittingText {
                 .ifPresent(result -> new ResultText(terminal)
                         .print(files(sitting), result, lines(sitting, analysis), notices(sitting)));
         findings.notes().ifPresent(board -> print(sitting, board, taps));
-        findings.plucks()
-                .ifPresent(run -> new PlucksText(terminal, unit(run)).print(run.plucks(), List.of(), List.of()));
+        findings.plucks().ifPresent(run -> {
+            PlucksText text = new PlucksText(terminal, unit(run));
+            text.print(run.plucks(), List.of(), List.of());
+            text.printRemarks(remarks(sitting));
+        });
         terminal.say(
                 "%nMethod %s, analysis %d of %d",
                 analysis.methodVersion(), analysis.number(), sitting.analyses().size());
@@ -54,7 +58,8 @@ final class SittingText {
         List<ShownResonance> resonances =
                 taps.map(t -> t.resonances(t.latest())).orElse(List.of());
         new FingerboardText(terminal).print(files(sitting), board, resonances);
-        taps.ifPresent(t -> terminal.say("Resonances are those of the taps of sitting %s", t.id()));
+        taps.filter(t -> !board.fastDecays().isEmpty())
+                .ifPresent(t -> terminal.say("Resonances are those of the taps of sitting %s", t.id()));
     }
 
     private static String unit(PluckRun run) {
@@ -92,6 +97,12 @@ final class SittingText {
 
     private static List<String> files(Sitting sitting) {
         return sitting.recordings().stream().map(KeptRecording::fileName).toList();
+    }
+
+    private static List<String> remarks(Sitting sitting) {
+        return sitting.recordings().stream()
+                .flatMap(r -> r.facts().remarks().stream().map(n -> r.fileName() + ": " + n))
+                .toList();
     }
 
     private static List<String> notices(Sitting sitting) {

@@ -8,6 +8,7 @@ import io.github.tapwright.level.ChannelLevels;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.MeasuredLevels;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -21,7 +21,7 @@ final class SpreadConverter implements ITypeConverter<SetUpSpread> {
                     "a spread is % of frequency, % of Q and dB such as 0.3:5:1, not '" + text + "'");
         }
         try {
-            return new SetUpSpread(figure(form, 1) / 100, figure(form, 2) / 100, figure(form, 3));
+            return SetUpSpread.given(figure(form, 1) / 100, figure(form, 2) / 100, figure(form, 3));
         } catch (RefusedEntryException e) {
             throw new TypeConversionException(String.valueOf(e.getMessage()));
         }

@@ -24,6 +24,10 @@ final class TableOption {
                 });
     }
 
+    boolean wanted() {
+        return file.isPresent();
+    }
+
     void write(Supplier<String> table, Terminal terminal) throws IOException {
         if (file.isPresent()) {
             Files.writeString(file.get(), table.get(), StandardCharsets.UTF_8);

@@ -7,6 +7,7 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.SoundFacts;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.mode.Resonance;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,22 +12,48 @@ import java.util.Optional;
  * @param second its figures after
  * @param frequencyHz change of frequency, Hz
  * @param q change of Q
+ * @param decayTimeSeconds change of decay time, s
  * @param levelDb change of level relative to the highest resonance of its own sitting, dB
  */
 public record ResonanceChange(
-        Optional<String> name, Resonance first, Resonance second, Change frequencyHz, Change q, Change levelDb) {
+        Optional<String> name,
+        Resonance first,
+        Resonance second,
+        Difference frequencyHz,
+        Difference q,
+        Difference decayTimeSeconds,
+        Difference levelDb) {
 
-    static ResonanceChange between(Optional<String> name, Resonance a, Resonance b, SetUpSpread spread) {
+    static ResonanceChange between(
+            Optional<String> name,
+            Resonance a,
+            Resonance b,
+            Optional<Correction> ofFrequency,
+            SetUpSpread spread,
+            Comparability comparability) {
         return new ResonanceChange(
                 name,
                 a,
                 b,
-                Change.between(
-                        a.frequencyHz(),
-                        b.frequencyHz(),
-                        spread.frequencyShare() * a.frequencyHz().value(),
-                        spread.frequencyShare() * b.frequencyHz().value()),
-                Change.between(a.q(), b.q(), spread.qShare() * a.q().value(), spread.qShare() * b.q().value()),
-                Change.between(a.levelDb(), b.levelDb(), spread.levelDb(), spread.levelDb()));
+                Difference.between(
+                        Quantity.FREQUENCY, a.frequencyHz(), b.frequencyHz(), ofFrequency, spread, comparability),
+                Difference.between(Quantity.Q, a.q(), b.q(), Optional.empty(), spread, comparability),
+                Difference.between(
+                        Quantity.DECAY_TIME,
+                        a.decayTimeSeconds(),
+                        b.decayTimeSeconds(),
+                        Optional.empty(),
+                        spread,
+                        comparability),
+                Difference.between(Quantity.LEVEL, a.levelDb(), b.levelDb(), Optional.empty(), spread, comparability));
+    }
+
+    /**
+     * Every quantity.
+     *
+     * @return frequency, Q, decay time, level
+     */
+    public List<Difference> differences() {
+        return List.of(frequencyHz, q, decayTimeSeconds, levelDb);
     }
 }

@@ -1,21 +1,49 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.statistics.Estimate;
 
 /**
  * How far the same instrument's figures scatter from one setting up to the next, as standard deviations.
  *
  * @param frequencyShare of each frequency, 0 to 0.1
- * @param qShare of each Q, 0 to 1
- * @param levelDb of each relative level, 0 to 20 dB
+ * @param qShare of each Q and decay time, 0 to 1
+ * @param levelDb of each level, 0 to 20 dB
+ * @param degreesOfFreedom how much is known about them, above 0
+ * @param basis where they come from
  */
-public record SetUpSpread(double frequencyShare, double qShare, double levelDb) {
+public record SetUpSpread(double frequencyShare, double qShare, double levelDb, double degreesOfFreedom, Basis basis) {
+
+    /** Where a spread comes from. */
+    public enum Basis {
+        /** Cautious figures for a bench nobody has studied. */
+        ASSUMED("assumed, not measured on this bench"),
+        /** What the maker said. */
+        GIVEN("as given"),
+        /** A study of this bench, kept in the archive. */
+        STUDIED("measured on this bench");
+
+        private final String words;
+
+        Basis(String words) {
+            this.words = words;
+        }
+
+        /**
+         * The basis as people read it.
+         *
+         * @return words
+         */
+        public String words() {
+            return words;
+        }
+    }
 
     /**
      * Where the maker has not measured it: 0.3 % of frequency, 5 % of Q, 1 dB. Common practice, no source; five
      * sittings of one instrument on one day give a workshop its own figures.
      */
-    public static final SetUpSpread USUAL = new SetUpSpread(0.003, 0.05, 1);
+    public static final SetUpSpread USUAL = new SetUpSpread(0.003, 0.05, 1, Double.POSITIVE_INFINITY, Basis.ASSUMED);
 
     /** Refuses spreads that would hide or invent everything. */
     public SetUpSpread {
@@ -28,5 +56,47 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb) 
         if (!(levelDb >= 0 && levelDb <= 20)) {
             throw new RefusedEntryException("the spread of levels must lie between 0 and 20 dB");
         }
+        if (!(degreesOfFreedom > 0)) {
+            throw new IllegalArgumentException("degrees of freedom must be positive, were " + degreesOfFreedom);
+        }
+    }
+
+    /**
+     * The maker's own figures.
+     *
+     * @param frequencyShare of each frequency, 0 to 0.1
+     * @param qShare of each Q, 0 to 1
+     * @param levelDb of each level, 0 to 20 dB
+     * @return a spread taken as well known
+     */
+    public static SetUpSpread given(double frequencyShare, double qShare, double levelDb) {
+        return new SetUpSpread(frequencyShare, qShare, levelDb, Double.POSITIVE_INFINITY, Basis.GIVEN);
+    }
+
+    /**
+     * By how much two set-ups of the same body differ at most, 19 times of 20: t_0.975(ν)·√2·s.
+     *
+     * @param quantity what the figure is
+     * @param value the figure
+     * @return not negative, in the figure's unit
+     */
+    public double limit95(Quantity quantity, double value) {
+        return Math.sqrt(2) * of(quantity, value).halfWidth95();
+    }
+
+    /**
+     * What setting up again does to one figure: zero with this spread about it.
+     *
+     * @param quantity what the figure is
+     * @param value the figure
+     * @return an estimate of value 0 in the figure's unit
+     */
+    Estimate of(Quantity quantity, double value) {
+        double u = switch (quantity) {
+            case FREQUENCY -> frequencyShare * value;
+            case Q, DECAY_TIME -> qShare * value;
+            case LEVEL -> levelDb;
+        };
+        return new Estimate(0, Math.abs(u), degreesOfFreedom);
     }
 }

@@ -2,7 +2,6 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.ResonanceMatching;
-import io.github.tapwright.mode.ResonanceMatching.Pair;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import java.util.ArrayList;
@@ -12,12 +11,16 @@ import java.util.Optional;
 /**
  * Two sittings side by side.
  *
+ * @param comparability whether they may be compared at all
  * @param changes resonances found in both, lowest first
  * @param onlyFirst resonances of the first that have no partner
  * @param onlySecond resonances of the second that have no partner
  */
 public record SittingComparison(
-        List<ResonanceChange> changes, List<ShownResonance> onlyFirst, List<ShownResonance> onlySecond) {
+        Comparability comparability,
+        List<ResonanceChange> changes,
+        List<ShownResonance> onlyFirst,
+        List<ShownResonance> onlySecond) {
 
     /** Keeps copies of the lists. */
     public SittingComparison {
@@ -31,21 +34,29 @@ public record SittingComparison(
      *
      * @param first before
      * @param second after
-     * @param spread how far setting up again moves the figures
+     * @param bench what is known about the workshop
+     * @param despite the maker's reason to see refused figures all the same
      * @return the comparison
      */
-    public static SittingComparison of(Sitting first, Sitting second, SetUpSpread spread) {
+    public static SittingComparison of(Sitting first, Sitting second, BenchKnowledge bench, Optional<String> despite) {
+        Comparability comparability = Comparability.of(first, second, bench, despite);
         List<ShownResonance> before = new ArrayList<>(first.resonances(first.latest()));
         List<ShownResonance> after = new ArrayList<>(second.resonances(second.latest()));
         List<ResonanceChange> changes = new ArrayList<>();
-        for (Pair pair : ResonanceMatching.match(underNames(before), underNames(after))) {
+        for (ResonanceMatching.Pair pair : ResonanceMatching.match(underNames(before), underNames(after))) {
             ShownResonance a = take(before, pair.first());
             ShownResonance b = take(after, pair.second());
             Optional<String> name = a.name().or(b::name);
+            Optional<Correction> climate = ClimateCorrection.of(
+                    b.found().resonance().frequencyHz().value(),
+                    a.mode().or(b::mode),
+                    second.conditions().air(),
+                    first.conditions().air(),
+                    bench.sensitivity());
             changes.add(ResonanceChange.between(
-                    name, a.found().resonance(), b.found().resonance(), spread));
+                    name, a.found().resonance(), b.found().resonance(), climate, bench.spread(), comparability));
         }
-        return new SittingComparison(changes, before, after);
+        return new SittingComparison(comparability, changes, before, after);
     }
 
     private static List<NamedResonance> underNames(List<ShownResonance> shown) {

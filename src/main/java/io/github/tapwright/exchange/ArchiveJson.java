@@ -9,10 +9,12 @@ import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The JSON of what an archive keeps: instruments, sittings, or all of it. */
@@ -49,10 +51,13 @@ public final class ArchiveJson {
      * One sitting with every analysis it has.
      *
      * @param sitting the sitting
+     * @param taps the taps a run of notes is held against; empty if there are none
      * @return an object
      */
-    public static String sitting(Sitting sitting) {
-        return JsonText.of(document(sitting));
+    public static String sitting(Sitting sitting, Optional<Sitting> taps) {
+        Map<String, @Nullable Object> document = document(sitting, taps);
+        taps.ifPresent(t -> document.put("resonances_of_sitting", t.id().toString()));
+        return JsonText.of(document);
     }
 
     /**
@@ -62,7 +67,8 @@ public final class ArchiveJson {
      * @return an array of objects
      */
     public static String sittings(List<Sitting> sittings) {
-        return JsonText.of(sittings.stream().map(ArchiveJson::document).toList());
+        return JsonText.of(
+                sittings.stream().map(s -> document(s, Optional.empty())).toList());
     }
 
     /**
@@ -77,22 +83,29 @@ public final class ArchiveJson {
             List<Instrument> instruments, List<Sitting> sittings, List<KeptCalibration> calibrations) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("instruments", JsonText.array(InstrumentFields.ALL, instruments));
-        document.put("sittings", sittings.stream().map(ArchiveJson::document).toList());
+        document.put(
+                "sittings",
+                sittings.stream().map(s -> document(s, Optional.empty())).toList());
         document.put("calibrations", JsonText.array(CalibrationFields.KEPT, calibrations));
         return JsonText.of(document);
     }
 
-    private static Map<String, @Nullable Object> document(Sitting sitting) {
+    private static Map<String, @Nullable Object> document(Sitting sitting, Optional<Sitting> taps) {
+        List<ShownResonance> resonances =
+                taps.map(t -> t.resonances(t.latest())).orElse(List.of());
         Map<String, @Nullable Object> document = JsonText.object(SittingFields.ALL, sitting);
         document.put("recordings", JsonText.array(SittingFields.RECORDINGS, sitting.recordings()));
         document.put("names_given", JsonText.array(GIVEN_NAMES, sitting.givenNames()));
         document.put(
                 "analyses",
-                sitting.analyses().stream().map(a -> analysis(sitting, a)).toList());
+                sitting.analyses().stream()
+                        .map(a -> analysis(sitting, a, resonances))
+                        .toList());
         return document;
     }
 
-    private static Map<String, @Nullable Object> analysis(Sitting sitting, Analysis analysis) {
+    private static Map<String, @Nullable Object> analysis(
+            Sitting sitting, Analysis analysis, List<ShownResonance> resonances) {
         List<String> files =
                 sitting.recordings().stream().map(KeptRecording::fileName).toList();
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
@@ -100,7 +113,7 @@ public final class ArchiveJson {
         document.put("made_at", analysis.madeAt().toString());
         Findings findings = analysis.findings();
         findings.taps().ifPresent(result -> addTaps(document, files, result, ResonanceRow.of(sitting, analysis)));
-        findings.notes().ifPresent(board -> document.putAll(new FingerboardJson(files, board, List.of()).findings()));
+        findings.notes().ifPresent(board -> document.putAll(new FingerboardJson(files, board, resonances).findings()));
         findings.plucks().ifPresent(run -> addPlucks(document, files, run));
         document.put("method_version", analysis.methodVersion());
         return document;
@@ -122,5 +135,6 @@ public final class ArchiveJson {
         document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
         document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
         document.put("open_strings_hz", run.tuning().openHz());
+        document.put("fret_count", run.tuning().fretCount());
     }
 }

@@ -55,6 +55,9 @@ public final class FingerboardJson {
         document.put("warnings", board.warnings());
         document.put("open_strings_hz", board.settings().tuning().openHz());
         document.put("order", board.settings().order().name().toLowerCase(Locale.ROOT));
+        document.put("fret_count", board.settings().tuning().fretCount());
+        document.put(
+                "settings", JsonText.object(NoteJson.SETTINGS, board.settings().notes()));
         document.put("method_version", board.methodVersion());
         return document;
     }

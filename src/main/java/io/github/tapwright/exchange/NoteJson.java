@@ -16,10 +16,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The JSON of note analyses made without an archive. */
+/** The JSON of analyses of plucked notes. */
 public final class NoteJson {
 
-    private static final List<Field<NoteSettings>> SETTINGS = List.of(
+    static final List<Field<NoteSettings>> SETTINGS = List.of(
             Field.of("a4_hz", NoteSettings::a4Hz),
             Field.of("lowest_pitch_hz", NoteSettings::lowestPitchHz),
             Field.of("highest_pitch_hz", NoteSettings::highestPitchHz),
@@ -67,13 +67,13 @@ public final class NoteJson {
             Field.of("harmonic_cents", Partial::harmonicCents),
             Field.of("series_cents", Partial::seriesCents),
             Field.of("fits_series", Partial::fitsSeries),
-            Field.maybe("decay_time_s", p -> whole(p.decay()).map(Estimate::value)),
-            Field.maybe("decay_time_u_s", p -> whole(p.decay()).map(Estimate::standardUncertainty)),
+            Field.maybe("decay_time_s", p -> p.decay().whole().map(Estimate::value)),
+            Field.maybe("decay_time_u_s", p -> p.decay().whole().map(Estimate::standardUncertainty)),
             Field.maybe("early_decay_time_s", p -> p.decay().early().map(Estimate::value)),
             Field.maybe("early_decay_time_u_s", p -> p.decay().early().map(Estimate::standardUncertainty)),
             Field.maybe("late_decay_time_s", p -> late(p.decay()).map(Estimate::value)),
             Field.maybe("late_decay_time_u_s", p -> late(p.decay()).map(Estimate::standardUncertainty)),
-            Field.of("two_stage", p -> p.decay() instanceof PartialDecay.TwoStage),
+            Field.of("two_stage", p -> p.decay() instanceof PartialDecay.TwoStage two && two.stagesDiffer()),
             Field.maybe(
                     "beat_hz",
                     p -> p.decay() instanceof PartialDecay.TwoStage two && two.beats()
@@ -83,6 +83,11 @@ public final class NoteJson {
                     "refused_because",
                     p -> p.decay() instanceof PartialDecay.Refused refused
                             ? Optional.of(refused.reason())
+                            : Optional.empty()),
+            Field.maybe(
+                    "stages_not_told_because",
+                    p -> p.decay() instanceof PartialDecay.Blended blended
+                            ? Optional.of(blended.reason())
                             : Optional.empty()));
 
     private NoteJson() {}
@@ -160,10 +165,6 @@ public final class NoteJson {
 
     private static <T> Optional<T> pitch(NoteResult result, Function<Pitch, T> of) {
         return result.pitch().found().map(of);
-    }
-
-    private static Optional<Estimate> whole(PartialDecay decay) {
-        return decay instanceof PartialDecay.TwoStage two ? Optional.of(two.decayTimeSeconds()) : decay.early();
     }
 
     /** One stage that explains the data stands for both. */

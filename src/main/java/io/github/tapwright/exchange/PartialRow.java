@@ -21,6 +21,7 @@ record PartialRow(String file, int noteNumber, Optional<Fret> place, NoteResult 
     static final List<Field<PartialRow>> FIELDS = Stream.concat(
                     Stream.<Field<PartialRow>>of(
                             Field.of("file", PartialRow::file),
+                            Field.of("note_method_version", r -> r.note.methodVersion()),
                             Field.of("note_number", PartialRow::noteNumber),
                             Field.maybe("string", r -> r.place.map(Fret::string)),
                             Field.maybe("fret", r -> r.place.map(Fret::fret)),

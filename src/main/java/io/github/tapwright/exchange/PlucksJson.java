@@ -6,6 +6,7 @@ import io.github.tapwright.statistics.Estimate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The JSON of plucks and of their comparison. */
@@ -41,6 +42,10 @@ public final class PlucksJson {
         document.put("a", JsonText.array(PluckRow.FIELDS, PluckRow.of(first.files(), first.plucks())));
         document.put("b", JsonText.array(PluckRow.FIELDS, PluckRow.of(second.files(), second.plucks())));
         document.put(
+                "warnings",
+                Stream.concat(first.remarks().stream(), second.remarks().stream())
+                        .toList());
+        document.put(
                 "comparisons", comparisons.stream().map(PlucksJson::comparison).toList());
         return JsonText.of(document);
     }
@@ -50,13 +55,15 @@ public final class PlucksJson {
      *
      * @param files as given
      * @param plucks in the order played
+     * @param remarks what a reader must know about the files
      */
-    public record Side(List<String> files, List<Pluck> plucks) {
+    public record Side(List<String> files, List<Pluck> plucks, List<String> remarks) {
 
         /** Keeps copies of the lists. */
         public Side {
             files = List.copyOf(files);
             plucks = List.copyOf(plucks);
+            remarks = List.copyOf(remarks);
         }
     }
 

@@ -24,6 +24,7 @@ record RunNoteRow(String file, int number, Tuning tuning, Fingerboard.Note note,
     static final List<Field<RunNoteRow>> FIELDS = Stream.concat(
                     Stream.<Field<RunNoteRow>>of(
                             Field.of("file", RunNoteRow::file),
+                            Field.of("note_method_version", r -> r.note.result().methodVersion()),
                             Field.of("number", RunNoteRow::number),
                             Field.of("found_at_s", r -> r.note.attackSeconds()),
                             Field.maybe("string", r -> r.note.place().map(Fret::string)),

@@ -3,6 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Sitting;
@@ -28,6 +29,9 @@ final class SittingFields {
             Field.maybe("microphone", c -> c.microphone().model()),
             Field.maybe("microphone_distance_mm", c -> c.microphone().distanceMm()),
             Field.maybe("gain", c -> c.microphone().gain()),
+            Field.maybe("rested_h", c -> c.air().restedHours()),
+            Field.maybe("added_mass_g", c -> c.addedMass().map(AddedMass::grams)),
+            Field.maybe("added_mass_place", c -> c.addedMass().flatMap(AddedMass::place)),
             Field.maybe("operator", Conditions::operator),
             Field.maybe("note", Conditions::note),
             Field.of("unknown", Conditions::unknown));

@@ -14,6 +14,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Microphone;
@@ -92,7 +93,10 @@ public final class WorkshopJson {
         JsonNode strings = node.path("strings");
         return new Conditions(
                 text(node, "stage").flatMap(Stage::find),
-                new Air(figure(node, "temperature_c"), figure(node, "relative_humidity_percent")),
+                new Air(
+                        figure(node, "temperature_c"),
+                        figure(node, "relative_humidity_percent"),
+                        figure(node, "rested_h")),
                 new Strings(
                         text(strings, "state").flatMap(StringState::find),
                         text(strings, "set"),
@@ -103,6 +107,7 @@ public final class WorkshopJson {
                 new Placing(text(node, "support"), text(node, "strike_tool"), text(node, "strike_place")),
                 new Microphone(
                         text(node, "microphone"), figure(node, "distance_m").map(m -> 1000 * m), text(node, "gain")),
+                figure(node, "added_mass_g").map(g -> new AddedMass(g, text(node, "added_mass_place"))),
                 text(node, "operator"),
                 text(node, "note"));
     }

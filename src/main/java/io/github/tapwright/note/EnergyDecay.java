@@ -189,9 +189,14 @@ final class EnergyDecay {
         }
         double seconds = -60 / slope;
         double left = Math.max(0, ll - tl * tl / tt);
-        double crooked = Math.sqrt(left / tt / Math.max(1, runs(first, last, step, meanT, meanL, slope) - 2));
-        double u = Math.hypot(uSlope(first, last, step, meanT, tt), crooked) * seconds / -slope;
-        return new Finding.Found<>(new DecayTime(range, Estimate.of(seconds, u), 1000 * left / ll));
+        double freedom = Math.max(1, runs(first, last, step, meanT, meanL, slope) - 2);
+        double crooked = Math.sqrt(left / tt / freedom);
+        double all = Math.hypot(uSlope(first, last, step, meanT, tt), crooked);
+        // Welch and Satterthwaite: noise is as good as known, crookedness is not. [GUM] G.4.
+        double share = crooked == 0 ? 0 : crooked / all;
+        double known = share == 0 ? Double.POSITIVE_INFINITY : freedom / Math.pow(share, 4);
+        return new Finding.Found<>(
+                new DecayTime(range, new Estimate(seconds, all * seconds / -slope, known), 1000 * left / ll));
     }
 
     /** How often the curve stays on one side of its line: every stay counts as one independent deviation. */

@@ -40,6 +40,30 @@ public record NoteResult(
         NoteSettings settings,
         String methodVersion) {
 
+    /**
+     * The same, said of a channel of the recording it was cut from.
+     *
+     * @param channel which channel was listened to, from 0
+     * @return changed result
+     */
+    public NoteResult ofChannel(int channel) {
+        return new NoteResult(
+                pitch,
+                inharmonicity,
+                partials,
+                decay,
+                onsetSeconds,
+                attackSeconds,
+                spectralCentroidHz,
+                seriesScatterCents,
+                disturbance,
+                channel,
+                durationSeconds,
+                warnings,
+                settings,
+                methodVersion);
+    }
+
     /** Keeps copies of the lists. */
     public NoteResult {
         partials = List.copyOf(partials);

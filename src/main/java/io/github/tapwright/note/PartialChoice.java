@@ -66,7 +66,7 @@ final class PartialChoice {
         List<PartialFit> starts = pairs(one).stream()
                 .map(pair -> new PartialFit(one.band(), pair))
                 .toList();
-        List<PartialFit> promising = best(2, best(3, starts, FIRST_STEPS), QUICK_STEPS);
+        List<PartialFit> promising = best(2, best(4, starts, FIRST_STEPS), QUICK_STEPS);
         PartialFit two = PartialRefinement.refine(promising.get(0), THOROUGH_STEPS);
         return earns(two, one) ? two : one;
     }
@@ -91,13 +91,14 @@ final class PartialChoice {
                         * (larger.tones().size() - smaller.tones().size());
     }
 
-    /** Starts: fast and slow at one place, equals a little apart, and a second where most is left over. */
+    /** Starts: fast and slow at one place, whichever of them the single sine took; equals a little apart; where most is left. */
     private static List<List<DecayingTone>> pairs(PartialFit one) {
         DecayingTone tone = one.tones().get(0);
         double apartHz = Math.max(0.3 * tone.widthHz(), 0.5 * one.band().binHz());
         List<List<DecayingTone>> starts = new ArrayList<>();
         starts.add(pair(tone, 0.1 * apartHz, 3, 0.6));
         starts.add(pair(tone, -0.1 * apartHz, 8, 0.9));
+        starts.add(pair(tone, 0.1 * apartHz, 1.1, 0.08));
         starts.add(pair(tone, apartHz, 1.2, 0.8));
         starts.add(pair(tone, -apartHz, 1.2, 0.8));
         starts.add(List.of(tone, DecayingTone.of(leftOverHz(one), tone.sigma())));

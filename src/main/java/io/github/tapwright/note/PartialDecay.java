@@ -9,16 +9,36 @@ public sealed interface PartialDecay {
     /**
      * The 60 dB time of the fast stage, or of the only one.
      *
-     * @return empty if the decay was refused
+     * @return empty if the decay was refused or its stages cannot be told apart
      */
-    Optional<Estimate> early();
+    default Optional<Estimate> early() {
+        return Optional.empty();
+    }
 
     /**
      * The 60 dB time of the slow stage.
      *
      * @return empty unless there are two
      */
-    Optional<Estimate> late();
+    default Optional<Estimate> late() {
+        return Optional.empty();
+    }
+
+    /**
+     * The time until the whole partial has fallen by 60 dB, whatever its stages.
+     *
+     * @return empty if the decay was refused
+     */
+    Optional<Estimate> whole();
+
+    /**
+     * Why less is known than could be.
+     *
+     * @return one line for the maker; empty if nothing is missing
+     */
+    default Optional<String> reservation() {
+        return Optional.empty();
+    }
 
     /**
      * One exponential explains the partial.
@@ -28,13 +48,13 @@ public sealed interface PartialDecay {
     record OneStage(Estimate decayTimeSeconds) implements PartialDecay {
 
         @Override
-        public Optional<Estimate> early() {
+        public Optional<Estimate> whole() {
             return Optional.of(decayTimeSeconds);
         }
 
         @Override
-        public Optional<Estimate> late() {
-            return Optional.empty();
+        public Optional<Estimate> early() {
+            return Optional.of(decayTimeSeconds);
         }
     }
 
@@ -58,6 +78,25 @@ public sealed interface PartialDecay {
             boolean beats)
             implements PartialDecay {
 
+        /**
+         * Whether the two die away at different paces, and do not just beat.
+         *
+         * @return false if the two times agree within the 95 % interval of their difference
+         */
+        public boolean stagesDiffer() {
+            double u =
+                    Math.hypot(earlyDecayTimeSeconds.standardUncertainty(), lateDecayTimeSeconds.standardUncertainty());
+            double freedom =
+                    Math.min(earlyDecayTimeSeconds.degreesOfFreedom(), lateDecayTimeSeconds.degreesOfFreedom());
+            return new Estimate(lateDecayTimeSeconds.value() - earlyDecayTimeSeconds.value(), u, freedom)
+                    .differsFromZero();
+        }
+
+        @Override
+        public Optional<Estimate> whole() {
+            return Optional.of(decayTimeSeconds);
+        }
+
         @Override
         public Optional<Estimate> early() {
             return Optional.of(earlyDecayTimeSeconds);
@@ -70,6 +109,25 @@ public sealed interface PartialDecay {
     }
 
     /**
+     * Two exponentials are needed, and only what both make together is known.
+     *
+     * @param decayTimeSeconds time until both together have fallen by 60 dB since the pluck, beats averaged out
+     * @param reason why they cannot be told apart, one line for the maker
+     */
+    record Blended(Estimate decayTimeSeconds, String reason) implements PartialDecay {
+
+        @Override
+        public Optional<Estimate> whole() {
+            return Optional.of(decayTimeSeconds);
+        }
+
+        @Override
+        public Optional<String> reservation() {
+            return Optional.of(reason);
+        }
+    }
+
+    /**
      * The recording does not carry the decay.
      *
      * @param reason one line for the maker
@@ -77,13 +135,13 @@ public sealed interface PartialDecay {
     record Refused(String reason) implements PartialDecay {
 
         @Override
-        public Optional<Estimate> early() {
+        public Optional<Estimate> whole() {
             return Optional.empty();
         }
 
         @Override
-        public Optional<Estimate> late() {
-            return Optional.empty();
+        public Optional<String> reservation() {
+            return Optional.of(reason);
         }
     }
 }

@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.note.PartialDecay.Blended;
 import io.github.tapwright.note.PartialDecay.OneStage;
 import io.github.tapwright.note.PartialDecay.Refused;
 import io.github.tapwright.note.PartialDecay.TwoStage;
@@ -79,10 +80,11 @@ final class PartialReport {
             return new Refused("two decays too alike to be told apart; record longer or pluck in another direction");
         }
         if (!isSure(early.orElseThrow()) || !isSure(late.orElseThrow())) {
-            return new Refused(String.format(
+            String reason = String.format(
                     Locale.ROOT,
                     "dies away in two stages or beats, but %.2f s of this quality do not tell how fast each is",
-                    seconds));
+                    seconds);
+            return isSure(whole.orElseThrow()) ? new Blended(whole.orElseThrow(), reason) : new Refused(reason);
         }
         return new TwoStage(
                 early.orElseThrow(),

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param hole soundhole open or covered
  * @param placing how the instrument was held and struck
  * @param microphone which microphone, where, at which gain
+ * @param addedMass a mass stuck to the instrument; empty if there was none
  * @param operator who struck; empty if unknown
  * @param note anything else; empty if there is nothing
  */
@@ -29,6 +30,7 @@ public record Conditions(
         HoleState hole,
         Placing placing,
         Microphone microphone,
+        Optional<AddedMass> addedMass,
         Optional<String> operator,
         Optional<String> note) {
 
@@ -41,6 +43,7 @@ public record Conditions(
             Placing.UNKNOWN,
             Microphone.UNKNOWN,
             Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     /** Takes blanks off the texts. */
@@ -50,7 +53,8 @@ public record Conditions(
     }
 
     /**
-     * What nobody wrote down, because whoever compares sittings must see it.
+     * What nobody wrote down, because whoever compares sittings must see it. An added mass is not among it: what
+     * nobody stuck on is not there.
      *
      * @return names of the missing conditions in a fixed order, such as "relative humidity"
      */
@@ -59,6 +63,7 @@ public record Conditions(
         known.put("stage", stage.isPresent());
         known.put("temperature", air.temperatureCelsius().isPresent());
         known.put("relative humidity", air.relativeHumidityPercent().isPresent());
+        known.put("hours in this air", air.restedHours().isPresent());
         known.put("strings", strings.state().isPresent());
         known.put("string set", strings.setName().isPresent() || withoutStrings());
         known.put("strings fitted on", strings.fittedOn().isPresent() || withoutStrings());

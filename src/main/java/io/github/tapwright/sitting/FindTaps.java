@@ -23,9 +23,12 @@ public final class FindTaps {
      * The taps nearest in time, with the hole not covered, that found a resonance.
      *
      * @param run any sitting
-     * @return a sitting of taps on the same instrument; empty if there is none
+     * @return a sitting of taps on the same instrument; empty if there is none, or this is no run of notes
      */
     public Optional<Sitting> near(Sitting run) {
+        if (run.latest().findings().notes().isEmpty()) {
+            return Optional.empty();
+        }
         return sittings.list(Optional.of(run.instrument())).stream()
                 .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY)
                         && s.hole() != HoleState.COVERED

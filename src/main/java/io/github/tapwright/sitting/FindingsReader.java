@@ -18,7 +18,7 @@ final class FindingsReader {
 
     FindingsReader(RecordingSource source, CalibrationStore calibrations) {
         this.tracks = new TrackReader(source);
-        this.runs = new MapFingerboard(source, SideBySide.ONE_BY_ONE);
+        this.runs = new MapFingerboard(source, SideBySide.ALL_PROCESSORS);
         this.plucks = new MeasurePlucks(source);
         this.calibrations = new ShowCalibration(calibrations);
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.level.FullScale;
+import io.github.tapwright.level.LevelAnalysis;
 import io.github.tapwright.level.SoundLevelMeter;
 import io.github.tapwright.level.SoundLevels;
 import io.github.tapwright.note.NoteAnalysis;
@@ -21,7 +22,7 @@ import java.util.Optional;
 public final class MapFingerboard {
 
     /** Version of the cutting and placing, kept with every result. */
-    public static final String METHOD_VERSION = "fingerboard-1";
+    public static final String METHOD_VERSION = "fingerboard-2, " + LevelAnalysis.METHOD_VERSION;
 
     private static final double LONGEST_SECONDS = 15;
 
@@ -29,21 +30,21 @@ public final class MapFingerboard {
     private static final long SAMPLES_AT_ONCE = 3_000_000;
 
     private final RunReader runs;
-    private final SideBySide crew;
+    private final SideBySide sideBySide;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param source what opens sound files
-     * @param crew how notes already cut out are analysed
+     * @param sideBySide how notes already cut out are analysed
      */
-    public MapFingerboard(RecordingSource source, SideBySide crew) {
+    public MapFingerboard(RecordingSource source, SideBySide sideBySide) {
         this.runs = new RunReader(source);
-        this.crew = crew;
+        this.sideBySide = sideBySide;
     }
 
     /** A note cut out of its run. */
-    private record Cut(double attackSeconds, Recording excerpt) {
+    private record Cut(double attackSeconds, Recording excerpt, int channel) {
 
         long samples() {
             return (long) excerpt.length() * excerpt.channelCount();
@@ -103,32 +104,32 @@ public final class MapFingerboard {
         List<String> notices = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
             String name = files.get(f).name();
-            facts.get(f).notices().forEach(n -> notices.add(name + ": " + n));
+            facts.get(f).remarks().forEach(n -> notices.add(name + ": " + n));
         }
         return notices;
     }
 
     private SoundFacts notes(SoundFile file, int number, Fingerboard.Settings settings, List<Heard> heard) {
         List<Cut> waiting = new ArrayList<>();
-        SoundFacts facts = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt) -> {
-            waiting.add(new Cut(attackSeconds, excerpt));
+        SoundFacts facts = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt, channel) -> {
+            waiting.add(new Cut(attackSeconds, excerpt, channel));
             if (waiting.stream().mapToLong(Cut::samples).sum() >= SAMPLES_AT_ONCE) {
-                heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
+                heard.addAll(sideBySide.each(waiting, cut -> heard(number, cut, settings)));
                 waiting.clear();
             }
         });
-        heard.addAll(crew.each(waiting, cut -> heard(number, cut, settings)));
+        heard.addAll(sideBySide.each(waiting, cut -> heard(number, cut, settings)));
         return facts;
     }
 
     private static Heard heard(int file, Cut cut, Fingerboard.Settings settings) {
         NoteResult result = NoteAnalysis.analyse(cut.excerpt.stream(), settings.notes());
-        return new Heard(file, cut.attackSeconds, result, levels(cut.excerpt, result.channelUsed()));
+        return new Heard(file, cut.attackSeconds, result.ofChannel(cut.channel), levels(cut.excerpt));
     }
 
-    private static Optional<SoundLevels> levels(Recording excerpt, int channel) {
+    private static Optional<SoundLevels> levels(Recording excerpt) {
         SoundLevelMeter meter = new SoundLevelMeter(excerpt.sampleRate());
-        meter.take(excerpt.channel(channel), excerpt.length());
+        meter.take(excerpt.channel(0), excerpt.length());
         return meter.levels(new FullScale());
     }
 
@@ -140,20 +141,26 @@ public final class MapFingerboard {
         long pitchless =
                 notes.stream().filter(n -> n.result().pitch().found().isEmpty()).count();
         if (pitchless > 0) {
-            doubts.add(pitchless + " sounds have no pitch: knocks, or two strings at once");
+            doubts.add(count(pitchless, " sound has", " sounds have") + " no pitch: knocks, or two strings at once");
         }
         long astray = notes.stream()
                 .filter(n -> n.result().pitch().found().isPresent() && n.place().isEmpty())
                 .count();
         if (astray > 0) {
-            doubts.add(astray + " notes lie on no fret of this tuning within 60 cents; check the tuning given");
+            doubts.add(count(astray, " note lies", " notes lie")
+                    + " on no fret of this tuning within 60 cents; check the tuning given");
         }
         Map<Fret, Integer> played = new HashMap<>();
         notes.forEach(n -> n.place().ifPresent(p -> played.merge(p, 1, Integer::sum)));
         long twice = played.values().stream().filter(c -> c > 1).count();
         if (twice > 0) {
-            doubts.add(twice + " places hold more than one note; the map shows the last, fast decays use the longest");
+            doubts.add(count(twice, " place holds", " places hold")
+                    + " more than one note; the map shows the last, fast decays use the longest");
         }
         return doubts;
+    }
+
+    private static String count(long number, String one, String several) {
+        return number + (number == 1 ? one : several);
     }
 }

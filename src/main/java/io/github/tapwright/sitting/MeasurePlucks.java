@@ -9,6 +9,7 @@ import io.github.tapwright.note.NoteAnalysis;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.RoughPitch;
 import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.PlaceAssignment;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
@@ -21,12 +22,11 @@ import java.util.OptionalDouble;
 public final class MeasurePlucks {
 
     /** Version of the cutting and measuring, kept with every result. */
-    public static final String METHOD_VERSION = "plucks-1";
+    public static final String METHOD_VERSION =
+            "plucks-2, " + LevelAnalysis.METHOD_VERSION + ", " + NoteAnalysis.METHOD_VERSION;
 
     /** Long enough for the loudest moment of any pluck and for 400 ms of loudness. */
     private static final double LONGEST_SECONDS = 1.5;
-
-    private static final double MOST_CENTS = 60;
 
     private final RunReader runs;
 
@@ -46,16 +46,27 @@ public final class MeasurePlucks {
      * @param tuning what the open strings sound
      * @param levels what the samples mean
      * @param progress told about each file
-     * @return the plucks in the order played
+     * @return the plucks in the order played, and what reading each file showed
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
-    public List<Pluck> measure(List<Path> files, Tuning tuning, LevelSettings levels, Progress progress) {
-        return read(files.stream().map(SoundFile::of).toList(), tuning, levels, progress)
-                .plucks();
+    public Measured measure(List<Path> files, Tuning tuning, LevelSettings levels, Progress progress) {
+        return read(files.stream().map(SoundFile::of).toList(), tuning, levels, progress);
     }
 
-    /** What a set of files gave, and what reading each showed. */
-    record Measured(List<SoundFacts> facts, List<Pluck> plucks) {}
+    /**
+     * What a set of files gave.
+     *
+     * @param facts what reading each showed
+     * @param plucks in the order played
+     */
+    public record Measured(List<SoundFacts> facts, List<Pluck> plucks) {
+
+        /** Keeps copies of the lists. */
+        public Measured {
+            facts = List.copyOf(facts);
+            plucks = List.copyOf(plucks);
+        }
+    }
 
     Measured read(List<SoundFile> files, Tuning tuning, LevelSettings levels, Progress progress) {
         List<Pluck> plucks = new ArrayList<>();
@@ -66,7 +77,8 @@ public final class MeasurePlucks {
             facts.add(runs.each(
                     files.get(f),
                     LONGEST_SECONDS,
-                    (attackSeconds, excerpt) -> plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
+                    (attackSeconds, excerpt, channel) ->
+                            plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
         }
         progress.at("done", files.size(), files.size());
         return new Measured(facts, plucks);
@@ -76,7 +88,7 @@ public final class MeasurePlucks {
             int file, double attackSeconds, Recording excerpt, Tuning tuning, LevelSettings settings) {
         RoughPitch note = NoteAnalysis.roughPitch(excerpt.stream(), NoteSettings.STANDARD);
         LevelReport report = LevelAnalysis.of(excerpt.stream(), settings);
-        ChannelLevels levels = report.channels().get(note.channelUsed());
+        ChannelLevels levels = report.channels().get(0);
         return new Pluck(
                 file,
                 attackSeconds,
@@ -88,7 +100,7 @@ public final class MeasurePlucks {
     }
 
     private static Optional<Integer> openString(double pitchHz, Tuning tuning) {
-        return tuning.placesOf(pitchHz, MOST_CENTS).stream()
+        return tuning.placesOf(pitchHz, PlaceAssignment.MOST_CENTS).stream()
                 .filter(p -> p.fret() == 0)
                 .map(Fret::string)
                 .findFirst();

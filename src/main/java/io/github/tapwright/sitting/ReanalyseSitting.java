@@ -41,8 +41,8 @@ public final class ReanalyseSitting {
         Analysis latest = sitting.latest();
         Procedure before = latest.findings().procedure();
         if (settings.isPresent() && !(before instanceof Procedure.BodyTaps)) {
-            throw new RefusedEntryException(
-                    "sitting " + id + " is for " + before.key() + "; a band of frequencies is for taps only");
+            throw new RefusedEntryException("sitting " + id + " is for " + before.key()
+                    + "; a band of frequencies is for taps only, leave it out for this sitting");
         }
         Procedure procedure = settings.<Procedure>map(Procedure.BodyTaps::new).orElse(before);
         List<SoundFile> files = sitting.recordings().stream()

@@ -17,8 +17,8 @@ final class RunReader {
     @FunctionalInterface
     interface Taker {
 
-        /** Takes a pluck that began at a time of the recording. */
-        void take(double attackSeconds, Recording excerpt);
+        /** Takes a pluck that began at a time of the recording, in the one channel that was listened to. */
+        void take(double attackSeconds, Recording excerpt, int channel);
     }
 
     /**
@@ -40,7 +40,8 @@ final class RunReader {
             Excerpts.each(
                     recording.stream(),
                     track.spans(longestSeconds),
-                    (i, excerpt) -> taker.take(track.attacksSeconds().get(i), excerpt.only(track.channelUsed())));
+                    (i, excerpt) -> taker.take(
+                            track.attacksSeconds().get(i), excerpt.only(track.channelUsed()), track.channelUsed()));
             return heard.facts;
         });
     }

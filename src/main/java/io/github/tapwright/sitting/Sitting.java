@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.TapResult;
@@ -46,6 +47,20 @@ public record Sitting(
      */
     public Analysis latest() {
         return analyses.get(analyses.size() - 1);
+    }
+
+    /**
+     * Refuses a sitting that is for something else than taps.
+     *
+     * @return this sitting
+     * @throws RefusedEntryException if it is for notes or plucks
+     */
+    public Sitting requireTaps() {
+        if (latest().taps().isEmpty()) {
+            throw new RefusedEntryException("sitting " + id + " is for "
+                    + latest().findings().procedure().key() + "; choose a sitting of taps");
+        }
+        return this;
     }
 
     /**

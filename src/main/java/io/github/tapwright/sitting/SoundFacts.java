@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,6 +20,20 @@ public record SoundFacts(
         int channelUsed,
         double durationSeconds,
         List<String> notices) {
+
+    /**
+     * What a reader of the figures must know about the file: its notices, and which of several channels was used.
+     *
+     * @return one line each
+     */
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>(notices);
+        if (channelCount > 1) {
+            remarks.add(
+                    "channel " + (channelUsed + 1) + " of " + channelCount + " is used, the one with the most energy");
+        }
+        return remarks;
+    }
 
     /** Keeps a copy of the notices. */
     public SoundFacts {

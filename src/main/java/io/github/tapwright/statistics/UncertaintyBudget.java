@@ -1,6 +1,7 @@
 package io.github.tapwright.statistics;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -67,6 +68,14 @@ public record UncertaintyBudget(double value, List<Component> components, List<C
         var names = components.stream().map(Component::name).collect(Collectors.toSet());
         if (components.isEmpty() || names.size() != components.size()) {
             throw new IllegalArgumentException("a budget needs parts, each with a name of its own");
+        }
+        long joined = correlations.stream()
+                .map(c -> Set.of(c.first(), c.second()))
+                .distinct()
+                .count();
+        if (joined != correlations.size()) {
+            throw new IllegalArgumentException(
+                    "two parts are joined by more than one correlation: give each pair once");
         }
         for (Correlation correlation : correlations) {
             if (!names.contains(correlation.first()) || !names.contains(correlation.second())) {

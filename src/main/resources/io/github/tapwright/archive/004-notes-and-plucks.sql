@@ -95,7 +95,8 @@ CREATE TABLE note_warning (
     FOREIGN KEY (analysis_id, note) REFERENCES note (analysis_id, ordinal)
 ) STRICT, WITHOUT ROWID;
 
--- One stage: late_ and beat_ columns are NULL. Refused: refusal says why and every decay column is NULL.
+-- One stage: late_ and beat_ columns are NULL. refusal says why the stages are not known; then every decay column is
+-- NULL but decay_time, if the whole is known.
 CREATE TABLE note_partial (
     analysis_id        INTEGER NOT NULL,
     note               INTEGER NOT NULL,

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.sitting.AddedMass;
+import io.github.tapwright.sitting.Air;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +42,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-4-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-6-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -109,6 +113,32 @@ class MigrationTest {
     }
 
     @Test
+    void anArchiveOfTheFifthVersionKeepsWhatAnEditReplacesOfMassAndRestToo() throws SQLException {
+        Path old = folder.resolve("fifth");
+        Workshop.in(old, Migration.known().subList(0, 5)).close();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + old.resolve("tapwright.db"));
+                Statement statement = connection.createStatement()) {
+            statement.executeUpdate("INSERT INTO sitting (instrument_id, taken_at, time_known, added_at)"
+                    + " VALUES (1, '2026-03-14T09:26:53.000000000Z', 1, '2026-03-14T09:26:53.000000000Z')");
+        }
+        SittingId id = new SittingId(1);
+        Conditions loaded = conditions(Optional.of(30.0), Optional.of(new AddedMass(20, Optional.of("bridge"))));
+        Conditions bare = conditions(Optional.empty(), Optional.empty());
+        try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
+            archive.sittings().correct(id, loaded);
+            archive.sittings().correct(id, bare);
+            assertThat(archive.sittings().corrected(id)).containsExactly(Conditions.UNKNOWN, loaded);
+        }
+    }
+
+    private static Conditions conditions(Optional<Double> restedHours, Optional<AddedMass> mass) {
+        Conditions c = Conditions.UNKNOWN;
+        Air air = new Air(Optional.empty(), Optional.empty(), restedHours);
+        return new Conditions(
+                c.stage(), air, c.strings(), c.hole(), c.placing(), c.microphone(), mass, c.operator(), c.note());
+    }
+
+    @Test
     void aMigrationThatFailsLeavesTheOldVersion() {
         fill();
 
@@ -131,7 +161,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 5, this program knows up to 4; use the newer program");
+                .withMessageContaining("has version 7, this program knows up to 6; use the newer program");
     }
 
     @Test

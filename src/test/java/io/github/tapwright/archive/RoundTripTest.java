@@ -16,6 +16,7 @@ import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Conditions;
@@ -95,7 +96,7 @@ class RoundTripTest {
     void everyFieldOfASittingComesBack() {
         Conditions conditions = new Conditions(
                 Optional.of(Stage.STRUNG),
-                new Air(Optional.of(21.4), Optional.of(47.5)),
+                new Air(Optional.of(21.4), Optional.of(47.5), Optional.of(30.5)),
                 new Strings(
                         Optional.of(StringState.DAMPED),
                         Optional.of("normal set"),
@@ -103,6 +104,7 @@ class RoundTripTest {
                 HoleState.COVERED,
                 new Placing(Optional.of("foam"), Optional.of("knuckle"), Optional.of("bridge")),
                 new Microphone(Optional.of("small diaphragm"), Optional.of(500.0), Optional.of("knob at 4")),
+                Optional.of(new AddedMass(20.5, Optional.of("bridge, middle"))),
                 Optional.of("the apprentice"),
                 Optional.of("two\nlines"));
         Moment day = Moment.on(LocalDate.of(2026, 3, 13), ZoneOffset.UTC);

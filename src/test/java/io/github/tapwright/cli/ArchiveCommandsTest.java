@@ -63,14 +63,14 @@ class ArchiveCommandsTest {
                 new ObjectMapper().readTree(done("compare", "1", "2", "--json").out());
 
         assertThat(document.path("changes").size()).isGreaterThan(3);
-        JsonNode change = document.path("changes").path(0);
-        assertThat(change.path("frequency_change_hz").doubleValue())
-                .isEqualTo(change.path("b_frequency_hz").doubleValue()
-                        - change.path("a_frequency_hz").doubleValue());
-        assertThat(change.path("frequency_change_u_hz").doubleValue()).isPositive();
+        JsonNode change = document.path("changes").path(0).path("frequency");
+        assertThat(change.path("change_as_measured").doubleValue())
+                .isEqualTo(change.path("b").doubleValue() - change.path("a").doubleValue());
+        assertThat(change.path("change_u").doubleValue()).isPositive();
+        assertThat(change.path("budget").size()).isEqualTo(4);
         assertThat(document.path("set_up_spread").path("level_db").doubleValue())
                 .isEqualTo(1);
-        assertThat(document.path("not_the_same_or_not_known").toString()).contains("relative humidity: unknown / 56 %");
+        assertThat(document.path("comparability").toString()).contains("unknown / 56 %");
     }
 
     @Test
@@ -103,17 +103,17 @@ class ArchiveCommandsTest {
         String out =
                 done("compare", "1", "2", "--plot", own.resolve("both.png")).out();
 
-        assertThat(out).contains("relative humidity: unknown / 56 %", "stage: strung / unknown");
+        assertThat(out).contains("relative humidity, shown with this warning: unknown / 56 %", "strung / unknown");
         assertThat(out)
-                .containsPattern("main top: frequency DIFFERS")
-                .containsPattern("main back: frequency cannot tell");
+                .containsPattern("main top is 2\\.\\d Hz higher")
+                .containsPattern("main back, frequency.*: cannot tell");
         assertThat(out.indexOf("relative humidity")).isLessThan(out.indexOf("main top"));
         assertThat(own.resolve("both.png")).isNotEmptyFile();
     }
 
     @Test
     void aLargeSpreadOfSettingUpHidesEveryDifference() {
-        assertThat(done("compare", "1", "2", "--spread", "5:50:10").out()).doesNotContain("frequency DIFFERS");
+        assertThat(done("compare", "1", "2", "--spread", "5:50:10").out()).doesNotContain("Hz higher", "Hz lower");
     }
 
     @Test

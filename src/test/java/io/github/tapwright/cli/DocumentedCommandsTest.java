@@ -22,8 +22,8 @@ class DocumentedCommandsTest {
 
     private static final Pattern LINE = Pattern.compile("^(?:\\$ )?\\./tapwright (.+)$");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-    private static final List<String> OF_AN_ARCHIVE =
-            List.of("instrument", "sitting", "compare", "export", "verify", "backup", "level", "calibration");
+    private static final List<String> OF_AN_ARCHIVE = List.of(
+            "instrument", "sitting", "compare", "model", "export", "verify", "backup", "level", "calibration", "trend");
     /** Runs for half a minute and has a test of its own. */
     private static final String DEMO = "demo";
 
@@ -36,7 +36,9 @@ class DocumentedCommandsTest {
                 "README.md",
                 "docs/guide/first-week.md",
                 "docs/guide/how-loud.md",
-                "docs/guide/notes-and-fingerboard.md"
+                "docs/guide/notes-and-fingerboard.md",
+                "docs/guide/body-model.md",
+                "docs/guide/really-different.md"
             })
     void everyCommandDoesWhatItSays(String document) throws IOException {
         SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);

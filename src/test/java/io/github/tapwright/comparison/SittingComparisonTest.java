@@ -1,51 +1,49 @@
 package io.github.tapwright.comparison;
 
+import static io.github.tapwright.comparison.InventedSittings.BENCH;
+import static io.github.tapwright.comparison.InventedSittings.KNOWN;
+import static io.github.tapwright.comparison.InventedSittings.compare;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.InventedResults;
-import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.mode.TapResult;
-import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.instrument.StringState;
+import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.Findings;
-import io.github.tapwright.sitting.GivenName;
-import io.github.tapwright.sitting.KeptRecording;
-import io.github.tapwright.sitting.Moment;
-import io.github.tapwright.sitting.Original;
-import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.SoundFacts;
-import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SittingComparisonTest {
 
-    private static final Instant NOON = Instant.parse("2026-03-14T12:00:00Z");
-
     @Test
     void theSameResultsDifferInNothing() {
-        SittingComparison same = compare(InventedResults.result(1), InventedResults.result(1));
+        SittingComparison same = compare(1, KNOWN, KNOWN);
 
-        assertThat(same.changes()).hasSize(3).noneMatch(c -> c.frequencyHz().differs() || c.q().differs());
+        assertThat(same.changes())
+                .hasSize(3)
+                .flatExtracting(ResonanceChange::differences)
+                .allMatch(d -> d.verdict() == Verdict.CANNOT_TELL);
         assertThat(same.onlyFirst()).isEmpty();
         assertThat(same.onlySecond()).isEmpty();
+        assertThat(same.comparability().troubles()).isEmpty();
     }
 
     @Test
     void twoPercentDifferAndAThirdOfAPercentDoesNot() {
-        assertThat(compare(InventedResults.result(1), InventedResults.result(1.02))
-                        .changes())
-                .allMatch(c -> c.frequencyHz().differs());
-        assertThat(compare(InventedResults.result(1), InventedResults.result(1.003))
-                        .changes())
-                .noneMatch(c -> c.frequencyHz().differs());
+        assertThat(compare(1.02, KNOWN, KNOWN).changes())
+                .allMatch(c -> c.frequencyHz().verdict() == Verdict.DIFFERS);
+        assertThat(compare(1.003, KNOWN, KNOWN).changes())
+                .allMatch(c -> c.frequencyHz().verdict() == Verdict.CANNOT_TELL);
     }
 
     @Test
     void whatHasNoPartnerStandsAlone() {
-        SittingComparison nothing = compare(InventedResults.result(1), InventedResults.nothing());
+        SittingComparison nothing = SittingComparison.of(
+                InventedSittings.of(1, InventedResults.result(1), KNOWN),
+                InventedSittings.of(2, InventedResults.nothing(), KNOWN),
+                BENCH,
+                Optional.empty());
 
         assertThat(nothing.changes()).isEmpty();
         assertThat(nothing.onlyFirst()).hasSize(3);
@@ -53,25 +51,58 @@ class SittingComparisonTest {
 
     @Test
     void theMakersNameIsTheOneShown() {
-        SittingComparison same = compare(InventedResults.result(1), InventedResults.result(1));
-
-        assertThat(same.changes()).extracting(c -> c.name().orElse("")).contains("wolf near B flat");
+        assertThat(compare(1, KNOWN, KNOWN).changes())
+                .extracting(c -> c.name().orElse(""))
+                .contains("wolf near B flat");
     }
 
-    private static SittingComparison compare(TapResult first, TapResult second) {
-        return SittingComparison.of(sitting(1, first), sitting(2, second), SetUpSpread.USUAL);
+    @Test
+    void coveringTheHoleRefusesEveryFigureUnlessTheMakerInsists() {
+        Conditions covered = InventedSittings.conditions(HoleState.COVERED, StringState.DAMPED, 20, 43, "knob at 4");
+        assertThat(compare(1.02, KNOWN, covered).changes())
+                .flatExtracting(ResonanceChange::differences)
+                .allMatch(d -> d.verdict() == Verdict.REFUSED);
+
+        SittingComparison insisted = SittingComparison.of(
+                InventedSittings.of(1, InventedResults.result(1), KNOWN),
+                InventedSittings.of(2, InventedResults.result(1.02), covered),
+                BENCH,
+                Optional.of("to see what the air does"));
+        assertThat(insisted.changes()).allMatch(c -> c.frequencyHz().verdict() == Verdict.DIFFERS);
+        assertThat(insisted.comparability().despite()).contains("to see what the air does");
     }
 
-    private static Sitting sitting(long id, TapResult result) {
-        SoundFacts facts = new SoundFacts("WAV, 24 bit integer", 48000, 1, 0, 5, List.of());
-        return new Sitting(
-                new SittingId(id),
-                new ShopNumber("117"),
-                Moment.at(NOON),
-                NOON,
-                Conditions.UNKNOWN,
-                List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
-                List.of(new Analysis(1, NOON, new Findings.OfTaps(result))),
-                List.of(new GivenName(231.6, Optional.of("wolf near B flat"), NOON)));
+    @Test
+    void damperAirIsCorrectedForAndTheCorrectionBringsItsOwnUncertainty() {
+        Conditions damper = InventedSittings.conditions(HoleState.OPEN, StringState.DAMPED, 20, 47, "knob at 4");
+        double fall = Math.exp(4 * -0.00225);
+
+        ResonanceChange top = compare(fall, KNOWN, damper).changes().get(1);
+
+        assertThat(top.frequencyHz().asMeasured()).isCloseTo(187.13 * (fall - 1), within(1e-9));
+        assertThat(top.frequencyHz().estimate().value()).isCloseTo(0, within(1e-9));
+        assertThat(top.frequencyHz().correction().orElseThrow().parts())
+                .singleElement()
+                .satisfies(p -> assertThat(p.basis()).contains("not measured on this instrument"));
+        // 4 points of an assumed slope of 0.115 %, and two readings of a hygrometer of 2 points
+        double expected = 187.13 * Math.hypot(4 * 0.00115, Math.sqrt(2) * 2 * 0.00225);
+        assertThat(top.frequencyHz().budget().components().stream()
+                        .filter(c -> c.name().equals("humidity"))
+                        .findFirst()
+                        .orElseThrow()
+                        .contribution())
+                .isCloseTo(expected, within(0.02));
+    }
+
+    @Test
+    void warmerAirRaisesTheMainAirAlone() {
+        Conditions warmer = InventedSittings.conditions(HoleState.OPEN, StringState.DAMPED, 25, 43, "knob at 4");
+
+        SittingComparison comparison = compare(1, KNOWN, warmer);
+
+        // 0.6 of the speed of sound's share: c rises by 0.86 % from 20 to 25 °C
+        assertThat(comparison.changes().get(0).frequencyHz().estimate().value())
+                .isCloseTo(-98.42 * 0.6 * 0.0087, within(0.02));
+        assertThat(comparison.changes().get(1).frequencyHz().correction()).isEmpty();
     }
 }

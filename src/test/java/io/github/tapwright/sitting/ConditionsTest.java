@@ -23,6 +23,7 @@ class ConditionsTest {
                         "stage",
                         "temperature",
                         "relative humidity",
+                        "hours in this air",
                         "strings",
                         "string set",
                         "strings fitted on",
@@ -47,6 +48,7 @@ class ConditionsTest {
                 Placing.UNKNOWN,
                 Microphone.UNKNOWN,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
 
         assertThat(conditions.unknown())
@@ -65,6 +67,12 @@ class ConditionsTest {
         assertThatExceptionOfType(RefusedEntryException.class)
                 .isThrownBy(() -> new Microphone(Optional.empty(), Optional.of(0.5), Optional.empty()))
                 .withMessageContaining("distance in mm");
+        assertThatExceptionOfType(RefusedEntryException.class)
+                .isThrownBy(() -> new Air(Optional.empty(), Optional.empty(), Optional.of(-1.0)))
+                .withMessageContaining("hours in this air must lie between 0 and 100000, was -1");
+        assertThatExceptionOfType(RefusedEntryException.class)
+                .isThrownBy(() -> new AddedMass(0, Optional.empty()))
+                .withMessageContaining("added mass in g must lie between 0.1 and 1000, was 0");
     }
 
     @Test

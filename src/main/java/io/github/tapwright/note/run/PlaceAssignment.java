@@ -16,7 +16,9 @@ import java.util.Optional;
  */
 public final class PlaceAssignment {
 
-    private static final double MOST_CENTS = 60;
+    /** A note farther than this from every fret has no place. */
+    public static final double MOST_CENTS = 60;
+
     private static final double CENTS_COST = 0.01;
     private static final double NEXT_OPEN_STRING = 0.3;
 

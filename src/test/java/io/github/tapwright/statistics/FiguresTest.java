@@ -1,8 +1,7 @@
-package io.github.tapwright.cli;
+package io.github.tapwright.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.tapwright.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,5 +38,14 @@ class FiguresTest {
     void plainFiguresHaveNoEmptyPlaces() {
         assertThat(Figures.plain(650.0)).isEqualTo("650");
         assertThat(Figures.plain(44.1)).isEqualTo("44.1");
+    }
+
+    @Test
+    void aDifferenceHasItsSignUnlessItRoundsToNothing() {
+        assertThat(Figures.difference(Estimate.of(3.123, 0.6))).isEqualTo("+3.1 ± 1.2");
+        assertThat(Figures.difference(Estimate.of(-3.123, 0.6))).isEqualTo("−3.1 ± 1.2");
+        assertThat(Figures.difference(Estimate.of(0.001, 0.6))).isEqualTo("0.0 ± 1.2");
+        assertThat(Figures.difference(2.049, 2)).isEqualTo("+2.05");
+        assertThat(Figures.interval(new Interval(1.88, 4.31))).isEqualTo("1.9 to 4.3");
     }
 }

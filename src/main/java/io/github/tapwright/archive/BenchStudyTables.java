@@ -1,0 +1,42 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.sitting.BenchStudyStore;
+import io.github.tapwright.sitting.SittingId;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Studies of the bench in the database. */
+final class BenchStudyTables implements BenchStudyStore {
+
+    private static final String LATEST =
+            "SELECT sitting_id FROM bench_study_sitting WHERE study_id = (SELECT max(id) FROM bench_study) ORDER BY ordinal";
+
+    private final Database database;
+
+    BenchStudyTables(Database database) {
+        this.database = database;
+    }
+
+    @Override
+    public void add(List<SittingId> sittings, Instant keptAt) {
+        database.write(connection -> {
+            long id = Insert.into("bench_study").put("kept_at", keptAt).run(connection);
+            for (int i = 0; i < sittings.size(); i++) {
+                Insert.into("bench_study_sitting")
+                        .put("study_id", id)
+                        .put("ordinal", i)
+                        .put("sitting_id", sittings.get(i).number())
+                        .run(connection);
+            }
+            return id;
+        });
+    }
+
+    @Override
+    public Optional<List<SittingId>> latest() {
+        List<SittingId> sittings = database.read(
+                connection -> Query.all(connection, LATEST, row -> new SittingId(row.longInteger("sitting_id"))));
+        return sittings.isEmpty() ? Optional.empty() : Optional.of(sittings);
+    }
+}

@@ -1,0 +1,175 @@
+package io.github.tapwright.chart;
+
+import io.github.tapwright.chart.TrendPicture.Dot;
+import io.github.tapwright.chart.TrendPicture.Happening;
+import io.github.tapwright.chart.TrendPicture.Line;
+import io.github.tapwright.chart.TrendPicture.Panel;
+import java.awt.geom.Line2D;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.SimpleDateFormat;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.stream.Stream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.DateAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Draws an instrument's history: lines in the common air, hollow marks as measured, humidity below, events upright. */
+final class TrendChart implements Drawing {
+
+    private static final int PANEL = 250;
+    private static final int STRIP = 110;
+    private static final int AROUND_THE_PLOTS = 210;
+    private static final int PANEL_WEIGHT = 5;
+    private static final int STRIP_WEIGHT = 2;
+    private static final double MARGIN = 0.04;
+    /** So that figures that hardly move look so. */
+    private static final double LEAST_RANGE = 1;
+
+    private static final Duration LEAST_MARGIN = Duration.ofDays(2);
+
+    private final TrendPicture picture;
+
+    TrendChart(TrendPicture picture) {
+        this.picture = picture;
+    }
+
+    @Override
+    public int height() {
+        return PANEL * picture.panels().size() + STRIP + AROUND_THE_PLOTS;
+    }
+
+    @Override
+    public JFreeChart chart() {
+        CombinedDomainXYPlot all = new CombinedDomainXYPlot(time());
+        all.setGap(18);
+        for (Panel panel : picture.panels()) {
+            all.add(panel(panel, panel.equals(picture.panels().get(0))), PANEL_WEIGHT);
+        }
+        all.add(humidity(), STRIP_WEIGHT);
+        Dress.plot(all);
+        return Dress.chart(all, picture.title(), picture.subtitles(), true);
+    }
+
+    private DateAxis time() {
+        DateAxis axis = new DateAxis(null, TimeZone.getTimeZone(picture.zone()), Locale.ROOT);
+        List<Instant> times = Stream.concat(
+                        Stream.concat(
+                                picture.panels().stream()
+                                        .flatMap(p -> p.lines().stream())
+                                        .flatMap(l -> l.corrected().stream())
+                                        .map(Dot::at),
+                                picture.humidity().stream().map(Dot::at)),
+                        picture.events().stream().map(Happening::at))
+                .sorted()
+                .toList();
+        Instant first = times.get(0);
+        Instant last = times.get(times.size() - 1);
+        double margin = Math.max(millis(LEAST_MARGIN), MARGIN * millis(Duration.between(first, last)));
+        axis.setDateFormatOverride(days());
+        axis.setRange(millis(first) - margin, millis(last) + margin);
+        Look.applyTo(axis);
+        return axis;
+    }
+
+    private SimpleDateFormat days() {
+        SimpleDateFormat days = new SimpleDateFormat("yyyy-MM-dd", Locale.ROOT);
+        days.setTimeZone(TimeZone.getTimeZone(picture.zone()));
+        return days;
+    }
+
+    private XYPlot panel(Panel panel, boolean first) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+        renderer.setLegendLine(new Line2D.Double(-20, 0, 20, 0));
+        renderer.setUseOutlinePaint(false);
+        renderer.setDrawSeriesLineAsPath(true);
+        for (Line line : panel.lines()) {
+            dress(renderer, data.getSeriesCount(), line.style(), true, first);
+            data.addSeries(series(line.label(), line.corrected()));
+            if (!line.measured().isEmpty()) {
+                dress(renderer, data.getSeriesCount(), line.style(), false, false);
+                data.addSeries(series(line.label() + ", as measured", line.measured()));
+            }
+        }
+        return plot(panel.axis(), data, renderer, first);
+    }
+
+    private static void dress(
+            XYLineAndShapeRenderer renderer, int series, int style, boolean corrected, boolean inLegend) {
+        renderer.setSeriesPaint(series, Look.colour(style));
+        renderer.setSeriesStroke(series, Look.line(style));
+        renderer.setSeriesShape(series, Look.mark(style));
+        renderer.setSeriesLinesVisible(series, corrected);
+        renderer.setSeriesShapesFilled(series, corrected);
+        renderer.setSeriesVisibleInLegend(series, inLegend);
+    }
+
+    private XYPlot humidity() {
+        XYSeriesCollection data = new XYSeriesCollection();
+        data.addSeries(series("relative humidity", picture.humidity()));
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+        renderer.setSeriesPaint(0, Look.QUIET_INK);
+        renderer.setSeriesStroke(0, Look.FINE);
+        renderer.setSeriesShape(0, Look.mark(0));
+        renderer.setSeriesVisibleInLegend(0, false);
+        return plot("Humidity (%)", data, renderer, false);
+    }
+
+    private XYPlot plot(String label, XYSeriesCollection data, XYLineAndShapeRenderer renderer, boolean named) {
+        NumberAxis axis = new NumberAxis(label);
+        axis.setAutoRangeIncludesZero(false);
+        axis.setAutoRangeMinimumSize(LEAST_RANGE);
+        axis.setNumberFormatOverride(figures());
+        Look.applyTo(axis);
+        XYPlot plot = new XYPlot(data, null, axis, renderer);
+        Dress.plot(plot);
+        picture.events().forEach(e -> plot.addDomainMarker(marker(e, named)));
+        return plot;
+    }
+
+    private static ValueMarker marker(Happening event, boolean named) {
+        ValueMarker marker = new ValueMarker(millis(event.at()), Look.INK, Look.FINE);
+        if (named) {
+            marker.setLabel(event.label());
+            marker.setLabelFont(Look.FIGURE);
+            marker.setLabelPaint(Look.INK);
+            marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
+            marker.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
+            marker.setLabelBackgroundColor(Look.VEIL);
+        }
+        return marker;
+    }
+
+    private static DecimalFormat figures() {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setMinusSign('−');
+        return new DecimalFormat("0.##", symbols);
+    }
+
+    private static double millis(Instant at) {
+        return (double) at.toEpochMilli();
+    }
+
+    private static double millis(Duration span) {
+        return (double) span.toMillis();
+    }
+
+    private static XYSeries series(String name, List<Dot> dots) {
+        XYSeries series = new XYSeries(name);
+        dots.forEach(d -> series.add(millis(d.at()), d.value()));
+        return series;
+    }
+}

@@ -1,0 +1,120 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.TrendPicture;
+import io.github.tapwright.chart.TrendPicture.Dot;
+import io.github.tapwright.chart.TrendPicture.Line;
+import io.github.tapwright.chart.TrendPicture.Panel;
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.Series;
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.statistics.Figures;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** A picture of an instrument's history, each figure relative to the first of its stretch. */
+final class HistoryPicture {
+
+    private final History history;
+    private final ZoneId zone;
+
+    HistoryPicture(History history, ZoneId zone) {
+        this.history = history;
+        this.zone = zone;
+    }
+
+    /**
+     * Writes the picture.
+     *
+     * @return false if there is nothing to draw, and then no file is written
+     */
+    boolean write(Path file) throws IOException {
+        List<Panel> panels = new ArrayList<>();
+        add(Quantity.FREQUENCY, "Change of frequency (%)", panels);
+        add(Quantity.Q, "Change of Q (%)", panels);
+        add(Quantity.LEVEL, "Change of plucks (dB)", panels);
+        if (panels.isEmpty()) {
+            return false;
+        }
+        ChartFile.write(
+                new TrendPicture(
+                        "Instrument " + history.instrument() + " over time",
+                        subtitles(),
+                        panels,
+                        humidity(),
+                        events(),
+                        zone),
+                file);
+        return true;
+    }
+
+    private List<String> subtitles() {
+        SetUpSpread spread = history.bench().spread();
+        return List.of(
+                "lines: in the common air; hollow marks: as measured; relative to the first sitting"
+                        + history.since().map(e -> " since " + e).orElse(""),
+                "setting up alone moves figures by " + percent(spread.frequencyShare()) + " of frequency and "
+                        + percent(spread.qShare()) + " of Q (one standard deviation), "
+                        + spread.basis().words());
+    }
+
+    private static String percent(double share) {
+        return Figures.plain(Math.round(1e4 * share) / 1e2) + " %";
+    }
+
+    private void add(Quantity quantity, String axis, List<Panel> panels) {
+        List<Line> lines = history.series().stream()
+                .filter(s -> s.subject().quantity() == quantity)
+                .map(HistoryPicture::line)
+                .toList();
+        if (!lines.isEmpty()) {
+            panels.add(new Panel(axis, lines));
+        }
+    }
+
+    private static Line line(Series series) {
+        SittingFigure reference = series.inStretch() > 0
+                ? series.stretch().get(0)
+                : series.figures().get(series.figures().size() - 1);
+        int style = series.subject()
+                .resonance()
+                .map(m -> List.of(ModeName.values()).indexOf(m))
+                .orElse(0);
+        boolean corrected = series.figures().stream().anyMatch(f -> f.corrected() != f.measured());
+        return new Line(
+                series.subject().whose(),
+                style,
+                dots(series, reference, SittingFigure::corrected),
+                corrected ? dots(series, reference, SittingFigure::measured) : List.of());
+    }
+
+    private static List<Dot> dots(Series series, SittingFigure reference, ToDoubleFunction<SittingFigure> of) {
+        double first = reference.corrected();
+        boolean level = series.subject().quantity() == Quantity.LEVEL;
+        return series.figures().stream()
+                .map(f -> new Dot(
+                        f.takenAt().instant(),
+                        level ? of.applyAsDouble(f) - first : 100 * (of.applyAsDouble(f) / first - 1)))
+                .toList();
+    }
+
+    private List<Dot> humidity() {
+        return history.sittings().stream()
+                .flatMap(s -> s.conditions().air().relativeHumidityPercent().stream()
+                        .map(h -> new Dot(s.takenAt().instant(), h)))
+                .toList();
+    }
+
+    private List<TrendPicture.Happening> events() {
+        return history.events().stream()
+                .map(e -> new TrendPicture.Happening(e.at(), e.what()))
+                .toList();
+    }
+}

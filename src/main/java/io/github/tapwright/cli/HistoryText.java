@@ -1,0 +1,153 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.group.GroupWords;
+import io.github.tapwright.comparison.trend.Drift;
+import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.HumidityRegression;
+import io.github.tapwright.comparison.trend.Series;
+import io.github.tapwright.comparison.trend.TrendWords;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/** An instrument over time, for people: what was done, the figures of each sitting, the drifts, the words. */
+final class HistoryText {
+
+    private final Terminal terminal;
+    private final ZoneId zone;
+
+    HistoryText(Terminal terminal, ZoneId zone) {
+        this.terminal = terminal;
+        this.zone = zone;
+    }
+
+    void print(History history) {
+        terminal.say("Instrument %s over time", history.instrument());
+        history.leftOut().forEach(l -> terminal.say("  sitting %s left out: %s", l.sitting(), l.reason()));
+        if (history.series().isEmpty()) {
+            terminal.say("There is no sitting with a named resonance or with plucks that may be compared.");
+            return;
+        }
+        printSittings(history);
+        printFigures(history);
+        printDrifts(history);
+        printWords(history);
+    }
+
+    private void printSittings(History history) {
+        Table table = new Table("sitting", "taken", "humidity (%)", "temperature (°C)", "stage");
+        for (Sitting s : history.sittings()) {
+            table.add(
+                    s.id().toString(),
+                    s.takenAt().text(zone),
+                    s.conditions()
+                            .air()
+                            .relativeHumidityPercent()
+                            .map(Figures::plain)
+                            .orElse("unknown"),
+                    s.conditions()
+                            .air()
+                            .temperatureCelsius()
+                            .map(Figures::plain)
+                            .orElse("unknown"),
+                    s.conditions().stage().map(Stage::words).orElse("unknown"));
+        }
+        table.lines().forEach(terminal.out()::println);
+        history.events().forEach(e -> terminal.say("  %s: %s", e.day(), e.what()));
+    }
+
+    private void printFigures(History history) {
+        terminal.say("%nFigures, as measured → in the common air%s", air(history));
+        for (Series series : history.series()) {
+            StringBuilder line = new StringBuilder();
+            series.figures()
+                    .forEach(f -> line.append(line.isEmpty() ? "" : ", ").append(figure(series, f)));
+            terminal.say("  %s: %s", series.subject().words(), line);
+        }
+    }
+
+    private static String air(History history) {
+        return history.air()
+                .air()
+                .relativeHumidityPercent()
+                .map(h -> " of " + Figures.text(h, 1) + " %")
+                .orElse("");
+    }
+
+    private static String figure(Series series, SittingFigure f) {
+        int places = series.subject().quantity() == Quantity.DECAY_TIME ? 3 : 2;
+        String measured = Figures.text(f.measured(), places);
+        String corrected = Figures.text(f.corrected(), places);
+        return measured.equals(corrected) ? measured : measured + " → " + corrected;
+    }
+
+    private void printDrifts(History history) {
+        List<Series> drifts =
+                history.series().stream().filter(s -> s.drift().isPresent()).toList();
+        if (drifts.isEmpty()) {
+            return;
+        }
+        terminal.say("%nDrift a month %s (95 %% interval; p of a drift)", TrendWords.stretch(history));
+        Table table = new Table(
+                "n",
+                "as measured",
+                "p",
+                "in the common air",
+                "p",
+                "with humidity beside time",
+                "all asked",
+                "quantity");
+        for (Series s : drifts) {
+            s.drift().ifPresent(d -> table.add(row(s, d)));
+        }
+        table.lines().forEach(terminal.out()::println);
+    }
+
+    private static String[] row(Series s, Drift d) {
+        return new String[] {
+            Integer.toString(s.inStretch()),
+            line(d.measured()),
+            figure(d.measured().test().probability()),
+            line(d.corrected()),
+            figure(d.corrected().test().probability()),
+            d.regression()
+                    .map(HumidityRegression::perMonth)
+                    .map(Figures::difference)
+                    .orElse("–"),
+            figure(d.adjustedProbability()),
+            s.subject().words()
+        };
+    }
+
+    private static String line(Drift.Line line) {
+        return line.slope()
+                .interval()
+                .map(Figures::interval)
+                .orElseGet(() -> Figures.text(line.slope().slope(), 3));
+    }
+
+    private static String figure(double probability) {
+        return GroupWords.probability(probability).replace("= ", "");
+    }
+
+    private void printWords(History history) {
+        terminal.say("%nIn words");
+        boolean asked = history.questions() > 0;
+        if (asked) {
+            history.series().forEach(s -> terminal.say("  - %s", TrendWords.sentence(s, history)));
+        } else {
+            Optional<Series> longest =
+                    history.series().stream().max((a, b) -> Integer.compare(a.inStretch(), b.inStretch()));
+            terminal.say(
+                    "  - cannot tell: sittings %s: %d; a drift takes %d at least",
+                    TrendWords.stretch(history), longest.map(Series::inStretch).orElse(0), Drift.FEWEST);
+        }
+        history.warnings().forEach(w -> terminal.say("  - mind: %s", w));
+        terminal.say("%n%s", TrendWords.CAUTION);
+    }
+}

@@ -1,0 +1,77 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.exchange.BenchStudyJson;
+import io.github.tapwright.sitting.SittingId;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Studies how far setting up again moves figures on this bench. */
+@Command(
+        name = "repeatability",
+        description =
+                "Says how far setting up again moves figures on this bench; without sittings, shows the study kept.",
+        footer = {
+            "",
+            "One instrument, one day, five set-ups: take it down, walk away, put it up again with support, microphone and",
+            "strike place found anew, and tap six to ten times. Each set-up is a sitting; give their numbers here."
+        })
+final class RepeatabilityCommand extends ArchiveCommand {
+
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "SITTING",
+            converter = SittingIdConverter.class,
+            description = "Numbers of the sittings, one for each set-up.")
+    private List<SittingId> sittings = List.of();
+
+    @Option(names = "--keep", description = "Keep the study; comparisons then rest on it.")
+    private boolean keep;
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Mixin
+    private TableOption csv = new TableOption();
+
+    RepeatabilityCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    @Override
+    int run(OpenBench open) throws IOException {
+        csv.refuseUnlessTable();
+        Optional<BenchStudy> found = find(open.studyBench());
+        if (found.isEmpty()) {
+            terminal()
+                    .note("no study is kept; make five sittings of one instrument, set up anew for each, and give their"
+                            + " numbers with --keep");
+            return ExitCode.NOTHING_USABLE;
+        }
+        BenchStudy study = found.get();
+        if (json) {
+            terminal().print(BenchStudyJson.of(study));
+        } else {
+            new RepeatabilityText(terminal()).print(study);
+        }
+        csv.write(() -> BenchStudyJson.csv(study), terminal());
+        if (keep && !sittings.isEmpty()) {
+            terminal().note("kept; comparisons rest on this study from now on");
+        }
+        return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private Optional<BenchStudy> find(StudyBench studies) {
+        if (sittings.isEmpty()) {
+            return studies.latest();
+        }
+        return Optional.of(keep ? studies.keep(sittings) : studies.study(sittings));
+    }
+}

@@ -1,0 +1,107 @@
+package io.github.tapwright.comparison;
+
+import static io.github.tapwright.comparison.Grade.DOUBTFUL;
+import static io.github.tapwright.comparison.Grade.FINE;
+import static io.github.tapwright.comparison.Grade.REFUSED;
+
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Microphone;
+import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.Sitting;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * How the instrument was held, struck and listened to.
+ *
+ * <p>Levels of taps are relative to the highest resonance of their own sitting, so that gain drops out of them; levels of notes and plucks are
+ * not, and mean nothing across different gains without a calibration.
+ */
+final class BenchConditions {
+
+    private static final double SAME_DISTANCE = 0.1;
+
+    private BenchConditions() {}
+
+    static List<ConditionCheck> check(Sitting first, Sitting second) {
+        Conditions a = first.conditions();
+        Conditions b = second.conditions();
+        boolean relative = first.latest().taps().isPresent();
+        return List.of(
+                text(
+                        "support",
+                        Pair.of(a, b, c -> c.placing().support()),
+                        DOUBTFUL,
+                        DOUBTFUL,
+                        "a hand or a hard rest damps the body"),
+                text(
+                        "strike tool",
+                        Pair.of(a, b, c -> c.placing().strikeTool()),
+                        FINE,
+                        DOUBTFUL,
+                        "a harder tool excites more of the treble"),
+                text(
+                        "strike place",
+                        Pair.of(a, b, c -> c.placing().strikePlace()),
+                        FINE,
+                        DOUBTFUL,
+                        "each place excites the resonances differently"),
+                text(
+                        "microphone",
+                        Pair.of(a, b, c -> c.microphone().model()),
+                        FINE,
+                        DOUBTFUL,
+                        "each has its own frequency response"),
+                distance(Pair.of(a, b, c -> c.microphone().distanceMm())),
+                gain(a.microphone(), b.microphone(), relative, calibrations(first, second)));
+    }
+
+    private static ConditionCheck text(String name, Pair<String> pair, Grade decay, Grade level, String why) {
+        String words = pair.words(Function.identity());
+        return pair.same()
+                ? ConditionCheck.all(name, FINE, words)
+                : ConditionCheck.of(name, decay, decay, level, words + ": " + why);
+    }
+
+    private static ConditionCheck distance(Pair<Double> mm) {
+        String words = mm.words(d -> Math.round(d) + " mm");
+        boolean near = mm.known()
+                && Math.abs(mm.first().orElseThrow() - mm.second().orElseThrow())
+                        <= SAME_DISTANCE * mm.first().orElseThrow();
+        return near
+                ? ConditionCheck.all("distance", FINE, words)
+                : ConditionCheck.of(
+                        "distance", FINE, FINE, DOUBTFUL, words + ": near sources weigh more in a near microphone");
+    }
+
+    private static ConditionCheck gain(Microphone a, Microphone b, boolean relative, Pair<CalibrationId> calibrations) {
+        Pair<String> gain = Pair.of(a, b, Microphone::gain);
+        String words = gain.words(Function.identity());
+        if (relative) {
+            return ConditionCheck.all("gain", FINE, words + ": it drops out of levels of taps");
+        }
+        if (calibrations.known()) {
+            return ConditionCheck.all(
+                    "gain", FINE, "calibrations " + calibrations.words(CalibrationId::toString) + " take it out");
+        }
+        if (gain.same()) {
+            return ConditionCheck.all("gain", FINE, words);
+        }
+        return ConditionCheck.of(
+                "gain",
+                FINE,
+                FINE,
+                REFUSED,
+                words + ": levels without a calibration mean nothing at different or unknown gains");
+    }
+
+    private static Pair<CalibrationId> calibrations(Sitting first, Sitting second) {
+        return Pair.of(first, second, BenchConditions::calibration);
+    }
+
+    private static Optional<CalibrationId> calibration(Sitting sitting) {
+        return sitting.latest().findings().plucks().flatMap(PluckRun::calibration);
+    }
+}

@@ -1,0 +1,91 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.mode.NamedResonance;
+import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.mode.ResonanceMatching;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How far setting up again moves figures on this bench, from sittings of one instrument taken down and put up again in between.
+ *
+ * <p>Each resonance found in every set-up has its own scatter; over all of them the root of the mean square, relative for frequencies
+ * and Q, is the bench's. The resonances of one set-up move together, so the bench's figures have no more than p − 1 degrees of
+ * freedom however many resonances there are.
+ *
+ * @param sittings what it rests on, at least {@value #FEWEST}
+ * @param resonances those found in every set-up, lowest first
+ * @param spread what it gives for comparisons; empty if no resonance was found in all of them
+ */
+public record BenchStudy(List<Sitting> sittings, List<StudiedResonance> resonances, Optional<SetUpSpread> spread) {
+
+    /** Fewer set-ups say next to nothing about scatter. */
+    public static final int FEWEST = 3;
+
+    /** So many make a study worth its name. */
+    public static final int ENOUGH = 5;
+
+    private static final double MOST_FREQUENCY_SHARE = 0.1;
+    private static final double MOST_LEVEL_DB = 20;
+
+    /** Keeps copies of the lists. */
+    public BenchStudy {
+        sittings = List.copyOf(sittings);
+        resonances = List.copyOf(resonances);
+    }
+
+    static BenchStudy of(List<Sitting> sittings) {
+        Sitting first = sittings.get(0);
+        List<StudiedResonance> studied = new ArrayList<>();
+        for (ShownResonance shown : first.resonances(first.latest())) {
+            List<Resonance> inAll = everywhere(shown, sittings);
+            if (inAll.size() == sittings.size()) {
+                studied.add(StudiedResonance.of(shown.name(), inAll));
+            }
+        }
+        Optional<SetUpSpread> spread =
+                studied.isEmpty() ? Optional.empty() : Optional.of(spread(studied, sittings.size() - 1));
+        return new BenchStudy(sittings, studied, spread);
+    }
+
+    private static List<Resonance> everywhere(ShownResonance wanted, List<Sitting> sittings) {
+        List<Resonance> found = new ArrayList<>();
+        found.add(wanted.found().resonance());
+        Sitting first = sittings.get(0);
+        for (Sitting other : sittings.subList(1, sittings.size())) {
+            ResonanceMatching.match(named(first), named(other)).stream()
+                    .filter(p -> p.first().resonance().equals(wanted.found().resonance()))
+                    .map(p -> p.second().resonance())
+                    .forEach(found::add);
+        }
+        return found;
+    }
+
+    private static List<NamedResonance> named(Sitting sitting) {
+        return sitting.resonances(sitting.latest()).stream()
+                .map(s -> new NamedResonance(s.found().resonance(), s.mode(), s.reason()))
+                .toList();
+    }
+
+    private static SetUpSpread spread(List<StudiedResonance> studied, int freedom) {
+        return new SetUpSpread(
+                Math.min(MOST_FREQUENCY_SHARE, rms(studied, r -> share(r.frequencyHz()))),
+                Math.min(1, rms(studied, r -> share(r.q()))),
+                Math.min(MOST_LEVEL_DB, rms(studied, r -> r.levelDb().betweenSetUps())),
+                freedom,
+                SetUpSpread.Basis.STUDIED);
+    }
+
+    private static double share(StudiedResonance.SetUpScatter scatter) {
+        return scatter.betweenSetUps() / scatter.mean();
+    }
+
+    private static double rms(List<StudiedResonance> studied, ToDoubleFunction<StudiedResonance> of) {
+        return Math.sqrt(
+                studied.stream().mapToDouble(of).map(x -> x * x).average().orElseThrow());
+    }
+}

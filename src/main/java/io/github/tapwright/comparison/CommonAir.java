@@ -1,0 +1,56 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.sitting.Air;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Estimate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The air all sittings of a question are compared in: the medians of the temperatures and humidities that were written down, so that
+ * as little as possible is corrected.
+ *
+ * @param air temperature and humidity, empty where no sitting has it
+ */
+public record CommonAir(Air air) {
+
+    /**
+     * The air in the middle of some sittings.
+     *
+     * @param sittings any
+     * @return their common air
+     */
+    public static CommonAir of(List<Sitting> sittings) {
+        return new CommonAir(
+                new Air(median(sittings, Air::temperatureCelsius), median(sittings, Air::relativeHumidityPercent)));
+    }
+
+    private static Optional<Double> median(List<Sitting> sittings, Function<Air, Optional<Double>> of) {
+        List<Double> known = sittings.stream()
+                .flatMap(s -> of.apply(s.conditions().air()).stream())
+                .sorted()
+                .toList();
+        int n = known.size();
+        return n == 0 ? Optional.empty() : Optional.of((known.get((n - 1) / 2) + known.get(n / 2)) / 2);
+    }
+
+    /**
+     * A figure of a sitting, as measured and as it would have been in this air.
+     *
+     * @param subject what of the sitting; only frequencies are corrected
+     * @param sitting of taps
+     * @param sensitivity how far humidity moves the instrument's resonances
+     * @return the figure; empty if the sitting has none
+     */
+    public Optional<SittingFigure> figure(Subject subject, Sitting sitting, HumiditySensitivity sensitivity) {
+        return subject.in(sitting).map(Estimate::value).map(value -> {
+            Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
+                    ? ClimateCorrection.of(
+                            value, subject.resonance(), sitting.conditions().air(), air, sensitivity)
+                    : Optional.empty();
+            return SittingFigure.of(sitting, value, correction);
+        });
+    }
+}

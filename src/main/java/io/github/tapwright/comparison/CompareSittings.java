@@ -1,0 +1,94 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** Compares two sittings: conditions first, then figures. */
+public final class CompareSittings {
+
+    private final SittingStore sittings;
+    private final StudyBench studies;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     * @param studies what knows how far setting up again moves figures
+     */
+    public CompareSittings(SittingStore sittings, StudyBench studies) {
+        this.sittings = sittings;
+        this.studies = studies;
+    }
+
+    /**
+     * How to compare.
+     *
+     * @param spread how far setting up again moves figures; empty for the study that holds, or cautious figures
+     * @param window the humidity the shop keeps
+     * @param despite the maker's reason to see refused figures all the same; empty to leave them out
+     */
+    public record Settings(Optional<SetUpSpread> spread, ShopWindow window, Optional<String> despite) {}
+
+    /**
+     * Two sittings, what was known about the bench, and how they compare.
+     *
+     * @param first before
+     * @param second after
+     * @param bench what was known
+     * @param comparison what was found
+     */
+    public record Compared(Sitting first, Sitting second, BenchKnowledge bench, SittingComparison comparison) {}
+
+    /**
+     * Compares two sittings of taps.
+     *
+     * @param a before
+     * @param b after
+     * @param settings how
+     * @return the comparison
+     * @throws RefusedEntryException if there is no such sitting, both are the same, or one is not of taps
+     */
+    public Compared compare(SittingId a, SittingId b, Settings settings) {
+        if (a.equals(b)) {
+            throw new RefusedEntryException("both are sitting " + a + "; choose two different ones");
+        }
+        Sitting first = ofTaps(a);
+        Sitting second = ofTaps(b);
+        HumiditySensitivity sensitivity = new SensitivityLearning(sittings).of(first.instrument(), second.instrument());
+        SetUpSpread spread = settings.spread()
+                .or(() -> studies.latest().flatMap(BenchStudy::spread))
+                .orElse(SetUpSpread.USUAL);
+        BenchKnowledge bench = new BenchKnowledge(spread, settings.window(), sensitivity);
+        return new Compared(first, second, bench, SittingComparison.of(first, second, bench, settings.despite()));
+    }
+
+    /**
+     * The latest sitting of taps of an instrument.
+     *
+     * @param instrument whose
+     * @return its number
+     * @throws RefusedEntryException if there is none
+     */
+    public SittingId latest(ShopNumber instrument) {
+        return sittings.list(Optional.of(instrument)).stream()
+                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
+                .map(SittingSummary::id)
+                .orElseThrow(() -> new RefusedEntryException(
+                        "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
+    }
+
+    private Sitting ofTaps(SittingId id) {
+        return new ShowSitting(sittings).show(id).requireTaps();
+    }
+}

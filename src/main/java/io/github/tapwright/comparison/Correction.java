@@ -1,0 +1,35 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.statistics.Estimate;
+import java.util.List;
+
+/**
+ * What was taken out of a figure before it was compared, part by part.
+ *
+ * @param parts at least one
+ */
+public record Correction(List<Part> parts) {
+
+    /**
+     * One part.
+     *
+     * @param cause such as "humidity"
+     * @param added what was added to the figure, with its uncertainty, in the figure's unit
+     * @param basis how its size is known
+     */
+    public record Part(String cause, Estimate added, String basis) {}
+
+    /** Keeps a copy of the list. */
+    public Correction {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * All of it.
+     *
+     * @return the sum that was added to the figure, in its unit
+     */
+    public double added() {
+        return parts.stream().mapToDouble(p -> p.added().value()).sum();
+    }
+}

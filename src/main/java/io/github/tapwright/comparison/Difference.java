@@ -1,0 +1,120 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Interval;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One quantity of two sittings: how far apart, how sure, and whether one may say so.
+ *
+ * <p>d = (b + k) − a with k the correction to A's climate; u²(d) = u_a² + u_b² + s_a² + s_b² + u_k² for the spread s of setting up,
+ * each with its degrees of freedom. Source: [GUM], 5.1.2 and G.4.
+ *
+ * @param quantity what is compared
+ * @param first before
+ * @param second after, as measured
+ * @param correction what was added to the second; empty if nothing was
+ * @param budget of second (corrected) minus first
+ * @param grade what the conditions do to this quantity
+ * @param shown whether the figures may be shown
+ */
+public record Difference(
+        Quantity quantity,
+        Estimate first,
+        Estimate second,
+        Optional<Correction> correction,
+        UncertaintyBudget budget,
+        Grade grade,
+        boolean shown) {
+
+    /** What one may say. */
+    public enum Verdict {
+        /** Zero lies outside the 95 % interval. */
+        DIFFERS,
+        /** Zero lies inside. */
+        CANNOT_TELL,
+        /** The conditions forbid the comparison. */
+        REFUSED
+    }
+
+    static Difference between(
+            Quantity quantity,
+            Estimate first,
+            Estimate second,
+            Optional<Correction> correction,
+            SetUpSpread spread,
+            Comparability comparability) {
+        List<Component> components = new ArrayList<>();
+        components.add(new Component("fit and strikes, A", first, -1));
+        components.add(new Component("fit and strikes, B", second, 1));
+        components.add(new Component("setting up, A", spread.of(quantity, first.value()), -1));
+        components.add(new Component("setting up, B", spread.of(quantity, second.value()), 1));
+        correction
+                .map(Correction::parts)
+                .orElse(List.of())
+                .forEach(p -> components.add(new Component(p.cause(), p.added(), 1)));
+        double added = correction.map(Correction::added).orElse(0.0);
+        Grade grade = comparability.grade(quantity);
+        return new Difference(
+                quantity,
+                first,
+                second,
+                correction,
+                new UncertaintyBudget(second.value() + added - first.value(), components, List.of()),
+                grade,
+                comparability.shows(quantity));
+    }
+
+    /**
+     * The difference.
+     *
+     * @return corrected second minus first, with its combined uncertainty
+     */
+    public Estimate estimate() {
+        return budget.combined();
+    }
+
+    /**
+     * The difference as it was measured, corrected for nothing.
+     *
+     * @return second minus first
+     */
+    public double asMeasured() {
+        return second.value() - first.value();
+    }
+
+    /**
+     * What one may say of it.
+     *
+     * @return the verdict
+     */
+    public Verdict verdict() {
+        if (!shown) {
+            return Verdict.REFUSED;
+        }
+        return estimate().differsFromZero() ? Verdict.DIFFERS : Verdict.CANNOT_TELL;
+    }
+
+    /**
+     * Where the true difference lies.
+     *
+     * @return its 95 % interval
+     */
+    public Interval interval95() {
+        Estimate d = estimate();
+        return new Interval(d.value() - d.halfWidth95(), d.value() + d.halfWidth95());
+    }
+
+    /**
+     * Whether people are likely to hear it.
+     *
+     * @return by the whole 95 % interval
+     */
+    public Audibility audibility() {
+        return HearingThreshold.of(quantity).judge(interval95(), first.value());
+    }
+}

@@ -1,0 +1,84 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.statistics.Interval;
+import java.util.stream.Collectors;
+
+/** A difference as a sentence for people: how much, how sure, whether more than chance, whether it can be heard. */
+public final class InWords {
+
+    private InWords() {}
+
+    /**
+     * One sentence.
+     *
+     * @param what whose difference, such as "main top"
+     * @param difference the difference
+     * @param spread what setting up again does on this bench
+     * @return such as "main top is 3.1 Hz higher (1.9 to 4.3): more than setting up again explains (measured on this bench); about 1.6 %,
+     *     above what listeners notice in published tests"
+     */
+    public static String sentence(String what, Difference difference, SetUpSpread spread) {
+        return switch (difference.verdict()) {
+            case REFUSED -> what + ", " + difference.quantity().words() + ": not compared, the conditions forbid it";
+            case CANNOT_TELL ->
+                what + ", " + difference.quantity().words() + ": cannot tell, the difference may be anything from "
+                        + withUnit(Figures.interval(difference.interval95()), difference.quantity());
+            case DIFFERS -> differs(what, difference, spread);
+        };
+    }
+
+    private static String differs(String what, Difference difference, SetUpSpread spread) {
+        Interval interval = difference.interval95();
+        boolean more = difference.estimate().value() > 0;
+        Interval size = more ? interval : new Interval(-interval.upper(), -interval.lower());
+        return what + " " + verb(difference.quantity(), more, amount(difference.estimate()))
+                + " (" + Figures.interval(size) + "): more than fits, strikes and setting up again explain ("
+                + spread.basis().words() + ")" + share(difference) + ", "
+                + difference.audibility().words() + " in published tests" + measured(difference);
+    }
+
+    /** Whoever reads a corrected figure must see how much of it is the correction. */
+    private static String measured(Difference difference) {
+        return difference
+                .correction()
+                .map(c -> "; " + Figures.difference(difference.asMeasured(), 2) + " "
+                        + difference.quantity().unit()
+                        + " as measured, the rest is the correction for "
+                        + c.parts().stream()
+                                .map(p -> p.cause() + " (" + p.basis() + ")")
+                                .collect(Collectors.joining(" and ")))
+                .orElse("");
+    }
+
+    private static String verb(Quantity quantity, boolean more, String amount) {
+        return switch (quantity) {
+            case FREQUENCY -> "is " + amount + " Hz " + (more ? "higher" : "lower");
+            case Q -> "has a Q " + amount + (more ? " greater" : " smaller");
+            case DECAY_TIME -> "rings " + amount + " s " + (more ? "longer" : "shorter");
+            case LEVEL -> "is " + amount + " dB " + (more ? "louder" : "softer");
+        };
+    }
+
+    private static String share(Difference difference) {
+        if (difference.quantity() == Quantity.LEVEL) {
+            return "";
+        }
+        double percent = 100
+                * Math.abs(difference.estimate().value() / difference.first().value());
+        return "; about " + Figures.text(percent, percent < 10 ? 1 : 0) + " %";
+    }
+
+    /** The size alone, to the place its interval is known to. */
+    private static String amount(Estimate difference) {
+        Estimate wide =
+                new Estimate(Math.abs(difference.value()), difference.halfWidth95(), difference.degreesOfFreedom());
+        String text = Figures.text(wide);
+        return text.substring(0, text.indexOf(" ± "));
+    }
+
+    private static String withUnit(String interval, Quantity quantity) {
+        return quantity.unit().isEmpty() ? interval : interval + " " + quantity.unit();
+    }
+}

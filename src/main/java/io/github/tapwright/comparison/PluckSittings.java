@@ -1,0 +1,135 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.Sitting;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * Sittings of plucks whose levels may stand beside each other: all calibrated, or all at one known gain; about one distance.
+ *
+ * <p>The level of a sitting is the mean over the strings that all of them have, each weighing the same, of its plucks' largest
+ * A-weighted levels (F).
+ *
+ * @param used the sittings
+ * @param leftOut the others, with the reason
+ * @param strings those that all used sittings have
+ * @param unit such as "dB re 20 µPa"
+ */
+public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integer> strings, String unit) {
+
+    private static final double SAME_DISTANCE = 0.1;
+
+    /** Keeps copies. */
+    public PluckSittings {
+        used = List.copyOf(used);
+        leftOut = List.copyOf(leftOut);
+        strings = Set.copyOf(strings);
+    }
+
+    /**
+     * Chooses.
+     *
+     * @param plucks sittings of plucks
+     * @return those that may be compared
+     */
+    public static PluckSittings among(List<Sitting> plucks) {
+        List<LeftOut> leftOut = new ArrayList<>();
+        List<Sitting> used = keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
+        boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
+        if (calibrated) {
+            used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);
+        } else {
+            Optional<String> gain = mostFrequent(used, c -> c.microphone().gain());
+            used = keep(
+                    used,
+                    s -> gain.isPresent() && s.conditions().microphone().gain().equals(gain),
+                    "levels without a calibration mean nothing at different or unknown gains",
+                    leftOut);
+        }
+        Optional<Double> distance = mostFrequent(used, c -> c.microphone().distanceMm());
+        used = keep(used, s -> near(s, distance), "the microphone stood at another distance", leftOut);
+        return new PluckSittings(
+                used, leftOut, commonStrings(used), calibrated ? "dB re 20 µPa" : "dB re full scale, one gain");
+    }
+
+    /**
+     * How loud a sitting was.
+     *
+     * @param sitting one of those used
+     * @return its level; empty if the sittings have no string in common
+     */
+    public Optional<SittingFigure> figure(Sitting sitting) {
+        Map<Integer, Double> levels = levels(sitting);
+        return strings.isEmpty()
+                ? Optional.empty()
+                : Optional.of(SittingFigure.of(
+                        sitting,
+                        strings.stream()
+                                .flatMap(s -> Optional.ofNullable(levels.get(s)).stream())
+                                .mapToDouble(l -> l)
+                                .average()
+                                .orElseThrow(),
+                        Optional.empty()));
+    }
+
+    private static List<Sitting> keep(
+            List<Sitting> from, Predicate<Sitting> wanted, String otherwise, List<LeftOut> leftOut) {
+        from.stream().filter(wanted.negate()).map(s -> LeftOut.of(s, otherwise)).forEach(leftOut::add);
+        return from.stream().filter(wanted).toList();
+    }
+
+    private static boolean calibrated(Sitting sitting) {
+        return sitting.latest()
+                .findings()
+                .plucks()
+                .flatMap(PluckRun::calibration)
+                .isPresent();
+    }
+
+    private static boolean near(Sitting sitting, Optional<Double> distance) {
+        return distance.isEmpty()
+                || sitting.conditions()
+                        .microphone()
+                        .distanceMm()
+                        .filter(d -> Math.abs(d - distance.get()) > SAME_DISTANCE * distance.get())
+                        .isEmpty();
+    }
+
+    private static <T> Optional<T> mostFrequent(List<Sitting> sittings, Function<Conditions, Optional<T>> of) {
+        Map<T, Long> counts = sittings.stream()
+                .flatMap(s -> of.apply(s.conditions()).stream())
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+    }
+
+    private static Set<Integer> commonStrings(List<Sitting> used) {
+        return used.stream()
+                .map(s -> (Collection<Integer>) levels(s).keySet())
+                .map(TreeSet::new)
+                .reduce((a, b) -> {
+                    a.retainAll(b);
+                    return a;
+                })
+                .orElseGet(TreeSet::new);
+    }
+
+    /** Mean level of each string. */
+    private static Map<Integer, Double> levels(Sitting sitting) {
+        return sitting.latest().findings().plucks().map(PluckRun::plucks).orElse(List.of()).stream()
+                .filter(p -> p.string().isPresent() && p.lafMaxDb().isPresent())
+                .collect(Collectors.groupingBy(
+                        p -> p.string().orElseThrow(),
+                        Collectors.averagingDouble((Pluck p) -> p.lafMaxDb().orElseThrow())));
+    }
+}

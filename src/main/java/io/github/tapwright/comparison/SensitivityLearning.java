@@ -1,0 +1,70 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.climate.HumidityHistory;
+import io.github.tapwright.climate.HumidityScale;
+import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Learns how far humidity moves an instrument's main top from its own history.
+ *
+ * <p>Only strung sittings of taps with the hole not covered count: finish and strings move the main top by themselves. What one
+ * instrument does says little about another, so for two instruments nothing is learnt and what is assumed stands.
+ */
+public final class SensitivityLearning {
+
+    private static final HumidityHistory NOTHING = new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of());
+
+    private final SittingStore sittings;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     */
+    public SensitivityLearning(SittingStore sittings) {
+        this.sittings = sittings;
+    }
+
+    HumiditySensitivity of(ShopNumber first, ShopNumber second) {
+        return first.equals(second) ? of(first) : HumiditySensitivity.of(NOTHING);
+    }
+
+    /**
+     * What one instrument's history tells.
+     *
+     * @param instrument whose
+     * @return learnt or assumed, and says which
+     */
+    public HumiditySensitivity of(ShopNumber instrument) {
+        List<HumidityHistory.Point> points = sittings.list(Optional.of(instrument)).stream()
+                .filter(SensitivityLearning::counts)
+                .flatMap(s -> point(s).stream())
+                .toList();
+        return HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, points));
+    }
+
+    private static boolean counts(SittingSummary sitting) {
+        boolean strung = sitting.stage().equals(Optional.of(Stage.STRUNG))
+                || sitting.stage().equals(Optional.of(Stage.LATER));
+        return sitting.procedure().equals(Procedure.BodyTaps.KEY) && strung && sitting.hole() != HoleState.COVERED;
+    }
+
+    private static Optional<HumidityHistory.Point> point(SittingSummary sitting) {
+        Optional<Double> mainTopHz = sitting.resonances().stream()
+                .filter(r -> r.name().equals(Optional.of(ModeName.MAIN_TOP.words())))
+                .map(SittingSummary.Line::frequencyHz)
+                .findFirst();
+        return sitting.air()
+                .relativeHumidityPercent()
+                .flatMap(h -> mainTopHz.map(hz -> new HumidityHistory.Point(h, hz)));
+    }
+}

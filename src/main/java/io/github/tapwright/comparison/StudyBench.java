@@ -1,0 +1,98 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.BenchStudyStore;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingStore;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Studies how far setting up again moves figures, and keeps which sittings say so. */
+public final class StudyBench {
+
+    private final SittingStore sittings;
+    private final BenchStudyStore studies;
+    private final Clock clock;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     * @param studies where studies are kept
+     * @param clock what tells the time
+     */
+    public StudyBench(SittingStore sittings, BenchStudyStore studies, Clock clock) {
+        this.sittings = sittings;
+        this.studies = studies;
+        this.clock = clock;
+    }
+
+    /**
+     * Evaluates a study.
+     *
+     * @param ids sittings of taps on one instrument, set up anew for each, all else the same
+     * @return what they say
+     * @throws RefusedEntryException if there are too few, one is given twice, or they may not be compared
+     */
+    public BenchStudy study(List<SittingId> ids) {
+        if (new HashSet<>(ids).size() != ids.size()) {
+            throw new RefusedEntryException("a sitting is given twice; give each set-up once");
+        }
+        if (ids.size() < BenchStudy.FEWEST) {
+            throw new RefusedEntryException("a study needs " + BenchStudy.FEWEST + " set-ups at least, better "
+                    + BenchStudy.ENOUGH + "; take the instrument down and put it up again for each");
+        }
+        ShowSitting show = new ShowSitting(sittings);
+        List<Sitting> setUps = ids.stream().map(show::show).toList();
+        setUps.forEach(other -> refuseUnlike(setUps.get(0), other));
+        return BenchStudy.of(setUps);
+    }
+
+    /**
+     * Evaluates a study and keeps it; from then on it holds for comparisons.
+     *
+     * @param ids as in {@link #study}
+     * @return what they say
+     * @throws RefusedEntryException as there, and if nothing was found in all set-ups
+     */
+    public BenchStudy keep(List<SittingId> ids) {
+        BenchStudy study = study(ids);
+        if (study.spread().isEmpty()) {
+            throw new RefusedEntryException(
+                    "no resonance was found in every set-up, so there is nothing to keep; look at the sittings one by one");
+        }
+        studies.add(ids, clock.instant());
+        return study;
+    }
+
+    /**
+     * The study that holds.
+     *
+     * @return the latest one kept, evaluated anew; empty if there is none
+     */
+    public Optional<BenchStudy> latest() {
+        return studies.latest().map(this::study);
+    }
+
+    private static void refuseUnlike(Sitting first, Sitting other) {
+        if (other.latest().taps().isEmpty()) {
+            throw new RefusedEntryException("sitting " + other.id() + " is for "
+                    + other.latest().findings().procedure().key() + "; a study takes sittings of taps");
+        }
+        if (!other.instrument().equals(first.instrument())) {
+            throw new RefusedEntryException("sitting " + other.id() + " is of instrument " + other.instrument()
+                    + ", sitting " + first.id() + " of " + first.instrument() + "; a study is of one instrument");
+        }
+        BodyConditions.check(first, other).stream()
+                .filter(c -> c.worst() == Grade.REFUSED)
+                .findFirst()
+                .ifPresent(c -> {
+                    throw new RefusedEntryException("sittings " + first.id() + " and " + other.id()
+                            + " may not be compared, " + c.condition() + ": " + c.reason());
+                });
+    }
+}

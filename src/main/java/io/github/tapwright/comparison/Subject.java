@@ -1,0 +1,75 @@
+package io.github.tapwright.comparison;
+
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Estimate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a question about many sittings is about: one quantity of one named resonance, or how loud plucks are.
+ *
+ * @param resonance which; empty for the overall level of plucks
+ * @param quantity what of it
+ */
+public record Subject(Optional<ModeName> resonance, Quantity quantity) {
+
+    /** The overall level of plucks: the mean over strings of the largest A-weighted level (F), dB. */
+    public static final Subject PLUCKS = new Subject(Optional.empty(), Quantity.LEVEL);
+
+    private static final List<Quantity> OF_A_RESONANCE = List.of(Quantity.FREQUENCY, Quantity.Q, Quantity.DECAY_TIME);
+
+    /**
+     * Frequency, Q and decay time of every named resonance.
+     *
+     * @return in the order of the names
+     */
+    public static List<Subject> ofTaps() {
+        return Arrays.stream(ModeName.values())
+                .flatMap(m -> OF_A_RESONANCE.stream().map(q -> new Subject(Optional.of(m), q)))
+                .toList();
+    }
+
+    /**
+     * The figure in a sitting of taps.
+     *
+     * @param sitting any
+     * @return the figure; empty if the resonance was not found, or two bear its name
+     */
+    public Optional<Estimate> in(Sitting sitting) {
+        List<ShownResonance> named = sitting.resonances(sitting.latest()).stream()
+                .filter(r -> resonance.isPresent() && r.mode().equals(resonance))
+                .toList();
+        return named.size() == 1 ? Optional.of(of(named.get(0).found().resonance())) : Optional.empty();
+    }
+
+    private Estimate of(Resonance found) {
+        return switch (quantity) {
+            case FREQUENCY -> found.frequencyHz();
+            case Q -> found.q();
+            case DECAY_TIME -> found.decayTimeSeconds();
+            case LEVEL -> found.levelDb();
+        };
+    }
+
+    /**
+     * Whose quantity it is.
+     *
+     * @return such as "main top" or "plucks"
+     */
+    public String whose() {
+        return resonance.map(ModeName::words).orElse("plucks");
+    }
+
+    /**
+     * The subject as people read it.
+     *
+     * @return such as "main top, frequency"
+     */
+    public String words() {
+        return whose() + ", " + quantity.words();
+    }
+}

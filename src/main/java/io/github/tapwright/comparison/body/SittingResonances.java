@@ -1,0 +1,60 @@
+package io.github.tapwright.comparison.body;
+
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Estimate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The low resonances of one sitting as readings of the model: the fit's uncertainty and that of setting up again.
+ *
+ * @param sitting where they come from
+ * @param spread of setting up
+ */
+record SittingResonances(Sitting sitting, SetUpSpread spread) {
+
+    boolean hasBack() {
+        return find(ModeName.MAIN_BACK).isPresent();
+    }
+
+    /** Lowest first: main air unless the hole is covered, main top, and main back if it takes part. */
+    List<Estimate> readings(boolean withBack) {
+        List<Estimate> readings = new ArrayList<>();
+        if (!Companions.isCovered(sitting)) {
+            readings.add(need(ModeName.MAIN_AIR));
+        }
+        readings.add(need(ModeName.MAIN_TOP));
+        if (withBack) {
+            readings.add(need(ModeName.MAIN_BACK));
+        }
+        readings.sort(Comparator.comparingDouble(Estimate::value));
+        return readings;
+    }
+
+    private Estimate need(ModeName mode) {
+        return find(mode)
+                .orElseThrow(() -> new RefusedEntryException("sitting " + sitting.id() + " has no resonance named "
+                        + mode.words() + "; look at it with sitting show and name one with sitting name"));
+    }
+
+    private Optional<Estimate> find(ModeName mode) {
+        return sitting.resonances(sitting.latest()).stream()
+                .filter(r -> r.mode().equals(Optional.of(mode)))
+                .findFirst()
+                .map(r -> widened(r.found().resonance().frequencyHz()));
+    }
+
+    /** Both parts as one standard uncertainty with its effective degrees of freedom. Source: [GUM], G.4.1. */
+    private Estimate widened(Estimate hz) {
+        double own = hz.standardUncertainty() * hz.standardUncertainty();
+        double setUp = spread.frequencyShare() * hz.value() * spread.frequencyShare() * hz.value();
+        double all = own + setUp;
+        double inverse = own * own / hz.degreesOfFreedom() + setUp * setUp / spread.degreesOfFreedom();
+        return new Estimate(hz.value(), Math.sqrt(all), inverse > 0 ? all * all / inverse : Double.POSITIVE_INFINITY);
+    }
+}

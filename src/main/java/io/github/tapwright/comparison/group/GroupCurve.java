@@ -1,0 +1,90 @@
+package io.github.tapwright.comparison.group;
+
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.level.band.Band;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Interval;
+import io.github.tapwright.statistics.Summary;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * The response of a group in third octaves, level taken out.
+ *
+ * <p>Each instrument is the mean over its sittings of {@link ThirdOctaveShape}, the group the mean over instruments; the band is mean
+ * ± t·s/√n. It holds each band by itself, not all of them together.
+ *
+ * @param group its name in the plural
+ * @param instruments n
+ * @param bands lowest first
+ */
+public record GroupCurve(String group, int instruments, List<BandMean> bands) {
+
+    /** Keeps a copy of the list. */
+    public GroupCurve {
+        bands = List.copyOf(bands);
+    }
+
+    /**
+     * One third octave.
+     *
+     * @param band which
+     * @param meanDb mean over instruments, dB re the mean over all bands
+     * @param interval95 of the mean; empty with fewer than {@link GroupFigures#FEWEST} instruments
+     */
+    public record BandMean(Band band, double meanDb, Optional<Interval> interval95) {}
+
+    static List<GroupCurve> of(List<String> groups, Selection selection) {
+        List<Band> bands = ThirdOctaveShape.commonBands(selection.taps());
+        return bands.isEmpty()
+                ? List.of()
+                : groups.stream()
+                        .map(g -> of(g, selection, bands))
+                        .filter(c -> c.instruments() > 0)
+                        .toList();
+    }
+
+    private static GroupCurve of(String group, Selection selection, List<Band> bands) {
+        Map<ShopNumber, List<Sitting>> members = selection.taps().stream()
+                .filter(s -> group.equals(selection.groups().get(s.instrument())))
+                .filter(s -> s.latest().taps().flatMap(t -> t.curve()).isPresent())
+                .collect(Collectors.groupingBy(Sitting::instrument));
+        List<Map<Band, Double>> shapes =
+                members.values().stream().map(own -> mean(own, bands)).toList();
+        List<BandMean> means = new ArrayList<>();
+        for (Band band : bands) {
+            if (!shapes.isEmpty()) {
+                means.add(mean(
+                        band,
+                        shapes.stream()
+                                .mapToDouble(s -> s.getOrDefault(band, 0.0))
+                                .toArray()));
+            }
+        }
+        return new GroupCurve(group, shapes.size(), means);
+    }
+
+    private static Map<Band, Double> mean(List<Sitting> own, List<Band> bands) {
+        Map<Band, Double> mean = new TreeMap<>((a, b) -> Integer.compare(a.index(), b.index()));
+        for (Sitting sitting : own) {
+            ThirdOctaveShape.of(sitting, bands).forEach((band, db) -> mean.merge(band, db / own.size(), Double::sum));
+        }
+        return mean;
+    }
+
+    private static BandMean mean(Band band, double[] values) {
+        double mean = Arrays.stream(values).average().orElseThrow();
+        if (values.length < GroupFigures.FEWEST) {
+            return new BandMean(band, mean, Optional.empty());
+        }
+        Estimate estimate = Summary.of(values).ofMean();
+        double half = estimate.halfWidth95();
+        return new BandMean(band, mean, Optional.of(new Interval(mean - half, mean + half)));
+    }
+}

@@ -1,0 +1,118 @@
+package io.github.tapwright.comparison.group;
+
+import io.github.tapwright.comparison.HearingThreshold;
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.statistics.Interval;
+import java.util.Locale;
+import java.util.OptionalInt;
+
+/** A difference between groups as a sentence for people. */
+public final class GroupWords {
+
+    private GroupWords() {}
+
+    /**
+     * One sentence.
+     *
+     * @param d the difference
+     * @param questions how many were asked at once
+     * @return such as "honeycomb-core sandwich tops have a main top 6.1 Hz higher (1.0 to 11.2) than solid tops, 4 against 3 instruments;
+     *     corrected for 11 questions asked at once p = 0.04"
+     */
+    public static String sentence(GroupDifference d, int questions) {
+        return d.evidence()
+                .map(e -> e.differs() ? differs(d, e, questions) : cannotTell(d, e, questions))
+                .orElseGet(() -> tooFew(d));
+    }
+
+    private static String tooFew(GroupDifference d) {
+        return d.subject().words() + ": " + d.second().count() + " "
+                + d.second().group() + " against "
+                + d.first().count() + " " + d.first().group() + " are too few to say anything; measure "
+                + GroupFigures.FEWEST + " of each at least";
+    }
+
+    private static String differs(GroupDifference d, Evidence e, int questions) {
+        boolean more = e.difference().value() > 0;
+        Interval i = e.interval95();
+        Interval size = more ? i : new Interval(-i.upper(), -i.lower());
+        return d.second().group() + " have " + what(d, amount(e.difference()), more) + " ("
+                + Figures.interval(size) + ") than " + d.first().group() + ", " + against(d) + "; "
+                + corrected(e, questions);
+    }
+
+    private static String what(GroupDifference d, String amount, boolean more) {
+        String whose = d.subject().whose();
+        return switch (d.subject().quantity()) {
+            case FREQUENCY -> "a " + whose + " " + amount + " Hz " + (more ? "higher" : "lower");
+            case Q -> "a Q of the " + whose + " " + amount + (more ? " greater" : " smaller");
+            case DECAY_TIME -> "a " + whose + " that rings " + amount + " s " + (more ? "longer" : "shorter");
+            case LEVEL -> whose + " " + amount + " dB " + (more ? "louder" : "softer");
+        };
+    }
+
+    private static String cannotTell(GroupDifference d, Evidence e, int questions) {
+        String unit = d.subject().quantity().unit();
+        return "cannot tell: " + d.subject().words() + " of " + d.second().group() + " less that of "
+                + d.first().group() + " may be anything from " + Figures.interval(e.interval95())
+                + (unit.isEmpty() ? "" : " " + unit) + ", " + against(d) + "; " + corrected(e, questions)
+                + (e.probability() < 0.05 ? " (asked alone p " + probability(e.probability()) + ")" : "")
+                + further(d.subject().quantity(), e.furtherInEachGroup());
+    }
+
+    private static String against(GroupDifference d) {
+        return d.second().count() + " against " + d.first().count() + " instruments";
+    }
+
+    private static String corrected(Evidence e, int questions) {
+        return "after correction for " + questions + " question" + (questions == 1 ? "" : "s") + " asked at once p "
+                + probability(e.adjustedProbability());
+    }
+
+    /**
+     * A probability as people read it.
+     *
+     * @param p 0 to 1
+     * @return such as "= 0.04" or "&lt; 0.001"
+     */
+    public static String probability(double p) {
+        if (p < 0.001) {
+            return "< 0.001";
+        }
+        return "= " + String.format(Locale.ROOT, p < 0.0995 ? "%.2g" : "%.2f", p);
+    }
+
+    private static String further(Quantity quantity, OptionalInt further) {
+        if (further.isEmpty()) {
+            return "";
+        }
+        String size = worth(quantity);
+        int n = further.getAsInt();
+        return n == 0
+                ? "; a difference of " + size + " would have shown four times in five"
+                : "; " + n + " more in each group would show " + size + " four times in five";
+    }
+
+    /**
+     * The difference worth seeing.
+     *
+     * @param quantity of what
+     * @return such as "1 %" or "1 dB"
+     */
+    public static String worth(Quantity quantity) {
+        double size = HearingThreshold.of(quantity).size();
+        return quantity == Quantity.LEVEL
+                ? Figures.plain(size) + " dB"
+                : Figures.plain(Math.round(1000 * size) / 10.0) + " %";
+    }
+
+    /** The size alone, to the place its interval is known to. */
+    private static String amount(Estimate difference) {
+        Estimate wide =
+                new Estimate(Math.abs(difference.value()), difference.halfWidth95(), difference.degreesOfFreedom());
+        String text = Figures.text(wide);
+        return text.substring(0, text.indexOf(" ± "));
+    }
+}

@@ -1,0 +1,79 @@
+package io.github.tapwright.comparison.group;
+
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.MixedFit;
+import io.github.tapwright.statistics.MixedModel;
+import io.github.tapwright.statistics.Observation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The same difference through every sitting: y = b₀ + b₁·group (+ b₂·humidity) + instrument + e, see {@link MixedModel}.
+ *
+ * <p>Where humidity is known for all sittings and varies within instruments it takes its own coefficient and the figures enter as
+ * measured; else they enter in the common air.
+ *
+ * @param difference b₁, second minus first group
+ * @param perPointOfHumidity b₂; empty where humidity is no part of the model
+ * @param betweenInstruments standard deviation between instruments of a group
+ * @param betweenSittings standard deviation between sittings of an instrument
+ * @param sittings how many
+ */
+public record MixedDifference(
+        Estimate difference,
+        Optional<Estimate> perPointOfHumidity,
+        double betweenInstruments,
+        double betweenSittings,
+        int sittings) {
+
+    /** Empty where no instrument has several sittings that differ, or they leave no scatter to judge by. */
+    static Optional<MixedDifference> of(GroupFigures first, GroupFigures second) {
+        boolean humidity = humidityTells(first, second);
+        List<Observation> observations = new ArrayList<>();
+        add(first, 0, humidity, observations);
+        add(second, 1, humidity, observations);
+        if (observations.size() <= first.count() + second.count()) {
+            return Optional.empty();
+        }
+        try {
+            MixedFit fit = MixedModel.randomIntercept(observations);
+            return Optional.of(new MixedDifference(
+                    fit.fixedEffects().get(1),
+                    humidity ? Optional.of(fit.fixedEffects().get(2)) : Optional.empty(),
+                    fit.groupStandardDeviation(),
+                    fit.residualStandardDeviation(),
+                    observations.size()));
+        } catch (IllegalArgumentException noScatterLeft) {
+            // Sittings that agree to the last digit: the means per instrument say all there is to say.
+            return Optional.empty();
+        }
+    }
+
+    private static void add(GroupFigures group, double indicator, boolean humidity, List<Observation> observations) {
+        for (InstrumentMean instrument : group.instruments()) {
+            for (SittingFigure s : instrument.sittings()) {
+                observations.add(new Observation(
+                        instrument.instrument().text(),
+                        humidity ? s.measured() : s.corrected(),
+                        humidity ? List.of(indicator, s.humidityPercent().orElseThrow()) : List.of(indicator)));
+            }
+        }
+    }
+
+    private static boolean humidityTells(GroupFigures first, GroupFigures second) {
+        List<InstrumentMean> all = new ArrayList<>(first.instruments());
+        all.addAll(second.instruments());
+        List<SittingFigure> sittings =
+                all.stream().flatMap(i -> i.sittings().stream()).toList();
+        boolean known = sittings.stream().allMatch(s -> s.humidityPercent().isPresent());
+        boolean varies = all.stream()
+                .anyMatch(i -> i.sittings().stream()
+                                .map(SittingFigure::humidityPercent)
+                                .distinct()
+                                .count()
+                        > 1);
+        return known && varies && sittings.size() >= all.size() + 2;
+    }
+}

@@ -1,0 +1,66 @@
+package io.github.tapwright.comparison.group;
+
+import io.github.tapwright.comparison.LeftOut;
+import io.github.tapwright.comparison.PluckSittings;
+import io.github.tapwright.comparison.StageClass;
+import io.github.tapwright.comparison.TapSittings;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Sitting;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The sittings that may stand beside each other, and those that may not.
+ *
+ * @param groups the group of each instrument that has one
+ * @param taps sittings of taps that count
+ * @param plucks sittings of plucks that count
+ * @param leftOut the others, with the reason
+ */
+record Selection(Map<ShopNumber, String> groups, List<Sitting> taps, PluckSittings plucks, List<LeftOut> leftOut) {
+
+    Selection {
+        groups = Map.copyOf(groups);
+        taps = List.copyOf(taps);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    static Selection of(GroupSettings settings, List<Instrument> instruments, List<Sitting> sittings) {
+        Map<ShopNumber, String> groups = new HashMap<>();
+        instruments.forEach(i -> settings.by().groupOf(i).ifPresent(g -> groups.put(i.shopNumber(), g)));
+        List<Sitting> taps = new ArrayList<>();
+        List<Sitting> plucks = new ArrayList<>();
+        List<LeftOut> leftOut = new ArrayList<>();
+        for (Sitting sitting : sittings) {
+            boolean ofPlucks = key(sitting).equals(Procedure.OpenPlucks.KEY);
+            Optional<String> objection = groups.containsKey(sitting.instrument())
+                    ? objection(sitting, settings.stage())
+                    : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
+                            + " is unknown; write it down with instrument edit");
+            objection.ifPresentOrElse(
+                    reason -> leftOut.add(LeftOut.of(sitting, reason)), () -> (ofPlucks ? plucks : taps).add(sitting));
+        }
+        PluckSittings comparable = PluckSittings.among(plucks);
+        leftOut.addAll(comparable.leftOut());
+        return new Selection(groups, taps, comparable, leftOut);
+    }
+
+    private static Optional<String> objection(Sitting sitting, StageClass stage) {
+        return switch (key(sitting)) {
+            case Procedure.BodyTaps.KEY ->
+                TapSittings.objection(sitting).or(() -> stage.objection(sitting.conditions()));
+            case Procedure.OpenPlucks.KEY ->
+                stage == StageClass.STRUNG ? Optional.empty() : Optional.of("plucks need strings");
+            default -> Optional.of("it is of " + key(sitting) + "; groups are compared by taps and plucks");
+        };
+    }
+
+    private static String key(Sitting sitting) {
+        return sitting.latest().findings().procedure().key();
+    }
+}

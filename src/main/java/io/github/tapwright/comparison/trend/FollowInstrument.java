@@ -1,0 +1,63 @@
+package io.github.tapwright.comparison.trend;
+
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.SensitivityLearning;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.InstrumentStore;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/** Follows an instrument through all its sittings. */
+public final class FollowInstrument {
+
+    private final InstrumentStore instruments;
+    private final SittingStore sittings;
+    private final StudyBench studies;
+    private final ZoneId zone;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param instruments where instruments are kept
+     * @param sittings where sittings are kept
+     * @param studies what knows how far setting up again moves figures
+     * @param zone where the workshop is
+     */
+    public FollowInstrument(InstrumentStore instruments, SittingStore sittings, StudyBench studies, ZoneId zone) {
+        this.instruments = instruments;
+        this.sittings = sittings;
+        this.studies = studies;
+        this.zone = zone;
+    }
+
+    /**
+     * The history of an instrument.
+     *
+     * @param instrument whose
+     * @param spread how far setting up again moves figures; empty for the study that holds, or cautious figures
+     * @param window the humidity the shop keeps
+     * @return its history
+     * @throws RefusedEntryException if there is no such instrument
+     */
+    public History follow(ShopNumber instrument, Optional<SetUpSpread> spread, ShopWindow window) {
+        List<Sitting> all = new ListSittings(instruments, sittings)
+                .of(instrument).stream()
+                        .map(SittingSummary::id)
+                        .flatMap(id -> sittings.find(id).stream())
+                        .toList();
+        SetUpSpread holds =
+                spread.or(() -> studies.latest().flatMap(BenchStudy::spread)).orElse(SetUpSpread.USUAL);
+        BenchKnowledge bench = new BenchKnowledge(holds, window, new SensitivityLearning(sittings).of(instrument));
+        return History.of(instrument, all, bench, zone);
+    }
+}

@@ -1,0 +1,161 @@
+package io.github.tapwright.comparison.trend;
+
+import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.CommonAir;
+import io.github.tapwright.comparison.LeftOut;
+import io.github.tapwright.comparison.PluckSittings;
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.comparison.TapSittings;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.HolmAdjustment;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * An instrument over time.
+ *
+ * <p>Formulas and sources are in docs/methods/comparison.md.
+ *
+ * @param instrument whose
+ * @param sittings those used, oldest first
+ * @param air what frequencies are corrected to
+ * @param bench what is known about the workshop
+ * @param events what was done to the instrument, oldest first
+ * @param series one for each quantity found in any sitting
+ * @param questions how many probabilities were adjusted together
+ * @param levelUnit what levels of plucks are measured against
+ * @param warnings what speaks against reading too much into it
+ * @param leftOut sittings that were not used
+ */
+public record History(
+        ShopNumber instrument,
+        List<Sitting> sittings,
+        CommonAir air,
+        BenchKnowledge bench,
+        List<Event> events,
+        List<Series> series,
+        int questions,
+        String levelUnit,
+        List<String> warnings,
+        List<LeftOut> leftOut) {
+
+    /** Keeps copies of the lists. */
+    public History {
+        sittings = List.copyOf(sittings);
+        events = List.copyOf(events);
+        series = List.copyOf(series);
+        warnings = List.copyOf(warnings);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /**
+     * What began the stretch in which drifts are sought.
+     *
+     * @return the latest event; empty if there was none and all sittings count
+     */
+    public Optional<Event> since() {
+        return events.isEmpty() ? Optional.empty() : Optional.of(events.get(events.size() - 1));
+    }
+
+    /**
+     * Follows an instrument.
+     *
+     * @param instrument whose
+     * @param all its sittings, in any order
+     * @param bench what is known about the workshop, and how humidity moves this instrument
+     * @param zone where the workshop is, for days without a time
+     * @return its history
+     */
+    public static History of(ShopNumber instrument, List<Sitting> all, BenchKnowledge bench, ZoneId zone) {
+        List<Sitting> ordered = all.stream()
+                .sorted(Comparator.comparing(s -> s.takenAt().instant()))
+                .toList();
+        List<LeftOut> leftOut = new ArrayList<>();
+        List<Sitting> taps = taps(ordered, leftOut);
+        PluckSittings plucks = PluckSittings.among(
+                ordered.stream().filter(is(Procedure.OpenPlucks.KEY)).toList());
+        leftOut.addAll(plucks.leftOut());
+        List<Sitting> used = ordered.stream()
+                .filter(s -> taps.contains(s) || plucks.used().contains(s))
+                .toList();
+        List<Event> events = Events.between(used, zone);
+        CommonAir air = CommonAir.of(taps);
+        List<Series> series = new ArrayList<>();
+        for (Subject subject : Subject.ofTaps()) {
+            add(subject, taps, s -> air.figure(subject, s, bench.sensitivity()), events, bench, series);
+        }
+        add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, series);
+        long questions = series.stream().filter(s -> s.drift().isPresent()).count();
+        return new History(
+                instrument,
+                used,
+                air,
+                bench,
+                events,
+                adjusted(series),
+                (int) questions,
+                plucks.unit(),
+                Doubts.about(within(events, used), bench, zone),
+                leftOut);
+    }
+
+    private static Predicate<Sitting> is(String procedure) {
+        return s -> s.latest().findings().procedure().key().equals(procedure);
+    }
+
+    private static List<Sitting> taps(List<Sitting> ordered, List<LeftOut> leftOut) {
+        List<Sitting> taps = new ArrayList<>();
+        ordered.stream()
+                .filter(is(Procedure.BodyTaps.KEY))
+                .forEach(s -> TapSittings.objection(s)
+                        .ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> taps.add(s)));
+        return taps;
+    }
+
+    private static void add(
+            Subject subject,
+            List<Sitting> sittings,
+            Function<Sitting, Optional<SittingFigure>> figure,
+            List<Event> events,
+            BenchKnowledge bench,
+            List<Series> series) {
+        List<SittingFigure> figures =
+                sittings.stream().flatMap(s -> figure.apply(s).stream()).toList();
+        if (figures.isEmpty()) {
+            return;
+        }
+        List<SittingFigure> stretch = figures.stream()
+                .filter(f ->
+                        events.stream().noneMatch(e -> f.takenAt().instant().isBefore(e.at())))
+                .toList();
+        series.add(new Series(subject, figures, stretch.size(), Drift.of(subject, stretch, bench.spread())));
+    }
+
+    private static List<Sitting> within(List<Event> events, List<Sitting> used) {
+        return used.stream()
+                .filter(s ->
+                        events.stream().noneMatch(e -> s.takenAt().instant().isBefore(e.at())))
+                .toList();
+    }
+
+    private static List<Series> adjusted(List<Series> series) {
+        double[] adjusted = HolmAdjustment.of(series.stream()
+                .flatMap(s -> s.drift().stream())
+                .mapToDouble(Drift::adjustedProbability)
+                .toArray());
+        List<Series> all = new ArrayList<>();
+        int next = 0;
+        for (Series s : series) {
+            all.add(s.drift().isPresent() ? s.adjusted(adjusted[next++]) : s);
+        }
+        return all;
+    }
+}

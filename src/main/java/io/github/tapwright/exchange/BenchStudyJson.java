@@ -1,0 +1,65 @@
+package io.github.tapwright.exchange;
+
+import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.StudiedResonance;
+import io.github.tapwright.comparison.StudiedResonance.SetUpScatter;
+import io.github.tapwright.sitting.Sitting;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** A study of the bench as JSON and as a CSV table. */
+public final class BenchStudyJson {
+
+    private static final List<Field<StudiedResonance>> FIELDS = Stream.of(
+                    List.<Field<StudiedResonance>>of(Field.maybe("name", StudiedResonance::name)),
+                    scatter("frequency", "_hz", StudiedResonance::frequencyHz),
+                    scatter("q", "", StudiedResonance::q),
+                    scatter("level", "_db", StudiedResonance::levelDb))
+            .flatMap(List::stream)
+            .toList();
+
+    private BenchStudyJson() {}
+
+    /**
+     * A study.
+     *
+     * @param study what was found
+     * @return an object; "set_up_spread" is null if no resonance was found in every set-up
+     */
+    public static String of(BenchStudy study) {
+        Map<String, @Nullable Object> document = new LinkedHashMap<>();
+        document.put(
+                "sittings",
+                study.sittings().stream().map(Sitting::id).map(Object::toString).toList());
+        document.put("resonances", JsonText.array(FIELDS, study.resonances()));
+        document.put(
+                "set_up_spread",
+                study.spread()
+                        .map(s -> JsonText.object(ComparisonJson.SPREAD, s))
+                        .orElse(null));
+        return JsonText.of(document);
+    }
+
+    /**
+     * One line for each resonance.
+     *
+     * @param study what was found
+     * @return the text of a CSV file
+     */
+    public static String csv(BenchStudy study) {
+        return CsvText.of(FIELDS, study.resonances());
+    }
+
+    private static List<Field<StudiedResonance>> scatter(
+            String what, String unit, Function<StudiedResonance, SetUpScatter> of) {
+        return List.of(
+                Field.of(what + "_mean" + unit, r -> of.apply(r).mean()),
+                Field.of(what + "_s_r" + unit, r -> of.apply(r).withinSetUp()),
+                Field.of(what + "_s_l" + unit, r -> of.apply(r).betweenSetUps()),
+                Field.of(what + "_s_capital_r" + unit, r -> of.apply(r).reproducibility()));
+    }
+}

@@ -1,0 +1,138 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Six recordings, kept as six instruments in two groups and again as six sittings of one; what is said is invented. */
+class GroupsAndTrendTest {
+
+    private static final List<String> SOLID =
+            List.of("31-2024-04-09-strung.flac", "32-2024-04-16-strung.flac", "35-2024-07-16-strung.flac");
+    private static final List<String> SANDWICH =
+            List.of("33-2024-05-14-strung.flac", "34-2024-05-28-strung.flac", "36-2024-09-03-strung.flac");
+
+    @TempDir
+    Path folder;
+
+    private CommandRun archive(Object... arguments) {
+        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
+                .toArray());
+    }
+
+    private void add(String number, String file, String day) {
+        CommandRun run = archive(
+                "sitting",
+                "add",
+                number,
+                CommandRun.DEMO.resolve(file),
+                "--taken",
+                day,
+                "--stage",
+                "strung",
+                "--strings",
+                "damped",
+                "--hole",
+                "open",
+                "--humidity",
+                "45");
+        assertThat(run.code()).as(run.err()).isZero();
+    }
+
+    @BeforeEach
+    void shelf() {
+        List<String> all = new ArrayList<>(SOLID);
+        all.addAll(SANDWICH);
+        for (int i = 0; i < all.size(); i++) {
+            String number = "4" + i;
+            assertThat(archive("instrument", "add", number, "--construction", i < 3 ? "solid" : "honeycomb-sandwich")
+                            .code())
+                    .isZero();
+            add(number, all.get(i), "2025-01-10");
+        }
+        assertThat(archive("instrument", "add", "50").code()).isZero();
+        for (int i = 0; i < all.size(); i++) {
+            add("50", all.get(i), "2025-0" + (i + 1) + "-10");
+        }
+    }
+
+    @Test
+    void constructionsAreComparedAndTheInstrumentWithoutOneIsLeftOut() throws IOException {
+        Path table = folder.resolve("groups.csv");
+        Path picture = folder.resolve("groups.svg");
+        CommandRun run = archive("compare", "--group", "construction", "--csv", table, "--plot", picture);
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains(
+                        "solid tops: instruments 40, 41, 42",
+                        "sitting 7 of 50: the construction of the top",
+                        "In words")
+                .contains("more in each group would show 1 %");
+        assertThat(Files.readString(picture)).contains("honeycomb-core sandwich tops (3 instruments)");
+        assertThat(Files.readAllLines(table)).hasSizeGreaterThan(9);
+
+        JsonNode json = new ObjectMapper()
+                .readTree(
+                        archive("compare", "--group", "construction", "--json").out());
+        assertThat(json.path("questions").intValue())
+                .isEqualTo(json.path("differences").size());
+        assertThat(json.path("differences").path(0).path("p_adjusted").doubleValue())
+                .isBetween(json.path("differences").path(0).path("p").doubleValue(), 1.0);
+        assertThat(json.path("left_out").size()).isEqualTo(6);
+    }
+
+    @Test
+    void sixSittingsMakeAHistory() throws IOException {
+        Path picture = folder.resolve("history.svg");
+        Path table = folder.resolve("history.csv");
+        CommandRun run = archive("trend", "50", "--plot", picture, "--csv", table);
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains(
+                        "Instrument 50 over time",
+                        "from the first sitting on",
+                        "main top, frequency: ",
+                        "needs a control");
+        assertThat(Files.readString(picture)).contains("main top", "hollow marks: as measured", "setting up alone");
+        assertThat(Files.readAllLines(table)).hasSizeGreaterThan(6 * 9);
+
+        JsonNode json =
+                new ObjectMapper().readTree(archive("trend", "50", "--json").out());
+        assertThat(json.path("series").path(0).path("figures").size()).isEqualTo(6);
+        assertThat(json.path("series")
+                        .path(0)
+                        .path("drift")
+                        .path("measured_p_method")
+                        .textValue())
+                .isEqualTo("exact");
+    }
+
+    @Test
+    void whatCannotBeAskedIsRefusedInOneLine() {
+        assertThat(archive("compare", 1, 2, "--group", "kind").err())
+                .contains("--group takes no")
+                .hasLineCount(1);
+        assertThat(archive("compare", 1).err())
+                .contains("give the numbers of two sittings")
+                .hasLineCount(1);
+        assertThat(archive("compare", 1, 2, "--stage", "strung").err())
+                .contains("go with --group")
+                .hasLineCount(1);
+        assertThat(archive("compare", "--group", "kind").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive("trend", "99").err())
+                .contains("no instrument has the shop number 99")
+                .hasLineCount(1);
+    }
+}

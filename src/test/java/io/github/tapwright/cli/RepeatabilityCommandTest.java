@@ -1,0 +1,80 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Three set-ups of one instrument, studied and kept, and what comparisons make of them. */
+class RepeatabilityCommandTest {
+
+    private static final String[] SET_UPS = {
+        "31-2024-04-09-strung.flac", "31-2024-10-15-later.flac", "32-2024-04-16-strung.flac"
+    };
+
+    @TempDir
+    Path folder;
+
+    private CommandRun archive(Object... arguments) {
+        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
+                .toArray());
+    }
+
+    @BeforeEach
+    void threeSittings() {
+        assertThat(archive("instrument", "add", "41").code()).isZero();
+        for (String file : SET_UPS) {
+            CommandRun run = archive(
+                    "sitting",
+                    "add",
+                    "41",
+                    CommandRun.DEMO.resolve(file),
+                    "--strings",
+                    "damped",
+                    "--stage",
+                    "strung",
+                    "--hole",
+                    "open");
+            assertThat(run.code()).as(run.err()).isZero();
+        }
+    }
+
+    @Test
+    void aStudyKeptIsWhatComparisonsRestOn() throws IOException {
+        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive("compare", 1, 2).out()).contains("assumed, not measured on this bench");
+
+        CommandRun kept = archive("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("bench.csv"));
+
+        assertThat(kept.out()).contains("Fewer than 5 set-ups", "main top", "2 degrees of freedom");
+        assertThat(Files.readAllLines(folder.resolve("bench.csv"))).hasSizeGreaterThan(2);
+        assertThat(archive("compare", 1, 2).out()).contains("measured on this bench.");
+        JsonNode shown =
+                new ObjectMapper().readTree(archive("repeatability", "--json").out());
+        assertThat(shown.path("sittings").size()).isEqualTo(3);
+        assertThat(shown.path("set_up_spread").path("frequency_percent").doubleValue())
+                .isPositive();
+        assertThat(archive("verify").code()).isZero();
+    }
+
+    @Test
+    void whatMakesNoStudyIsRefusedInOneLine() {
+        assertThat(archive("repeatability", 1, 2).err())
+                .contains("needs 3 set-ups at least")
+                .hasLineCount(1);
+        assertThat(archive("repeatability", 1, 2, 2).err())
+                .contains("given twice")
+                .hasLineCount(1);
+        assertThat(archive("sitting", "edit", 3, "--hole", "covered").code()).isZero();
+        assertThat(archive("repeatability", 1, 2, 3).err())
+                .contains("sittings 1 and 3 may not be compared, soundhole")
+                .hasLineCount(1);
+    }
+}
