@@ -18,11 +18,14 @@ final class BandSurvey {
     private static final double MARGIN_HZ = 45;
     private static final double BELOW_HZ = 40;
     private static final double ABOVE = 1.1;
+    private static final double BROADEST_HZ = 60;
+    private static final double BEYOND_HZ = 25;
     private static final int POLISHES = 2;
     private static final int POLISH_STEPS = 12;
 
     private final DecaySpectra spectra;
     private final double[] edgesHz;
+    private final List<List<Pole>> guesses = new ArrayList<>();
 
     BandSurvey(DecaySpectra spectra, TapSettings settings) {
         this.spectra = spectra;
@@ -35,8 +38,8 @@ final class BandSurvey {
         }
     }
 
-    /** A shared mode together with the fit it came from and the fits of later starts. */
-    record Found(SharedMode mode, PoleFit fit, int index, List<PoleFit> laterFits) {}
+    /** A shared mode together with the fit it came from and all models of the band that come near it. */
+    record Found(SharedMode mode, PoleFit fit, int index, List<ModelAverage.Model> models) {}
 
     /** All shared modes, lowest first. */
     List<Found> modes() {
@@ -45,12 +48,12 @@ final class BandSurvey {
             double low = edgesHz[b] - MARGIN_HZ;
             double high = edgesHz[b + 1] + MARGIN_HZ;
             SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
-            SubspacePoles subspace = new SubspacePoles(spectra, low, high);
-            found.addAll(inBand(OrderChoice.fromSubspace(window, subspace, low, high), b, List.of()));
+            guesses.add(StablePoles.in(new SubspacePoles(spectra, low, high), low - BEYOND_HZ, high + BEYOND_HZ));
+            found.addAll(inBand(new OrderSearch(window).fromGuess(guesses.get(b)), b, List.of()));
         }
         for (int i = 0; i < POLISHES; i++) {
             boolean last = i == POLISHES - 1;
-            found = polished(found, last ? StartTimeSpread.laterStarts(spectra) : List.of());
+            found = polished(found, last);
         }
         found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
         return withoutDoubles(found);
@@ -72,7 +75,8 @@ final class BandSurvey {
         return single;
     }
 
-    private List<Found> polished(List<Found> found, List<DecaySpectra> laterStarts) {
+    private List<Found> polished(List<Found> found, boolean last) {
+        List<DecaySpectra> laterStarts = last ? StartTimeSpread.laterStarts(spectra) : List.of();
         List<Found> better = new ArrayList<>();
         for (int b = 0; b + 1 < edgesHz.length; b++) {
             double low = edgesHz[b] - MARGIN_HZ;
@@ -83,25 +87,45 @@ final class BandSurvey {
                 double hz = f.mode().pole().dampedHz();
                 if (hz > low && hz < high) {
                     inside.add(f.mode().pole());
-                } else {
+                } else if (f.mode().pole().widthHz() < BROADEST_HZ) {
                     outside.add(f.mode());
                 }
             }
             SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
-            PoleFit fit = OrderChoice.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
-            List<PoleFit> later = StartTimeSpread.laterFits(spectra, laterStarts, fit, outside, low, high);
-            better.addAll(inBand(fit, b, later));
+            OrderSearch search = new OrderSearch(window);
+            PoleFit fit = polished(search, window, inside, guesses.get(b));
+            if (last) {
+                List<ModelAverage.Model> models = OrderChoice.rivals(search.visited()).stream()
+                        .map(m -> new ModelAverage.Model(
+                                m.fit(),
+                                StartTimeSpread.laterFits(spectra, laterStarts, m.fit(), outside, low, high),
+                                m.weight()))
+                        .toList();
+                better.addAll(inBand(models.get(0).fit(), b, models));
+            } else {
+                better.addAll(inBand(fit, b, List.of()));
+            }
         }
         return better;
     }
 
-    private List<Found> inBand(PoleFit fit, int band, List<PoleFit> later) {
+    /** From where the poles were, and, where that leaves much over, once more from the first guesses. */
+    private static PoleFit polished(OrderSearch search, SpectralWindow window, List<Pole> inside, List<Pole> guess) {
+        PoleFit fit = search.settle(PoleRefinement.refine(window, inside, POLISH_STEPS));
+        if (!OrderChoice.oneMoreMayEarn(fit, fit)) {
+            return fit;
+        }
+        PoleFit anew = search.fromGuess(guess);
+        return OrderChoice.isBetter(anew, fit) ? anew : fit;
+    }
+
+    private List<Found> inBand(PoleFit fit, int band, List<ModelAverage.Model> models) {
         List<Found> found = new ArrayList<>();
         List<SharedMode> modes = fit.modes();
         for (int m = 0; m < modes.size(); m++) {
             double hz = modes.get(m).pole().dampedHz();
             if (hz >= edgesHz[band] && hz < edgesHz[band + 1]) {
-                found.add(new Found(modes.get(m), fit, m, later));
+                found.add(new Found(modes.get(m), fit, m, models));
             }
         }
         return found;

@@ -1,28 +1,24 @@
 package io.github.tapwright.mode;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
 
 /**
- * Settles how many resonances a window holds, starting from the poles that stabilised.
+ * Settles which fit of a window is to be believed, and how far its rivals.
  *
- * <p>A pole is left out when nothing is lost by it, and one is added where most is left over, if that
- * earns its price: the Bayesian information criterion n·ln(cost) + k·ln(n). The cost has a floor, a thousandth of
- * the window's energy: no body is exactly a sum of decaying sines, and in a quiet room the program would
+ * <p>A pole must earn its price by the Bayesian information criterion n·ln(cost) + k·ln(n). The cost has a floor, a
+ * thousandth of the window's energy: no body is exactly a sum of decaying sines, and in a quiet room the program would
  * otherwise dress up that remainder as dozens of resonances. Source: [Schwarz1978].
  */
 final class OrderChoice {
 
     private static final double MODEL_FLOOR = 1e-3;
-    private static final double PROMISING = 0.95;
-    private static final double USUAL_Q = 30;
-    private static final double BEYOND_HZ = 25;
-    private static final int QUICK_STEPS = 4;
-    private static final int THOROUGH_STEPS = 15;
-    private static final int MOST_ADDED = 3;
+    private static final double FARTHEST_RIVAL = 8;
+    private static final double UNSETTLED = 6;
+    private static final double SAME_COST = 1e-3;
+    private static final int LAST_STEPS = 60;
 
     private OrderChoice() {}
 
@@ -41,90 +37,77 @@ final class OrderChoice {
     }
 
     private static boolean earnsItsPoles(PoleFit larger, PoleFit smaller) {
-        double strikes = larger.window().strikes();
-        double n = larger.window().rows() * strikes;
-        double floor = MODEL_FLOOR * larger.window().energy() + 1e-300;
-        double gain = n * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
-        double price = (2 + 2 * strikes) * Math.log(n);
-        return gain > price * (larger.poles().size() - smaller.poles().size());
+        int more = larger.poles().size() - smaller.poles().size();
+        return gain(larger.window(), smaller.cost(), larger.cost()) > more * price(larger.window());
     }
 
-    /** The best fit of a window, first guesses from the subspace method. */
-    static PoleFit fromSubspace(SpectralWindow window, SubspacePoles subspace, double lowHz, double highHz) {
-        List<Pole> stable = StablePoles.in(subspace, lowHz - BEYOND_HZ, highHz + BEYOND_HZ);
-        int most = mostPoles(window);
-        List<Pole> guess = stable.size() > most ? stable.subList(0, most) : stable;
-        PoleFit rough = pruned(new PoleFit(window, guess), 0);
-        return settle(PoleRefinement.refine(window, rough.poles(), THOROUGH_STEPS));
+    private static double gain(SpectralWindow window, double from, double to) {
+        double floor = MODEL_FLOOR * window.energy() + 1e-300;
+        return numbers(window) * Math.log((from + floor) / (to + floor));
     }
 
-    /** Takes away poles that are not needed, then adds some while that helps. */
-    static PoleFit settle(PoleFit start) {
-        PoleFit best = pruned(start, QUICK_STEPS);
-        for (int added = 0; added < MOST_ADDED && best.poles().size() < mostPoles(best.window()); added++) {
-            PoleFit more = withOneMore(best);
-            if (!isBetter(more, best)) {
-                return best;
+    private static double price(SpectralWindow window) {
+        return (2 + 2.0 * window.strikes()) * Math.log(numbers(window));
+    }
+
+    private static double numbers(SpectralWindow window) {
+        return (double) window.rows() * window.strikes();
+    }
+
+    /** Whether one pole more would earn its price if it left nothing over at all. */
+    static boolean oneMoreMayEarn(PoleFit grown, PoleFit best) {
+        int more = grown.poles().size() + 1 - best.poles().size();
+        return gain(best.window(), best.cost(), 0) > more * price(best.window());
+    }
+
+    /** Whether one pole more would earn its price if it lowered the cost by so much. */
+    static boolean mayEarn(PoleFit fit, double drop) {
+        return gain(fit.window(), fit.cost(), Math.max(0, fit.cost() - drop)) > price(fit.window());
+    }
+
+    /** The criterion: the less, the better. */
+    private static double criterion(PoleFit fit) {
+        return gain(fit.window(), fit.cost(), 0)
+                + price(fit.window()) * fit.poles().size();
+    }
+
+    /**
+     * The fits that are nearly as good as the best, each settled and once only, with their weights exp(−ΔBIC/2), which
+     * fade to nothing where the criterion is worse by {@value #FARTHEST_RIVAL}.
+     *
+     * @param visited fits of one window, at least one
+     * @return best first, weights of 1 together, no later fits yet
+     */
+    static List<ModelAverage.Model> rivals(List<PoleFit> visited) {
+        double least =
+                visited.stream().mapToDouble(OrderChoice::criterion).min().orElseThrow();
+        List<PoleFit> settled = new ArrayList<>();
+        visited.stream()
+                .filter(f -> criterion(f) < least + FARTHEST_RIVAL + UNSETTLED)
+                .sorted(Comparator.comparingDouble(OrderChoice::criterion))
+                .filter(f -> settled.stream().noneMatch(s -> isSame(s, f)))
+                .map(f -> oneMoreMayEarn(f, f) ? PoleRefinement.refine(f.window(), f.poles(), LAST_STEPS) : f)
+                .filter(f -> settled.stream().noneMatch(s -> isSame(s, f)))
+                .forEach(settled::add);
+        settled.sort(Comparator.comparingDouble(OrderChoice::criterion));
+        double[] weights =
+                settled.stream().mapToDouble(f -> weight(f, settled.get(0))).toArray();
+        double all = Arrays.stream(weights).sum();
+        List<ModelAverage.Model> models = new ArrayList<>();
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] > 0) {
+                models.add(new ModelAverage.Model(settled.get(i), List.of(), weights[i] / all));
             }
-            best = pruned(more, QUICK_STEPS);
         }
-        return best;
+        return models;
     }
 
-    private static PoleFit pruned(PoleFit start, int steps) {
-        PoleFit best = start;
-        while (!best.poles().isEmpty()) {
-            PoleFit fewer = withOneLess(best, steps);
-            if (!isBetter(fewer, best)) {
-                return best;
-            }
-            best = fewer;
-        }
-        return best;
+    private static double weight(PoleFit fit, PoleFit best) {
+        double behind = criterion(fit) - criterion(best);
+        return Math.max(0, Math.exp(-behind / 2) - Math.exp(-FARTHEST_RIVAL / 2));
     }
 
-    /** So many that each strike keeps twice as many numbers as are fitted to it. */
-    private static int mostPoles(SpectralWindow window) {
-        return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
-    }
-
-    private static PoleFit withOneMore(PoleFit fit) {
-        DMatrixRMaj left = fit.residual();
-        int bins = left.numRows / 2;
-        int peak = 0;
-        double highest = -1;
-        for (int k = 1; k + 1 < bins; k++) {
-            double power = power(left, k - 1, bins) + power(left, k, bins) + power(left, k + 1, bins);
-            if (power > highest) {
-                highest = power;
-                peak = k;
-            }
-        }
-        double omega = fit.window().shape().omega(peak);
-        List<Pole> poles = new ArrayList<>(fit.poles());
-        poles.add(new Pole(omega, omega / (2 * USUAL_Q)));
-        PoleFit quick = PoleRefinement.refine(fit.window(), poles, QUICK_STEPS);
-        return quick.cost() < PROMISING * fit.cost()
-                ? PoleRefinement.refine(fit.window(), quick.poles(), THOROUGH_STEPS)
-                : quick;
-    }
-
-    private static double power(DMatrixRMaj left, int bin, int bins) {
-        double sum = 0;
-        for (int s = 0; s < left.numCols; s++) {
-            sum += left.get(bin, s) * left.get(bin, s) + left.get(bin + bins, s) * left.get(bin + bins, s);
-        }
-        return sum;
-    }
-
-    /** Leaves out the pole that is missed least. */
-    private static PoleFit withOneLess(PoleFit fit, int steps) {
-        int least = IntStream.range(0, fit.poles().size())
-                .boxed()
-                .min(Comparator.comparingDouble(fit::costWithout))
-                .orElseThrow();
-        List<Pole> poles = new ArrayList<>(fit.poles());
-        poles.remove(least);
-        return PoleRefinement.refine(fit.window(), poles, steps);
+    private static boolean isSame(PoleFit a, PoleFit b) {
+        return a.poles().size() == b.poles().size() && Math.abs(a.cost() - b.cost()) < SAME_COST * b.cost();
     }
 }

@@ -149,6 +149,31 @@ final class PoleFit {
         return cost + rise;
     }
 
+    /** By how much the cost would fall with one pole more, the others staying where they are. */
+    double dropWith(Pole pole) {
+        int rows = window.rows();
+        double[][] both = new double[4][rows];
+        window.shape().fill(pole.omega(), pole.sigma(), both);
+        DMatrixRMaj added = new DMatrixRMaj(rows, 2);
+        setColumn(added, 0, both[0]);
+        setColumn(added, 1, both[1]);
+        DMatrixRMaj inside = new DMatrixRMaj(q.numCols, 2);
+        CommonOps_DDRM.multTransA(q, added, inside);
+        CommonOps_DDRM.multAdd(-1, q, inside, added);
+        DMatrixRMaj gram = new DMatrixRMaj(2, 2);
+        CommonOps_DDRM.multInner(added, gram);
+        DMatrixRMaj against = new DMatrixRMaj(2, window.strikes());
+        CommonOps_DDRM.multTransA(added, residual, against);
+        double determinant = Math.max(gram.get(0, 0) * gram.get(1, 1) - gram.get(0, 1) * gram.get(0, 1), 1e-300);
+        double drop = 0;
+        for (int s = 0; s < window.strikes(); s++) {
+            double x = against.get(0, s);
+            double y = against.get(1, s);
+            drop += (x * x * gram.get(1, 1) - 2 * x * y * gram.get(0, 1) + y * y * gram.get(0, 0)) / determinant;
+        }
+        return drop;
+    }
+
     private DMatrixRMaj inverseTriangle() {
         DMatrixRMaj unit = new DMatrixRMaj(triangle.numCols, triangle.numCols);
         CommonOps_DDRM.setIdentity(unit);

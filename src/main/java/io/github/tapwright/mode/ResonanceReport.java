@@ -71,12 +71,13 @@ final class ResonanceReport {
     }
 
     private void consider(BandSurvey.Found f, double levelDb) {
-        StartTimeSpread uncertainty = new StartTimeSpread(f);
+        ModelAverage average = new ModelAverage(f.mode().pole(), f.models());
+        PoleEstimate uncertainty = average.mean();
         Estimate frequency = uncertainty.frequencyHz();
         Estimate q = uncertainty.q();
         boolean sure = frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
                 && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
-        if (levelDb < FAINTEST_DB || !sure || !uncertainty.stays() || isLesserTwin(f)) {
+        if (levelDb < FAINTEST_DB || !sure || !average.isBelieved() || isLesserTwin(f)) {
             unsteady += levelDb < FAINTEST_DB ? 0 : 1;
             return;
         }

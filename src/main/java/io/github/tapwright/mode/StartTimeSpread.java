@@ -4,7 +4,6 @@ import io.github.tapwright.statistics.Estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * How far a resonance moves when the decay is read from a later start.
@@ -19,19 +18,17 @@ final class StartTimeSpread {
     private static final List<Double> LATER_SECONDS = List.of(0.015, 0.030, 0.050);
     private static final double LEAST_CHANCE = 0.1;
     private static final double MOST_LEFT_OUT = 0.2;
-    private static final int STEPS = 8;
+    private static final int STEPS = 40;
     private static final double CHANCE_SIGMAS = 2;
     private static final double FARTHEST_WIDTHS = 0.5;
 
-    private final BandSurvey.Found found;
-    private final PoleUncertainty full;
-    private final List<PoleUncertainty> later;
+    private final PoleEstimate here;
+    private final List<PoleEstimate> later;
 
-    StartTimeSpread(BandSurvey.Found found) {
-        this.found = found;
-        this.full = new PoleUncertainty(found.fit(), found.index());
-        this.later = found.laterFits().stream()
-                .map(fit -> new PoleUncertainty(fit, found.index()))
+    StartTimeSpread(PoleFit fit, List<PoleFit> laterFits, int index) {
+        this.here = PoleUncertainty.of(fit, index);
+        this.later = laterFits.stream()
+                .map(other -> PoleUncertainty.of(other, index))
                 .toList();
     }
 
@@ -77,41 +74,41 @@ final class StartTimeSpread {
         return fits;
     }
 
-    /** Whether the resonance is still where it was, within half its width and what noise allows. */
+    /** Whether the pole is still where it was, within half its width and what noise allows. */
     boolean stays() {
-        double width = found.mode().pole().widthHz();
-        Estimate here = full.frequencyHz();
+        double width = here.pole().widthHz();
+        double hz = here.pole().naturalHz();
         return later.stream()
-                .map(PoleUncertainty::frequencyHz)
-                .allMatch(there -> Math.abs(there.value() - here.value())
+                .map(PoleEstimate::frequencyHz)
+                .allMatch(there -> Math.abs(there.value() - hz)
                         < FARTHEST_WIDTHS * width + CHANCE_SIGMAS * there.standardUncertainty());
     }
 
-    Estimate frequencyHz() {
-        return widened(PoleUncertainty::frequencyHz);
-    }
-
-    Estimate q() {
-        return widened(PoleUncertainty::q);
-    }
-
-    Estimate decayTimeSeconds() {
-        return widened(PoleUncertainty::decayTimeSeconds);
-    }
-
-    private Estimate widened(Function<PoleUncertainty, Estimate> quantity) {
-        Estimate here = quantity.apply(full);
-        double[] shifts = later.stream()
-                .mapToDouble(other -> beyondChance(here, quantity.apply(other)))
-                .toArray();
-        double mean = Arrays.stream(shifts).sum() / (shifts.length + 1);
-        double squares = mean * mean;
-        for (double shift : shifts) {
-            squares += (shift - mean) * (shift - mean);
+    /** The mean of the pole (of ln σ and ω) over the starts, what chance does not explain of their spread in its covariance. */
+    PoleEstimate widened() {
+        int count = later.size();
+        Estimate logSigma = here.logSigma();
+        Estimate omega = here.omega();
+        double[] bySigma = new double[count];
+        double[] byOmega = new double[count];
+        for (int i = 0; i < count; i++) {
+            bySigma[i] = beyondChance(logSigma, later.get(i).logSigma());
+            byOmega[i] = beyondChance(omega, later.get(i).omega());
         }
-        double spread = Math.sqrt(squares / Math.max(1, shifts.length));
-        return new Estimate(
-                here.value() + mean, Math.hypot(here.standardUncertainty(), spread), here.degreesOfFreedom());
+        double sigma = here.pole().sigma();
+        double meanSigma = Arrays.stream(bySigma).sum() / (count + 1);
+        double meanOmega = Arrays.stream(byOmega).sum() / (count + 1);
+        Covariance spread = Covariance.ofStep(sigma * meanSigma, meanOmega);
+        for (int i = 0; i < count; i++) {
+            spread = spread.plus(Covariance.ofStep(sigma * (bySigma[i] - meanSigma), byOmega[i] - meanOmega), 1);
+        }
+        return new PoleEstimate(
+                new Pole(here.pole().omega() + meanOmega, sigma * Math.exp(meanSigma)),
+                here.fromFit(),
+                here.fromStrikes(),
+                Covariance.ZERO.plus(spread, 1.0 / Math.max(1, count)),
+                here.strikes(),
+                here.strikesAtMost());
     }
 
     /**
