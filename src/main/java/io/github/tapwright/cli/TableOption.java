@@ -24,10 +24,6 @@ final class TableOption {
                 });
     }
 
-    boolean wanted() {
-        return file.isPresent();
-    }
-
     void write(Supplier<String> table, Terminal terminal) throws IOException {
         if (file.isPresent()) {
             Files.writeString(file.get(), table.get(), StandardCharsets.UTF_8);

@@ -128,7 +128,7 @@ class GroupsAndTrendTest {
                 .contains("give the numbers of two sittings")
                 .hasLineCount(1);
         assertThat(archive("compare", 1, 2, "--stage", "strung").err())
-                .contains("go with --group")
+                .contains("--stage goes with --group")
                 .hasLineCount(1);
         assertThat(archive("compare", "--group", "kind").code()).isEqualTo(ExitCode.NOTHING_USABLE);
         assertThat(archive("trend", "99").err())
