@@ -66,19 +66,14 @@ final class NotesReader {
                 Query.grouped(connection, "note_decay", "note", NoteDecayColumns::read, head.id()),
                 Query.grouped(connection, "note_warning", "note", row -> row.text("warning"), head.id()));
         return new Fingerboard(
-                children("note", head.id(), row -> note(row, head.notes(), parts)),
-                children("fast_decay", head.id(), NotesReader::fastDecay),
-                children("note_analysis_warning", head.id(), row -> row.text("warning")),
+                Query.children(connection, "note", row -> note(row, head.notes(), parts), head.id()),
+                Query.children(connection, "fast_decay", NotesReader::fastDecay, head.id()),
+                Query.children(connection, "note_analysis_warning", row -> row.text("warning"), head.id()),
                 new Fingerboard.Settings(
                         OpenStringColumns.read(connection, "note_open_string", head.id(), head.fretCount()),
                         head.order(),
                         head.notes()),
                 head.methodVersion());
-    }
-
-    private <T> List<T> children(String table, long analysisId, Query.RowReader<T> reader) throws SQLException {
-        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ? ORDER BY ordinal";
-        return Query.all(connection, sql, reader, analysisId);
     }
 
     private static Head head(Row row) throws SQLException {

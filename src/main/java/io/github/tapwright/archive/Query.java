@@ -48,6 +48,13 @@ final class Query {
         return all(connection, sql, reader, parameters).stream().findFirst();
     }
 
+    /** The rows of an analysis's table in the order of their ordinal. */
+    static <T> List<T> children(Connection connection, String table, RowReader<T> reader, long analysisId)
+            throws SQLException {
+        return all(
+                connection, "SELECT * FROM " + table + " WHERE analysis_id = ? ORDER BY ordinal", reader, analysisId);
+    }
+
     /** The rows of an analysis's table by the ordinal of what they belong to, in the order of their key. */
     static <T> Map<Integer, List<T>> grouped(
             Connection connection, String table, String owner, RowReader<T> reader, long analysisId)

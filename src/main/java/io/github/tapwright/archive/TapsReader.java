@@ -47,16 +47,19 @@ final class TapsReader {
         return new TapResult(
                 strikes(head.id()),
                 curve(head.id()),
-                children("resonance", head.id(), TapsReader::resonance),
-                children("analysis_warning", head.id(), row -> row.text("warning")),
+                Query.children(connection, "resonance", TapsReader::resonance, head.id()),
+                Query.children(connection, "analysis_warning", row -> row.text("warning"), head.id()),
                 head.settings(),
                 head.methodVersion());
     }
 
     private List<Strike> strikes(long analysisId) throws SQLException {
-        List<RejectionOfStrike> rejections = children(
-                "strike_rejection", analysisId, row -> new RejectionOfStrike(row.integer("strike"), rejection(row)));
-        return children("strike", analysisId, row -> strike(row, rejections));
+        List<RejectionOfStrike> rejections = Query.children(
+                connection,
+                "strike_rejection",
+                row -> new RejectionOfStrike(row.integer("strike"), rejection(row)),
+                analysisId);
+        return Query.children(connection, "strike", row -> strike(row, rejections), analysisId);
     }
 
     private Optional<ResponseCurve> curve(long analysisId) throws SQLException, IOException {
@@ -66,11 +69,6 @@ final class TapsReader {
                 row -> row.bytes("points"),
                 analysisId);
         return bytes.isPresent() ? Optional.of(CurveBlob.parse(bytes.get())) : Optional.empty();
-    }
-
-    private <T> List<T> children(String table, long analysisId, Query.RowReader<T> reader) throws SQLException {
-        String sql = "SELECT * FROM " + table + " WHERE analysis_id = ? ORDER BY ordinal";
-        return Query.all(connection, sql, reader, analysisId);
     }
 
     private static Head head(Row row) throws SQLException {

@@ -25,6 +25,11 @@ final class BenchConditions {
 
     private BenchConditions() {}
 
+    /** Whether a microphone stood at about the same distance. */
+    static boolean isSameDistance(double mm, double otherMm) {
+        return Math.abs(otherMm - mm) <= SAME_DISTANCE * mm;
+    }
+
     static List<ConditionCheck> check(Sitting first, Sitting second) {
         Conditions a = first.conditions();
         Conditions b = second.conditions();
@@ -68,8 +73,7 @@ final class BenchConditions {
     private static ConditionCheck distance(Pair<Double> mm) {
         String words = mm.words(d -> Math.round(d) + " mm");
         boolean near = mm.known()
-                && Math.abs(mm.first().orElseThrow() - mm.second().orElseThrow())
-                        <= SAME_DISTANCE * mm.first().orElseThrow();
+                && isSameDistance(mm.first().orElseThrow(), mm.second().orElseThrow());
         return near
                 ? ConditionCheck.all("distance", FINE, words)
                 : ConditionCheck.of(

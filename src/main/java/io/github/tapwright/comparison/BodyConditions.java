@@ -107,7 +107,8 @@ final class BodyConditions {
         if (!stage.known()) {
             return ConditionCheck.all("stage", DOUBTFUL, words + ": write it down");
         }
-        boolean strungAlike = isStrung(stage.first()) == isStrung(stage.second());
+        boolean strungAlike =
+                stage.first().map(StageClass::of).equals(stage.second().map(StageClass::of));
         return ConditionCheck.all(
                 "stage",
                 strungAlike ? FINE : DOUBTFUL,
@@ -134,9 +135,5 @@ final class BodyConditions {
     private static String words(AddedMass mass) {
         return String.format(Locale.ROOT, "%.4g g", mass.grams())
                 + mass.place().map(p -> " on " + p).orElse(", place unknown");
-    }
-
-    private static boolean isStrung(Optional<Stage> stage) {
-        return stage.equals(Optional.of(Stage.STRUNG)) || stage.equals(Optional.of(Stage.LATER));
     }
 }

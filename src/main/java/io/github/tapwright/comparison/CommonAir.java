@@ -4,6 +4,7 @@ import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Median;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -28,12 +29,11 @@ public record CommonAir(Air air) {
     }
 
     private static Optional<Double> median(List<Sitting> sittings, Function<Air, Optional<Double>> of) {
-        List<Double> known = sittings.stream()
+        double[] known = sittings.stream()
                 .flatMap(s -> of.apply(s.conditions().air()).stream())
-                .sorted()
-                .toList();
-        int n = known.size();
-        return n == 0 ? Optional.empty() : Optional.of((known.get((n - 1) / 2) + known.get(n / 2)) / 2);
+                .mapToDouble(x -> x)
+                .toArray();
+        return known.length == 0 ? Optional.empty() : Optional.of(Median.of(known));
     }
 
     /**

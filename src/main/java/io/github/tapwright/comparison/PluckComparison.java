@@ -2,6 +2,8 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Summary;
+import io.github.tapwright.statistics.WelchDifference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,9 +63,9 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
                     values.size() > 1 ? Optional.of(Math.sqrt(squares / (values.size() - 1))) : Optional.empty());
         }
 
-        /** s²/n, if there is a scatter. */
-        Optional<Double> varianceOfMean() {
-            return deviation.map(s -> s * s / count);
+        /** The same for statistics that need a scatter. */
+        Optional<Summary> summary() {
+            return deviation.map(s -> new Summary(count, mean, s));
         }
     }
 
@@ -111,13 +113,7 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
     }
 
     private static Optional<Estimate> difference(Sample a, Sample b) {
-        return a.varianceOfMean()
-                .flatMap(va -> b.varianceOfMean().map(vb -> {
-                    double freedom = va + vb == 0
-                            ? a.count() + b.count() - 2.0
-                            : (va + vb) * (va + vb) / (va * va / (a.count() - 1) + vb * vb / (b.count() - 1));
-                    return new Estimate(b.mean() - a.mean(), Math.sqrt(va + vb), freedom);
-                }));
+        return a.summary().flatMap(first -> b.summary().map(second -> WelchDifference.of(first, second)));
     }
 
     /** The smallest n for which the 95 % interval of a difference is no wider than what is to be told at this scatter. */

@@ -28,8 +28,6 @@ import java.util.stream.Collectors;
  */
 public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integer> strings, String unit) {
 
-    private static final double SAME_DISTANCE = 0.1;
-
     /** Keeps copies. */
     public PluckSittings {
         used = List.copyOf(used);
@@ -102,7 +100,7 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
                 || sitting.conditions()
                         .microphone()
                         .distanceMm()
-                        .filter(d -> Math.abs(d - distance.get()) > SAME_DISTANCE * distance.get())
+                        .filter(d -> !BenchConditions.isSameDistance(distance.get(), d))
                         .isEmpty();
     }
 

@@ -4,10 +4,7 @@ import io.github.tapwright.climate.HumidityHistory;
 import io.github.tapwright.climate.HumidityScale;
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.ModeName;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import java.util.List;
@@ -53,12 +50,8 @@ public final class SensitivityLearning {
     }
 
     private static boolean counts(SittingSummary sitting) {
-        boolean strung = sitting.stage().equals(Optional.of(Stage.STRUNG))
-                || sitting.stage().equals(Optional.of(Stage.LATER));
-        return sitting.procedure().equals(Procedure.BodyTaps.KEY)
-                && strung
-                && !sitting.loaded()
-                && sitting.hole() != HoleState.COVERED;
+        return sitting.tapsTheBodyAsItIs()
+                && sitting.stage().map(StageClass::of).equals(Optional.of(StageClass.STRUNG));
     }
 
     private static Optional<HumidityHistory.Point> point(SittingSummary sitting) {

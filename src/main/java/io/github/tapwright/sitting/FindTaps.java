@@ -1,6 +1,5 @@
 package io.github.tapwright.sitting;
 
-import io.github.tapwright.mode.HoleState;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.Optional;
@@ -30,10 +29,7 @@ public final class FindTaps {
             return Optional.empty();
         }
         return sittings.list(Optional.of(run.instrument())).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY)
-                        && !s.loaded()
-                        && s.hole() != HoleState.COVERED
-                        && !s.resonances().isEmpty())
+                .filter(s -> s.tapsTheBodyAsItIs() && !s.resonances().isEmpty())
                 .min(Comparator.comparing(s -> Duration.between(
                                 s.takenAt().instant(), run.takenAt().instant())
                         .abs()))

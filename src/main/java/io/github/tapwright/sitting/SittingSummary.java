@@ -38,6 +38,15 @@ public record SittingSummary(
     }
 
     /**
+     * Whether its taps speak of the body as it is played: hole not covered, no mass stuck on.
+     *
+     * @return false for these, and for sittings that were not made for taps
+     */
+    public boolean tapsTheBodyAsItIs() {
+        return procedure.equals(Procedure.BodyTaps.KEY) && !loaded && hole != HoleState.COVERED;
+    }
+
+    /**
      * One resonance on that line.
      *
      * @param frequencyHz where
