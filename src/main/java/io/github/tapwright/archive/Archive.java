@@ -4,6 +4,7 @@ import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.CalibrationStore;
 import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.ShopStore;
 import io.github.tapwright.sitting.SittingStore;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -114,6 +115,15 @@ public final class Archive implements AutoCloseable {
      */
     public BenchStudyStore benchStudies() {
         return new BenchStudyTables(database);
+    }
+
+    /**
+     * What the workshop says of itself.
+     *
+     * @return a store that works while the archive is open
+     */
+    public ShopStore shop() {
+        return new ShopTable(database, originals);
     }
 
     /**

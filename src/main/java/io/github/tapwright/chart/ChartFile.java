@@ -1,6 +1,5 @@
 package io.github.tapwright.chart;
 
-import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,7 +8,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import org.jfree.chart.ChartUtils;
-import org.jfree.svg.SVGGraphics2D;
 
 /** Writes pictures to files. */
 public final class ChartFile {
@@ -39,68 +37,8 @@ public final class ChartFile {
      * @throws IllegalArgumentException if it ends otherwise
      * @throws IOException if the file cannot be written
      */
-    public static void write(ResponsePicture picture, Path file) throws IOException {
-        write(new ResponseChart(picture), file);
-    }
-
-    /**
-     * Writes a picture; a file that is there already is replaced once the new one is whole.
-     *
-     * @param picture what to show
-     * @param file ends in ".png" or ".svg"
-     * @throws IllegalArgumentException if it ends otherwise
-     * @throws IOException if the file cannot be written
-     */
-    public static void write(LevelPicture picture, Path file) throws IOException {
-        write(new LevelChart(picture), file);
-    }
-
-    /**
-     * Writes a picture; a file that is there already is replaced once the new one is whole.
-     *
-     * @param picture what to show
-     * @param file ends in ".png" or ".svg"
-     * @throws IllegalArgumentException if it ends otherwise
-     * @throws IOException if the file cannot be written
-     */
-    public static void write(FingerboardPicture picture, Path file) throws IOException {
-        write(new FingerboardChart(picture), file);
-    }
-
-    /**
-     * Writes a picture; a file that is there already is replaced once the new one is whole.
-     *
-     * @param picture what to show
-     * @param file ends in ".png" or ".svg"
-     * @throws IllegalArgumentException if it ends otherwise
-     * @throws IOException if the file cannot be written
-     */
-    public static void write(NotePicture picture, Path file) throws IOException {
-        write(new NoteChart(picture), file);
-    }
-
-    /**
-     * Writes a picture; a file that is there already is replaced once the new one is whole.
-     *
-     * @param picture what to show
-     * @param file ends in ".png" or ".svg"
-     * @throws IllegalArgumentException if it ends otherwise
-     * @throws IOException if the file cannot be written
-     */
-    public static void write(GroupPicture picture, Path file) throws IOException {
-        write(new GroupChart(picture), file);
-    }
-
-    /**
-     * Writes a picture; a file that is there already is replaced once the new one is whole.
-     *
-     * @param picture what to show
-     * @param file ends in ".png" or ".svg"
-     * @throws IllegalArgumentException if it ends otherwise
-     * @throws IOException if the file cannot be written
-     */
-    public static void write(TrendPicture picture, Path file) throws IOException {
-        write(new TrendChart(picture), file);
+    public static void write(Picture picture, Path file) throws IOException {
+        write(Drawing.of(picture, Drawing.SCREEN_WIDTH), file);
     }
 
     private static void write(Drawing drawing, Path file) throws IOException {
@@ -117,15 +55,13 @@ public final class ChartFile {
 
     private static byte[] png(Drawing drawing) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ChartUtils.writeScaledChartAsPNG(bytes, drawing.chart(), Drawing.WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
+        ChartUtils.writeScaledChartAsPNG(bytes, drawing.chart(), Drawing.SCREEN_WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
         return bytes.toByteArray();
     }
 
     private static byte[] svg(Drawing drawing) {
-        SVGGraphics2D g2 = new SVGGraphics2D(Drawing.WIDTH, drawing.height());
-        g2.setDefsKeyPrefix("t");
-        drawing.chart().draw(g2, new Rectangle2D.Double(0, 0, Drawing.WIDTH, drawing.height()));
-        return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + g2.getSVGElement()).getBytes(StandardCharsets.UTF_8);
+        String svg = SvgPicture.of(drawing, Drawing.SCREEN_WIDTH, "t");
+        return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg).getBytes(StandardCharsets.UTF_8);
     }
 
     private static boolean isPng(Path file) {

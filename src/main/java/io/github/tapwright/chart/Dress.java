@@ -25,11 +25,14 @@ final class Dress {
         plot.setAxisOffset(new RectangleInsets(0, 4, 4, 0));
     }
 
+    /** A picture without a title stands on a page that says what it shows. */
     static JFreeChart chart(XYPlot plot, String title, List<String> subtitles, boolean legend) {
         JFreeChart chart = new JFreeChart(null, Look.TITLE, plot, false);
         chart.setBackgroundPaint(Look.PAPER);
         chart.setPadding(new RectangleInsets(16, 16, 12, 24));
-        chart.addSubtitle(line(title, true));
+        if (!title.isEmpty()) {
+            chart.addSubtitle(line(title, true));
+        }
         subtitles.forEach(text -> chart.addSubtitle(line(text, false)));
         if (legend) {
             chart.addSubtitle(legend(plot));

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param subtitles lines below the title
  * @param curves at least one
  */
-public record GroupPicture(String title, List<String> subtitles, List<Curve> curves) {
+public record GroupPicture(String title, List<String> subtitles, List<Curve> curves) implements Picture {
 
     /** Refuses a picture of nothing. */
     public GroupPicture {

@@ -27,11 +27,11 @@ final class Look {
     /** Laid under letters that stand on a curve. */
     static final Color VEIL = new Color(255, 255, 255, 200);
 
-    static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 18);
-    static final Font SUBTITLE = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
-    static final Font AXIS = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
-    static final Font NAME = new Font(Font.SANS_SERIF, Font.BOLD, 12);
-    static final Font FIGURE = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
+    static final Font TITLE = Lettering.bold(18);
+    static final Font SUBTITLE = Lettering.plain(12);
+    static final Font AXIS = Lettering.plain(12);
+    static final Font NAME = Lettering.bold(12);
+    static final Font FIGURE = Lettering.plain(11);
 
     static final Stroke HAIRLINE = new BasicStroke(0.6f);
 

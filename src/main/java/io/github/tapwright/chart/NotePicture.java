@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param subtitles lines below the title
  * @param partials at least one
  */
-public record NotePicture(String title, List<String> subtitles, List<Stem> partials) {
+public record NotePicture(String title, List<String> subtitles, List<Stem> partials) implements Picture {
 
     /** Refuses a picture of nothing. */
     public NotePicture {

@@ -16,25 +16,38 @@ final class ResponseChart implements Drawing {
     private static final double DEEPEST_DB = -60;
 
     private static final double PIXELS_PER_DB = 6;
+
+    /** A narrow picture of the full height would stand upright like a tower. */
+    private static final double PIXELS_PER_DB_ON_A_PAGE = 4;
+
     private static final int AROUND_THE_PLOT = 190;
+    private static final int AXIS_AND_MARGINS = 84;
     private static final int BESIDE_THE_PLOT = 100;
 
     private final ResponsePicture picture;
+    private final int width;
+    private final double pixelsPerDb;
     private final List<MarkedPeak> peaks;
     private final double lowestDb;
     private final double headroomDb;
 
-    ResponseChart(ResponsePicture picture) {
+    ResponseChart(ResponsePicture picture, int width) {
         this.picture = picture;
+        this.width = width;
+        this.pixelsPerDb = width < SCREEN_WIDTH ? PIXELS_PER_DB_ON_A_PAGE : PIXELS_PER_DB;
         this.peaks = MarkedPeak.of(picture.traces());
         this.lowestDb = Math.max(DEEPEST_DB, Math.floor(picture.lowestLevelDb() / 10) * 10);
-        this.headroomDb = topOfFiguresDb() + namesHeight() / PIXELS_PER_DB;
+        this.headroomDb = topOfFiguresDb() + namesHeight() / pixelsPerDb;
     }
 
     /** More where more rows of names are needed. */
     @Override
     public int height() {
-        return (int) Math.round((headroomDb - lowestDb) * PIXELS_PER_DB) + AROUND_THE_PLOT;
+        return (int) Math.round((headroomDb - lowestDb) * pixelsPerDb) + aroundThePlot();
+    }
+
+    private int aroundThePlot() {
+        return picture.title().isEmpty() ? AXIS_AND_MARGINS : AROUND_THE_PLOT;
     }
 
     @Override
@@ -45,7 +58,9 @@ final class ResponseChart implements Drawing {
         Dress.plot(plot);
         plot.addAnnotation(new PeakLabels(peaks, figuresOnPeaks()));
         List<String> subtitles = new ArrayList<>(picture.subtitles());
-        subtitles.add("shaded: 95 % interval of the mean");
+        if (!picture.title().isEmpty()) {
+            subtitles.add("shaded: 95 % interval of the mean");
+        }
         return Dress.chart(plot, picture.title(), subtitles, picture.traces().size() > 1);
     }
 
@@ -53,7 +68,7 @@ final class ResponseChart implements Drawing {
     private double topOfFiguresDb() {
         return peaks.stream()
                 .filter(p -> figuresOnPeaks() && !p.named())
-                .mapToDouble(p -> p.levelDb() + (p.figureWidth() + 20) / PIXELS_PER_DB)
+                .mapToDouble(p -> p.levelDb() + (p.figureWidth() + 20) / pixelsPerDb)
                 .reduce(4, Math::max);
     }
 
@@ -64,7 +79,7 @@ final class ResponseChart implements Drawing {
 
     private double namesHeight() {
         List<NameBlock> blocks = NameBlock.of(peaks);
-        double pixels = WIDTH - BESIDE_THE_PLOT;
+        double pixels = width - BESIDE_THE_PLOT;
         double span = Math.log(picture.highHz() / picture.lowHz());
         List<Labels.Extent> extents = blocks.stream()
                 .map(b -> Labels.Extent.within(

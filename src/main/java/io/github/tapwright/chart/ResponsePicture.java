@@ -9,7 +9,7 @@ import java.util.List;
  * @param subtitles lines below the title: strikes, resolution, conditions
  * @param traces the curves, at least one; the first is drawn on top
  */
-public record ResponsePicture(String title, List<String> subtitles, List<Trace> traces) {
+public record ResponsePicture(String title, List<String> subtitles, List<Trace> traces) implements Picture {
 
     /** Refuses a picture of nothing. */
     public ResponsePicture {

@@ -20,7 +20,7 @@ public record TrendPicture(
         List<Panel> panels,
         List<Dot> humidity,
         List<Happening> events,
-        ZoneId zone) {
+        ZoneId zone) implements Picture {
 
     /** Refuses a picture of nothing. */
     public TrendPicture {

@@ -30,7 +30,7 @@ class ChartFileTest {
         ChartFile.write(picture(trace("before", 1)), file);
 
         BufferedImage image = ImageIO.read(file.toFile());
-        assertThat(image.getWidth()).isEqualTo(2 * Drawing.WIDTH);
+        assertThat(image.getWidth()).isEqualTo(2 * Drawing.SCREEN_WIDTH);
         assertThat(pixelsOf(image, Look.colour(0).getRGB())).isGreaterThan(2000);
         assertThat(pixelsOf(image, Look.PAPER.getRGB())).isGreaterThan(image.getWidth() * image.getHeight() / 2);
     }

@@ -44,7 +44,7 @@ class LevelPictureTest {
                 picture(new FullScale(), spectrum("a", new FullScale(), 0), spectrum("b", new FullScale(), 0)), file);
         BufferedImage image = ImageIO.read(file.toFile());
 
-        assertThat(image.getWidth()).isEqualTo(2 * Drawing.WIDTH);
+        assertThat(image.getWidth()).isEqualTo(2 * Drawing.SCREEN_WIDTH);
         long first = pixelsOf(image, Look.colour(0).getRGB());
         assertThat(first).isGreaterThan(20_000);
         assertThat(pixelsOf(image, Look.colour(1).getRGB())).isBetween(first * 9 / 10, first * 11 / 10);
