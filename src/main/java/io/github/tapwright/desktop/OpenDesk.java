@@ -1,0 +1,123 @@
+package io.github.tapwright.desktop;
+
+import io.github.tapwright.archive.Archive;
+import io.github.tapwright.audio.AudioFile;
+import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.FindTaps;
+import io.github.tapwright.sitting.ListCalibrations;
+import io.github.tapwright.sitting.ListInstruments;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SourceRecording;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/** Where the desktop's parts are joined: an open archive, sound and clock on one side, the use cases on the other. */
+public final class OpenDesk implements AutoCloseable {
+
+    private final Archive archive;
+    private final Clock clock;
+
+    private OpenDesk(Archive archive, Clock clock) {
+        this.archive = archive;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens an archive, or makes one where there is none.
+     *
+     * @param folder its folder
+     * @param clock tells the time, in the workshop's zone
+     * @return the desk, open until it is closed
+     * @throws IOException if the folder cannot be used
+     */
+    public static OpenDesk open(Path folder, Clock clock) throws IOException {
+        return new OpenDesk(Archive.open(folder, clock), clock);
+    }
+
+    Path folder() {
+        return archive.folder();
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    AddInstrument addInstrument() {
+        return new AddInstrument(archive.instruments());
+    }
+
+    EditInstrument editInstrument() {
+        return new EditInstrument(archive.instruments());
+    }
+
+    ListInstruments listInstruments() {
+        return new ListInstruments(archive.instruments());
+    }
+
+    ListSittings listSittings() {
+        return new ListSittings(archive.instruments(), archive.sittings());
+    }
+
+    ShowSitting showSitting() {
+        return new ShowSitting(archive.sittings());
+    }
+
+    AddSitting addSitting() {
+        return new AddSitting(
+                archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+    }
+
+    NameResonance nameResonance() {
+        return new NameResonance(archive.sittings(), clock);
+    }
+
+    ReanalyseSitting reanalyseSitting() {
+        return new ReanalyseSitting(archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+    }
+
+    FindTaps findTaps() {
+        return new FindTaps(archive.sittings());
+    }
+
+    ListCalibrations listCalibrations() {
+        return new ListCalibrations(archive.calibrations());
+    }
+
+    StudyBench studyBench() {
+        return new StudyBench(archive.sittings(), archive.benchStudies(), clock);
+    }
+
+    CompareSittings compareSittings() {
+        return new CompareSittings(archive.sittings(), studyBench());
+    }
+
+    CompareGroups compareGroups() {
+        return new CompareGroups(archive.instruments(), archive.sittings());
+    }
+
+    FollowInstrument followInstrument() {
+        return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+    }
+
+    private static SourceRecording open(Path file) {
+        OpenedAudio audio = AudioFile.open(file);
+        String format = audio.format().container() + ", " + audio.format().encoding();
+        return new SourceRecording(audio, format, audio::notices);
+    }
+
+    @Override
+    public void close() {
+        archive.close();
+    }
+}

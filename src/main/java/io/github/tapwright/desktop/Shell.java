@@ -1,0 +1,118 @@
+package io.github.tapwright.desktop;
+
+import io.github.tapwright.desktop.response.ResponseModel;
+import io.github.tapwright.desktop.response.ResponseView;
+import io.github.tapwright.desktop.settings.SettingsFile;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.shelf.ShelfModel;
+import io.github.tapwright.desktop.shelf.ShelfView;
+import io.github.tapwright.desktop.work.BackgroundWork;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.SittingSummary;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+
+/** Joins the screens: what leads from one to another, the keys that work everywhere, light and dark. */
+final class Shell implements AutoCloseable {
+
+    private static final int SHELF = 0;
+    private static final int RESPONSE = 1;
+
+    private final OpenDesk desk;
+    private final Notices notices;
+    private final Consumer<String> openDocument;
+    private final BackgroundWork work;
+    private final SettingsModel settings;
+    private final ShelfModel shelf;
+    private final ResponseModel response;
+    private final ShellView view;
+
+    Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
+        this.desk = desk;
+        this.notices = notices;
+        this.openDocument = openDocument;
+        this.work = new BackgroundWork(Platform::runLater, notices);
+        this.settings = new SettingsModel(new SettingsFile(desk.folder()), notices);
+        ZoneId zone = desk.clock().getZone();
+        this.shelf = new ShelfModel(
+                desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
+        this.response = new ResponseModel(
+                desk.listSittings(), desk.showSitting(), desk.nameResonance(), work, notices, zone);
+        ShelfView shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
+        ResponseView responseView = new ResponseView(response, settings);
+        this.view = new ShellView(
+                List.of(
+                        new Screen("Shelf", shelfView.node(), () -> {
+                            shelf.refresh();
+                            shelfView.focus();
+                        }),
+                        new Screen("Response", responseView.node(), () -> {
+                            response.refresh();
+                            responseView.focus();
+                        })),
+                work,
+                notices,
+                settings);
+    }
+
+    Scene scene(double width, double height) {
+        Scene scene = new Scene(view.node(), width, height);
+        view.dress(scene);
+        for (int i = 0; i < view.screenCount(); i++) {
+            int screen = i;
+            key(scene, KeyCode.getKeyCode(Integer.toString(i + 1)), () -> view.show(screen));
+        }
+        key(scene, KeyCode.Z, notices::undo);
+        key(scene, KeyCode.D, () -> settings.change(settings.now().get().inOtherLight()));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F5), () -> view.show(view.current()));
+        return scene;
+    }
+
+    private static void key(Scene scene, KeyCode code, Runnable action) {
+        scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action);
+    }
+
+    /** Shows the first screen. */
+    void begin() {
+        view.show(SHELF);
+    }
+
+    /** Whether nothing would be lost. */
+    boolean mayClose() {
+        return true;
+    }
+
+    @Override
+    public void close() {
+        work.close();
+        desk.close();
+    }
+
+    /** Where the shelf leads. */
+    private final class WaysFromShelf implements ShelfView.Ways {
+
+        @Override
+        public void open(SittingSummary sitting) {
+            response.open(sitting.id());
+            view.show(RESPONSE);
+        }
+
+        @Override
+        public void begin(ShopNumber instrument, List<Path> files) {
+            notices.trouble("not yet");
+        }
+
+        @Override
+        public void follow(ShopNumber instrument) {
+            notices.trouble("not yet");
+        }
+    }
+}

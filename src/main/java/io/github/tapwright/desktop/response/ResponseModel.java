@@ -1,0 +1,241 @@
+package io.github.tapwright.desktop.response;
+
+import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.Mark;
+import io.github.tapwright.chart.ResponsePicture;
+import io.github.tapwright.chart.Trace;
+import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.statistics.Figures;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** The sitting looked at, and those laid over it. */
+public final class ResponseModel {
+
+    private final ListSittings listSittings;
+    private final ShowSitting showSitting;
+    private final NameResonance nameResonance;
+    private final Work work;
+    private final Notices notices;
+    private final ZoneId zone;
+    private final ReadOnlyObjectWrapper<Optional<Sitting>> sitting = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObservableList<Sitting> overlays = FXCollections.observableArrayList();
+    private final ObservableList<SittingSummary> choices = FXCollections.observableArrayList();
+
+    /**
+     * Nothing looked at yet.
+     *
+     * @param listSittings lists what can be looked at
+     * @param showSitting reads one
+     * @param nameResonance keeps the maker's names
+     * @param work does what takes long
+     * @param notices takes what the maker should know
+     * @param zone the workshop's
+     */
+    public ResponseModel(
+            ListSittings listSittings,
+            ShowSitting showSitting,
+            NameResonance nameResonance,
+            Work work,
+            Notices notices,
+            ZoneId zone) {
+        this.listSittings = listSittings;
+        this.showSitting = showSitting;
+        this.nameResonance = nameResonance;
+        this.work = work;
+        this.notices = notices;
+        this.zone = zone;
+    }
+
+    /**
+     * The sitting looked at.
+     *
+     * @return empty until one is opened
+     */
+    public ReadOnlyObjectProperty<Optional<Sitting>> sitting() {
+        return sitting.getReadOnlyProperty();
+    }
+
+    /**
+     * The sittings laid over it.
+     *
+     * @return in the order they were laid
+     */
+    public ObservableList<Sitting> overlays() {
+        return overlays;
+    }
+
+    /**
+     * Every sitting for taps.
+     *
+     * @return what can be looked at or laid over
+     */
+    public ObservableList<SittingSummary> choices() {
+        return choices;
+    }
+
+    /** Lists anew what can be looked at. */
+    public void refresh() {
+        work.start(
+                new Job<>("Listing sittings", progress -> listSittings.all().stream()
+                        .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                        .toList()),
+                choices::setAll);
+    }
+
+    /**
+     * Looks at a sitting.
+     *
+     * @param id which
+     */
+    public void open(SittingId id) {
+        work.start(
+                new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps()), shown -> {
+                    overlays.removeIf(o -> o.id().equals(shown.id()));
+                    sitting.set(Optional.of(shown));
+                });
+    }
+
+    /**
+     * Lays a sitting over the one looked at, or takes it away again.
+     *
+     * @param id which
+     * @param laid whether it shall lie there
+     */
+    public void lay(SittingId id, boolean laid) {
+        overlays.removeIf(o -> o.id().equals(id));
+        if (laid && sitting.get().filter(s -> s.id().equals(id)).isEmpty()) {
+            work.start(
+                    new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps()),
+                    overlays::add);
+        }
+    }
+
+    /**
+     * The curves, the sitting looked at first.
+     *
+     * @return none where nothing was found
+     */
+    public List<Trace> traces() {
+        return Stream.concat(sitting.get().stream(), overlays.stream())
+                .flatMap(s -> trace(s).stream())
+                .toList();
+    }
+
+    /**
+     * The resonances of the sitting looked at.
+     *
+     * @return lowest first
+     */
+    public List<ShownResonance> resonances() {
+        return sitting.get().map(s -> s.resonances(s.latest())).orElse(List.of());
+    }
+
+    private Optional<Trace> trace(Sitting of) {
+        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(
+                title(of), curve, of.resonances(of.latest()).stream().map(ResponseModel::mark).toList()));
+    }
+
+    private static Mark mark(ShownResonance resonance) {
+        return new Mark(
+                resonance.found().resonance().frequencyHz().value(),
+                resonance.name().orElse(""),
+                Figures.text(resonance.found().resonance().frequencyHz(), 2) + " Hz");
+    }
+
+    /**
+     * What a sitting is called here.
+     *
+     * @param of which
+     * @return instrument, day, stage
+     */
+    public String title(Sitting of) {
+        return title(of.instrument().toString(), of.takenAt().text(zone), of.conditions().stage());
+    }
+
+    /**
+     * What a sitting is called here.
+     *
+     * @param of which
+     * @return instrument, day, stage
+     */
+    public String title(SittingSummary of) {
+        return title(of.instrument().toString(), of.takenAt().text(zone), of.stage());
+    }
+
+    private static String title(String instrument, String when, Optional<Stage> stage) {
+        return instrument + ", " + when + stage.map(s -> ", " + s.words()).orElse("");
+    }
+
+    /**
+     * Gives a resonance the maker's name; it can be taken back.
+     *
+     * @param resonance which
+     * @param name the name; blank for none
+     */
+    public void name(ShownResonance resonance, String name) {
+        Optional<String> before = resonance.name();
+        rename(
+                resonance,
+                Optional.of(name.strip()).filter(n -> !n.isEmpty()),
+                () -> notices.say("Named " + figure(resonance), () -> rename(resonance, before, notices::dismiss)));
+    }
+
+    private static String figure(ShownResonance resonance) {
+        return "the resonance at " + Figures.text(resonance.found().resonance().frequencyHz(), 2) + " Hz";
+    }
+
+    private void rename(ShownResonance resonance, Optional<String> name, Runnable after) {
+        Optional<Sitting> of = sitting.get();
+        if (of.isEmpty()) {
+            return;
+        }
+        work.start(
+                new Job<>(
+                        "Naming the resonance",
+                        progress -> nameResonance.atOrdinal(of.get().id(), resonance.ordinal(), name)),
+                named -> {
+                    sitting.set(Optional.of(named));
+                    after.run();
+                });
+    }
+
+    /**
+     * Writes the curves as a picture.
+     *
+     * @param file ends in ".png" or ".svg"
+     */
+    public void savePicture(Path file) {
+        List<Trace> traces = traces();
+        if (traces.isEmpty()) {
+            notices.trouble("There is no curve to save: open a sitting first");
+            return;
+        }
+        ResponsePicture picture = new ResponsePicture(
+                "Response to taps", traces.stream().map(Trace::label).toList(), traces);
+        work.start(
+                new Job<>("Writing " + file.getFileName(), progress -> {
+                    ChartFile.write(picture, file);
+                    return file;
+                }),
+                written -> notices.say("Wrote " + written));
+    }
+}

@@ -1,0 +1,236 @@
+package io.github.tapwright.desktop.shelf;
+
+import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.sitting.SittingSummary;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.collections.FXCollections;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Shows the shelf: instruments to the left, the sittings of the chosen one to the right. */
+public final class ShelfView {
+
+    /** Where the shelf leads. */
+    public interface Ways {
+
+        /**
+         * Shows a sitting.
+         *
+         * @param sitting which
+         */
+        void open(SittingSummary sitting);
+
+        /**
+         * Starts a new sitting.
+         *
+         * @param instrument of which instrument
+         * @param files recordings to keep; none to record anew
+         */
+        void begin(ShopNumber instrument, List<Path> files);
+
+        /**
+         * Shows an instrument's history.
+         *
+         * @param instrument which
+         */
+        void follow(ShopNumber instrument);
+    }
+
+    private final ShelfModel model;
+    private final Ways ways;
+    private final ZoneId zone;
+    private final SplitPane node = new SplitPane();
+    private final ListView<ShelfRow> instruments;
+    private final TableView<SittingSummary> sittings;
+    private final Label chosen = Parts.heading("", "part-title");
+    private final Label nature = Parts.paragraph("");
+    private final TextField search;
+
+    /**
+     * A view of a shelf.
+     *
+     * @param model what stands on it
+     * @param ways where it leads
+     * @param zone the workshop's
+     */
+    public ShelfView(ShelfModel model, Ways ways, ZoneId zone) {
+        this.model = model;
+        this.ways = ways;
+        this.zone = zone;
+        this.search = Parts.field("Search the shelf", "Search: number, construction, stage", model.search());
+        this.instruments = instrumentList();
+        this.sittings = sittingTable();
+        VBox left = new VBox(8, search, instruments, new AddInstrumentForm(model).node());
+        left.getStyleClass().add("pane");
+        VBox.setVgrow(instruments, Priority.ALWAYS);
+        node.getItems().setAll(left, detail());
+        node.setDividerPositions(0.42);
+    }
+
+    /**
+     * The view.
+     *
+     * @return to be put in a window
+     */
+    public Node node() {
+        return node;
+    }
+
+    /** Puts the cursor where one begins. */
+    public void focus() {
+        search.requestFocus();
+    }
+
+    private ListView<ShelfRow> instrumentList() {
+        ListView<ShelfRow> list = new ListView<>(model.found());
+        list.setAccessibleText("Instruments on the shelf");
+        list.setPlaceholder(Parts.paragraph("No instrument here. Add the first one below: a shop number will do."));
+        list.setCellFactory(view -> new InstrumentCell(zone, ways));
+        list.getSelectionModel().selectedItemProperty().addListener((o, before, after) -> show(after));
+        model.found().addListener((javafx.collections.ListChangeListener<ShelfRow>) change -> keepSelection(list));
+        return list;
+    }
+
+    private void keepSelection(ListView<ShelfRow> list) {
+        if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
+            list.getSelectionModel().selectFirst();
+        }
+    }
+
+    private void show(ShelfRow row) {
+        chosen.setText(row == null ? "" : "Instrument " + row.instrument().shopNumber()
+                + row.instrument().nickname().map(n -> " “" + n + "”").orElse(""));
+        nature.setText(row == null ? "" : row.nature());
+        sittings.setItems(FXCollections.observableArrayList(row == null ? List.of() : row.sittings()));
+        sittings.getSelectionModel().selectFirst();
+    }
+
+    private Optional<ShopNumber> selected() {
+        return Optional.ofNullable(instruments.getSelectionModel().getSelectedItem())
+                .map(r -> r.instrument().shopNumber());
+    }
+
+    private TableView<SittingSummary> sittingTable() {
+        TableView<SittingSummary> table = Parts.table(
+                "Sittings of the chosen instrument",
+                "No sitting yet. Press New sitting, or drop recordings on the instrument.",
+                Parts.column("When", 130, false, s -> s.takenAt().text(zone)),
+                Parts.column("Stage", 110, false, s -> s.stage().map(Stage::words).orElse("unknown")),
+                Parts.column("For", 60, false, SittingSummary::procedure),
+                Parts.column("Air", 80, false, ShelfView::air),
+                Parts.column("Found", 200, false, ShelfView::resonances));
+        table.setOnMouseClicked(e -> {
+            if (e.getClickCount() == 2) {
+                openSelected();
+            }
+        });
+        table.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ENTER) {
+                openSelected();
+            }
+        });
+        return table;
+    }
+
+    private static String air(SittingSummary sitting) {
+        return sitting.air()
+                .relativeHumidityPercent()
+                .map(h -> Math.round(h) + " % RH")
+                .orElse("unknown");
+    }
+
+    private static String resonances(SittingSummary sitting) {
+        return sitting.resonances().stream()
+                .filter(l -> l.name().isPresent())
+                .map(l -> l.name().get() + " " + Math.round(l.frequencyHz()) + " Hz")
+                .collect(Collectors.joining(", "));
+    }
+
+    private void openSelected() {
+        Optional.ofNullable(sittings.getSelectionModel().getSelectedItem()).ifPresent(ways::open);
+    }
+
+    private Node detail() {
+        VBox detail = new VBox(
+                8,
+                chosen,
+                nature,
+                sittings,
+                Parts.row(
+                        Parts.button("_Open sitting", "Shows the chosen sitting", this::openSelected),
+                        Parts.button(
+                                "_New sitting",
+                                "Takes the chosen instrument to the microphone, or keeps recordings of it",
+                                () -> selected().ifPresent(n -> ways.begin(n, List.of()))),
+                        Parts.button(
+                                "_History",
+                                "Shows how the chosen instrument changed over time",
+                                () -> selected().ifPresent(ways::follow))));
+        detail.getStyleClass().add("pane");
+        VBox.setVgrow(sittings, Priority.ALWAYS);
+        return detail;
+    }
+
+    /** One instrument: number, nature, last sitting, sketch. Takes files dropped on it. */
+    private static final class InstrumentCell extends ListCell<ShelfRow> {
+
+        private final ZoneId zone;
+
+        InstrumentCell(ZoneId zone, Ways ways) {
+            this.zone = zone;
+            setOnDragOver(e -> {
+                if (e.getDragboard().hasFiles() && getItem() != null) {
+                    e.acceptTransferModes(TransferMode.COPY);
+                    e.consume();
+                }
+            });
+            setOnDragDropped(e -> {
+                ShelfRow row = getItem();
+                if (row != null && e.getDragboard().hasFiles()) {
+                    ways.begin(
+                            row.instrument().shopNumber(),
+                            e.getDragboard().getFiles().stream().map(File::toPath).toList());
+                    e.setDropCompleted(true);
+                    e.consume();
+                }
+            });
+        }
+
+        @Override
+        protected void updateItem(ShelfRow row, boolean empty) {
+            super.updateItem(row, empty);
+            setText(null);
+            if (empty || row == null) {
+                setGraphic(null);
+                setAccessibleText(null);
+                return;
+            }
+            Label number = Parts.heading(
+                    row.instrument().shopNumber()
+                            + row.instrument().nickname().map(n -> " “" + n + "”").orElse(""),
+                    "shelf-number");
+            Label last = new Label(row.lastSitting(zone));
+            last.getStyleClass().add("quiet");
+            VBox words = new VBox(1, number, new Label(row.nature()), last);
+            setGraphic(Parts.row(words, Parts.spring(), new Sketch(row.sketch())));
+            setAccessibleText("Instrument " + row.instrument().shopNumber() + ", " + row.nature() + ", last sitting "
+                    + row.lastSitting(zone));
+        }
+    }
+}

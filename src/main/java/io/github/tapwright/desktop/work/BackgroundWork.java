@@ -1,0 +1,85 @@
+package io.github.tapwright.desktop.work;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** Runs jobs one after the other on a thread of its own, so that two never change the archive at once. */
+public final class BackgroundWork implements Work, AutoCloseable {
+
+    private final Executor screen;
+    private final Notices notices;
+    private final ObservableList<RunningJob> running = FXCollections.observableArrayList();
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
+        Thread worker = new Thread(task, "tapwright-work");
+        worker.setDaemon(true);
+        return worker;
+    });
+
+    /**
+     * Work that reports to a screen.
+     *
+     * @param screen runs things on the screen's thread
+     * @param notices takes the failures
+     */
+    public BackgroundWork(Executor screen, Notices notices) {
+        this.screen = screen;
+        this.notices = notices;
+    }
+
+    /**
+     * The jobs under way or waiting, first come first.
+     *
+     * @return changes on the screen's thread only
+     */
+    public ObservableList<RunningJob> running() {
+        return running;
+    }
+
+    @Override
+    public <T> void start(Job<T> job, Consumer<T> done) {
+        RunningJob shown = new RunningJob(job.what());
+        running.add(shown);
+        thread.execute(() -> run(job, shown, done));
+    }
+
+    // A job may fail in any way; whatever it is, the maker is told and the window lives on.
+    @SuppressWarnings("CatchAndPrintStackTrace")
+    private <T> void run(Job<T> job, RunningJob shown, Consumer<T> done) {
+        try {
+            if (shown.isGivenUp()) {
+                throw new GivenUpException();
+            }
+            T result = job.task().run(shown.progress(screen));
+            screen.execute(() -> {
+                running.remove(shown);
+                if (shown.isGivenUp()) {
+                    notices.say("Given up: " + job.what());
+                } else {
+                    done.accept(result);
+                }
+            });
+        } catch (GivenUpException e) {
+            end(shown, () -> notices.say("Given up: " + job.what()));
+        } catch (Exception e) {
+            end(shown, () -> notices.failed(job.what(), e));
+        }
+    }
+
+    private void end(RunningJob shown, Runnable words) {
+        screen.execute(() -> {
+            running.remove(shown);
+            words.run();
+        });
+    }
+
+    /** Lets the job under way come to its end and takes no other. */
+    @Override
+    public void close() {
+        running.forEach(RunningJob::giveUp);
+        thread.shutdown();
+    }
+}
