@@ -21,7 +21,8 @@ record Migration(int version, List<String> statements) {
             "003-calibrations.sql",
             "004-notes-and-plucks.sql",
             "005-bench-studies.sql",
-            "006-added-mass-and-rest.sql");
+            "006-added-mass-and-rest.sql",
+            "007-live-recordings.sql");
 
     Migration {
         statements = List.copyOf(statements);
