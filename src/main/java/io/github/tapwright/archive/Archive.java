@@ -6,6 +6,7 @@ import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ShopStore;
 import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.live.CaptureStore;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -73,12 +74,12 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
-     * Where running recordings are kept until they are added as a sitting.
+     * Running recordings, and those that wait to be kept.
      *
-     * @return an existing folder
+     * @return a store that works while the archive is open
      */
-    public Path captures() {
-        return folder.captures();
+    public CaptureStore captures() {
+        return new CaptureTables(database, folder);
     }
 
     /**

@@ -33,6 +33,10 @@ record ArchiveFolder(Path root) {
         return root.resolve("captures");
     }
 
+    Path capturesSetAside() {
+        return captures().resolve("set-aside");
+    }
+
     Path backups() {
         return root.resolve("backups");
     }

@@ -67,6 +67,11 @@ final class InstrumentTable implements InstrumentStore {
                 shopNumber.text());
     }
 
+    /** The row of an instrument that must be on the shelf. */
+    static long required(Connection connection, ShopNumber shopNumber) throws SQLException {
+        return id(connection, shopNumber).orElseThrow(() -> unknown(shopNumber));
+    }
+
     static RefusedEntryException unknown(ShopNumber shopNumber) {
         return new RefusedEntryException("no instrument has the shop number " + shopNumber + "; add it first");
     }

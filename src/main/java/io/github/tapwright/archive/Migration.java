@@ -22,6 +22,7 @@ record Migration(int version, List<String> statements) {
             "004-notes-and-plucks.sql",
             "005-bench-studies.sql",
             "006-added-mass-and-rest.sql",
+            "007-live-recordings.sql",
             "008-shop.sql");
 
     Migration {

@@ -21,8 +21,7 @@ final class SittingWriter {
     }
 
     SittingId write(NewSitting sitting, List<KeptRecording> recordings) throws SQLException, IOException {
-        long instrumentId = InstrumentTable.id(connection, sitting.instrument())
-                .orElseThrow(() -> InstrumentTable.unknown(sitting.instrument()));
+        long instrumentId = InstrumentTable.required(connection, sitting.instrument());
         long id = row(instrumentId, sitting).run(connection);
         for (int place = 0; place < recordings.size(); place++) {
             recording(id, place, recordings.get(place));

@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.RejectionReason;
 import io.github.tapwright.tap.ResponseCurve;
+import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.Strike;
 import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
@@ -49,8 +50,16 @@ final class TapsReader {
                 curve(head.id()),
                 Query.children(connection, "resonance", TapsReader::resonance, head.id()),
                 Query.children(connection, "analysis_warning", row -> row.text("warning"), head.id()),
-                head.settings(),
+                head.settings().withSetAside(setAside(head.id())),
                 head.methodVersion());
+    }
+
+    private List<SetAside> setAside(long analysisId) throws SQLException {
+        return Query.children(
+                connection,
+                "strike_set_aside",
+                row -> new SetAside(row.integer("source"), row.number("onset_s")),
+                analysisId);
     }
 
     private List<Strike> strikes(long analysisId) throws SQLException {

@@ -5,6 +5,7 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.tap.Rejection;
+import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.sql.Connection;
@@ -34,6 +35,13 @@ final class TapsWriter {
         for (int i = 0; i < result.warnings().size(); i++) {
             child("analysis_warning", id, i)
                     .put("warning", result.warnings().get(i))
+                    .run(connection);
+        }
+        for (int i = 0; i < result.settings().setAside().size(); i++) {
+            SetAside unwanted = result.settings().setAside().get(i);
+            child("strike_set_aside", id, i)
+                    .put("source", unwanted.source())
+                    .put("onset_s", unwanted.onsetSeconds())
                     .run(connection);
         }
         for (int i = 0; i < result.strikes().size(); i++) {

@@ -5,7 +5,7 @@
  * tapwright.db              instruments, sittings, calibrations, results (WAL, foreign keys, synchronous = FULL)
  * originals/ab/ab12….wav    recordings bit for bit, named by SHA-256, never changed
  * originals/incoming/       copies on their way in; what a crash leaves here is listed by a check
- * captures/                 recordings in progress
+ * captures/                 recordings in progress, and those that wait to be kept
  * backups/                  copies of the database made before each migration
  * </pre>
  *

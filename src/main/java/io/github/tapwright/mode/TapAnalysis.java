@@ -28,7 +28,18 @@ public final class TapAnalysis {
      * @throws io.github.tapwright.recording.UnreadableRecordingException if the recordings have different sample rates
      */
     public static TapResult analyse(List<TapTrack> tracks, TapSettings settings, HoleState hole) {
-        StrikeSet set = StrikeSet.find(tracks, settings);
+        return analyse(StrikeSet.find(tracks, settings), settings, hole);
+    }
+
+    /**
+     * Analyses strikes that are found already.
+     *
+     * @param set the strikes, found with the same settings
+     * @param settings what to look for
+     * @param hole whether the soundhole was open, which decides what names are possible
+     * @return strikes, curve and resonances
+     */
+    public static TapResult analyse(StrikeSet set, TapSettings settings, HoleState hole) {
         List<String> warnings = new ArrayList<>(set.notes());
         if (set.decays().isEmpty()) {
             return new TapResult(set.strikes(), Optional.empty(), List.of(), warnings, settings, METHOD_VERSION);

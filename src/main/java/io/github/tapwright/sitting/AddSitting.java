@@ -76,7 +76,8 @@ public final class AddSitting {
         progress.at("keeping the sitting", files.size(), files.size() + 1);
         List<NewRecording> recordings = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
-            recordings.add(new NewRecording(staged.get(f), read.facts().get(f)));
+            SoundFacts facts = read.facts().get(f);
+            recordings.add(new NewRecording(staged.get(f), f == 0 ? facts.withNotices(request.remarks()) : facts));
         }
         return new NewSitting(
                 request.instrument(),

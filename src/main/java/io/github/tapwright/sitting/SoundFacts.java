@@ -39,4 +39,16 @@ public record SoundFacts(
     public SoundFacts {
         notices = List.copyOf(notices);
     }
+
+    /**
+     * These facts with more notices.
+     *
+     * @param more appended
+     * @return changed facts
+     */
+    public SoundFacts withNotices(List<String> more) {
+        List<String> all = new ArrayList<>(notices);
+        all.addAll(more);
+        return new SoundFacts(format, sampleRateHz, channelCount, channelUsed, durationSeconds, all);
+    }
 }

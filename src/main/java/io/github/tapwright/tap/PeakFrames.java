@@ -28,7 +28,27 @@ final class PeakFrames {
 
     PeakFrames(double rateHz) {
         this.rateHz = rateHz;
-        this.frameLength = (int) Math.max(1, Math.round(rateHz / 1000));
+        this.frameLength = frameLength(rateHz);
+    }
+
+    /** Samples in a millisecond. */
+    static int frameLength(double rateHz) {
+        return (int) Math.max(1, Math.round(rateHz / 1000));
+    }
+
+    /** A finished copy of what was heard from a sample on, whose times count from there. */
+    PeakFrames from(long sample) {
+        PeakFrames part = new PeakFrames(rateHz);
+        int first = (int) (sample / frameLength);
+        int end = Math.max(first + 1, (int) (position / frameLength) + 1);
+        part.peak = Arrays.copyOfRange(peak, first, end);
+        part.clippedRun = Arrays.copyOfRange(clippedRun, first, end);
+        part.position = Math.max(0, position - sample);
+        part.previous = previous;
+        part.beforeRun = beforeRun;
+        part.run = run;
+        part.finish();
+        return part;
     }
 
     void append(double[] block, int n) {

@@ -13,7 +13,9 @@ public enum RejectionReason {
     /** The recording or the next strike ends the decay too early. */
     CUT_OFF("cut off"),
     /** The strike does not sound like its fellows. */
-    OUTLIER("outlier");
+    OUTLIER("outlier"),
+    /** The maker does not want it, for a reason of their own. */
+    SET_ASIDE("set aside by the maker");
 
     private final String words;
 

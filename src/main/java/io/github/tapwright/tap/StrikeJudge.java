@@ -28,6 +28,7 @@ final class StrikeJudge {
         for (int source = 0; source < tracks.size(); source++) {
             collect(source, tracks.get(source));
         }
+        rejectUnwanted();
         rejectMuchShorter();
         rejectOutliers();
         List<Strike> strikes = candidates.stream().map(Candidate::strike).toList();
@@ -55,6 +56,15 @@ final class StrikeJudge {
 
     private List<Candidate> used() {
         return candidates.stream().filter(Candidate::usable).toList();
+    }
+
+    /** What the maker does not want must not be the measure of the others either. */
+    private void rejectUnwanted() {
+        for (Candidate c : candidates) {
+            if (settings.setAside().stream().anyMatch(s -> s.isSameAs(SetAside.of(c.strike())))) {
+                c.reject(RejectionReason.SET_ASIDE, "");
+            }
+        }
     }
 
     /** All decays are cut to the shortest, so one early next tap must not shorten everybody. */
@@ -105,12 +115,23 @@ final class StrikeJudge {
     }
 
     private List<String> notes() {
+        List<String> notes = new ArrayList<>();
         Hum hum = Hum.shared(hums);
-        return hum.isHeard()
-                ? List.of(String.format(
+        if (hum.isHeard()) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
+                    hum.fundamentalHz()));
+        }
+        for (SetAside unwanted : settings.setAside()) {
+            if (candidates.stream().noneMatch(c -> unwanted.isSameAs(SetAside.of(c.strike())))) {
+                notes.add(String.format(
                         Locale.ROOT,
-                        "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
-                        hum.fundamentalHz()))
-                : List.of();
+                        "no strike was found at %.3f s of recording %d, which the maker set aside",
+                        unwanted.onsetSeconds(),
+                        unwanted.source() + 1));
+            }
+        }
+        return notes;
     }
 }

@@ -19,7 +19,7 @@ public final class TapTrack {
     private final double[] signal;
     private final PeakFrames peaks;
 
-    TapTrack(SampleStream source, int channelUsed, double durationSeconds, ChannelTrack chosen, int factor) {
+    private TapTrack(SampleStream source, int channelUsed, double durationSeconds, ChannelTrack chosen, int factor) {
         this.sampleRate = source.sampleRate();
         this.channelCount = source.channelCount();
         this.channelUsed = channelUsed;
@@ -28,6 +28,25 @@ public final class TapTrack {
         this.filterReachSeconds = sampleRate.seconds(chosen.filterReach());
         this.signal = chosen.signal();
         this.peaks = chosen.peaks();
+    }
+
+    /** A track of a recording that still runs: it lasts as long as its kept signal. */
+    TapTrack(
+            SampleRate sampleRate,
+            int channelCount,
+            int channelUsed,
+            int factor,
+            int filterReach,
+            double[] signal,
+            PeakFrames peaks) {
+        this.sampleRate = sampleRate;
+        this.channelCount = channelCount;
+        this.channelUsed = channelUsed;
+        this.decimatedRateHz = sampleRate.hertz() / factor;
+        this.durationSeconds = signal.length / decimatedRateHz;
+        this.filterReachSeconds = sampleRate.seconds(filterReach);
+        this.signal = signal;
+        this.peaks = peaks;
     }
 
     /**
@@ -48,11 +67,11 @@ public final class TapTrack {
                 stream, chosen.index(), stream.sampleRate().seconds(chosen.samples()), chosen.channel(), factor);
     }
 
-    private static double keptBandHz(double highHz) {
+    static double keptBandHz(double highHz) {
         return 1.15 * highHz;
     }
 
-    private static int decimationFactor(double rateHz, double highHz) {
+    static int decimationFactor(double rateHz, double highHz) {
         if (rateHz < 3 * highHz) {
             throw new IllegalArgumentException("a recording at " + Math.round(rateHz)
                     + " samples a second cannot show resonances up to " + Math.round(highHz)

@@ -1,0 +1,186 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.live.Capture;
+import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.CaptureStore;
+import io.github.tapwright.sitting.live.LeftCapture;
+import io.github.tapwright.sitting.live.Loss;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Live recordings: their sound in the folder {@code captures}, what is known about them in the database. */
+final class CaptureTables implements CaptureStore {
+
+    private static final String WAITING = "waiting";
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
+
+    private final Database database;
+    private final ArchiveFolder folder;
+
+    CaptureTables(Database database, ArchiveFolder folder) {
+        this.database = database;
+        this.folder = folder;
+    }
+
+    /** A row that waits, and who was writing it. */
+    private record Waiting(CaptureId id, CaptureNotes notes, Path file, Optional<String> writer, List<Loss> losses) {}
+
+    @Override
+    public Capture begin(CaptureNotes notes) {
+        CaptureId id = database.write(connection -> new CaptureId(CaptureColumns.put(
+                        Insert.into("capture")
+                                .put("instrument_id", InstrumentTable.required(connection, notes.instrument()))
+                                .put("file_name", "")
+                                .put("state", WAITING)
+                                .put("writer", Writer.self().text()),
+                        notes)
+                .run(connection)));
+        Path file = folder.captures().resolve(name(id, notes));
+        database.write(connection -> Insert.into("capture")
+                .put("file_name", String.valueOf(file.getFileName()))
+                .updateWhere(connection, "id", id.number()));
+        try {
+            return new RunningCapture(database, id, file, CaptureFile.create(file, notes.format()));
+        } catch (IOException e) {
+            throw Trouble.with(file, e);
+        }
+    }
+
+    /** A name that tells the maker what it is, unique by its number. */
+    private static String name(CaptureId id, CaptureNotes notes) {
+        String instrument = notes.instrument().text().replaceAll("[^\\p{L}\\p{Nd}-]+", "_");
+        return instrument + "-" + notes.procedure().key() + "-" + WHEN.format(notes.startedAt()) + "-" + id + ".wav";
+    }
+
+    @Override
+    public List<LeftCapture> leftBehind() {
+        List<LeftCapture> left = new ArrayList<>();
+        for (Waiting row : database.read(connection -> rows(connection, "TRUE"))) {
+            left(row).ifPresent(left::add);
+        }
+        return left;
+    }
+
+    private List<Waiting> rows(Connection connection, String which) throws SQLException {
+        return Query.all(
+                connection,
+                "SELECT c.*, i.shop_number FROM capture c JOIN instrument i ON i.id = c.instrument_id WHERE c.state = '"
+                        + WAITING + "' AND " + which + " ORDER BY c.started_at, c.id",
+                row -> new Waiting(
+                        new CaptureId(row.longInteger("id")),
+                        CaptureColumns.read(row),
+                        folder.captures().resolve(row.text("file_name")),
+                        row.optionalText("writer"),
+                        losses(connection, row.longInteger("id"))));
+    }
+
+    private static List<Loss> losses(Connection connection, long id) throws SQLException {
+        return Query.all(
+                connection,
+                "SELECT * FROM capture_loss WHERE capture_id = ? ORDER BY ordinal",
+                row -> new Loss(row.number("at_s"), row.longInteger("frames"), row.text("reason")),
+                id);
+    }
+
+    /** Empty if the recording is being written, or its file is not here, as in a restored backup. */
+    private static Optional<LeftCapture> left(Waiting row) {
+        try {
+            if (!Files.isRegularFile(row.file()) || isBeingWritten(row)) {
+                return Optional.empty();
+            }
+            long frames = CaptureFile.framesIn(row.file(), row.notes().format());
+            return Optional.of(new LeftCapture(
+                    row.id(), row.notes(), row.file(), frames, row.writer().isEmpty(), row.losses()));
+        } catch (IOException e) {
+            throw Trouble.with(row.file(), e);
+        }
+    }
+
+    /** This program's own files are not touched to find out: closing a second handle would give the lock up. */
+    private static boolean isBeingWritten(Waiting row) throws IOException {
+        if (row.writer().isEmpty()) {
+            return false;
+        }
+        return row.writer().get().equals(Writer.self().text()) || CaptureFile.isLocked(row.file());
+    }
+
+    private LeftCapture required(CaptureId id) {
+        return database.read(connection -> rows(connection, "c.id = " + id.number())).stream()
+                .flatMap(row -> left(row).stream())
+                .findFirst()
+                .orElseThrow(() -> new RefusedEntryException("no recording " + id
+                        + " waits to be kept; it still runs, is kept already, or never was. List those that wait"));
+    }
+
+    @Override
+    public LeftCapture mend(CaptureId id) {
+        LeftCapture left = required(id);
+        try {
+            CaptureFile.mend(left.file(), left.notes().format());
+        } catch (IOException e) {
+            throw Trouble.with(left.file(), e);
+        }
+        return required(id);
+    }
+
+    @Override
+    public void export(CaptureId id, Path target) {
+        LeftCapture left = mend(id);
+        if (Files.exists(target)) {
+            throw new RefusedEntryException(target + " exists already; choose another name");
+        }
+        Path partial = target.resolveSibling(target.getFileName() + ".partial");
+        try {
+            Files.copy(left.file(), partial);
+            Durable.sync(partial);
+            Durable.rename(partial, target);
+        } catch (IOException e) {
+            throw Trouble.with(target, e);
+        }
+    }
+
+    @Override
+    public Path setAside(CaptureId id) {
+        LeftCapture left = mend(id);
+        Path target = folder.capturesSetAside().resolve(left.file().getFileName());
+        try {
+            Files.createDirectories(folder.capturesSetAside());
+            Durable.rename(left.file(), target);
+        } catch (IOException e) {
+            throw Trouble.with(target, e);
+        }
+        end(id, "set-aside");
+        return target;
+    }
+
+    @Override
+    public void release(CaptureId id, Original kept) {
+        LeftCapture left = required(id);
+        try {
+            if (!Sha256.of(left.file()).hex().equals(kept.sha256()) || !Files.exists(folder.original(kept))) {
+                throw new IllegalArgumentException("original " + kept.sha256() + " is not recording " + id);
+            }
+            end(id, "kept");
+            Files.delete(left.file());
+        } catch (IOException e) {
+            throw Trouble.with(left.file(), e);
+        }
+    }
+
+    private void end(CaptureId id, String state) {
+        database.write(connection ->
+                Insert.into("capture").put("state", state).updateWhere(connection, "id", id.number()));
+    }
+}
