@@ -105,15 +105,10 @@ final class ResultText {
         return strike.used()
                 ? "used"
                 : strike.rejections().stream()
-                        .map(ResultText::reason)
+                        .map(Rejection::text)
                         .collect(Collectors.joining("; ", "rejected: ", ""));
     }
 
-    private static String reason(Rejection rejection) {
-        return rejection.figure().isEmpty()
-                ? rejection.reason().words()
-                : rejection.reason().words() + " (" + rejection.figure() + ")";
-    }
 
     private static String whyNone(TapResult result) {
         return result.strikes().stream().noneMatch(Strike::used)

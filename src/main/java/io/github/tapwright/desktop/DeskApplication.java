@@ -33,11 +33,6 @@ public final class DeskApplication extends Application {
             Shell opened = new Shell(desk, new Notices(log), getHostServices()::showDocument);
             shell = opened;
             stage.setScene(opened.scene(WIDTH, HEIGHT));
-            stage.setOnCloseRequest(event -> {
-                if (!opened.mayClose()) {
-                    event.consume();
-                }
-            });
             stage.show();
             opened.begin();
         } catch (IOException | RuntimeException e) {

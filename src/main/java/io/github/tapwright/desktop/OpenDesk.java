@@ -3,10 +3,12 @@ package io.github.tapwright.desktop;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.audio.SoundCard;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.desktop.sitting.SittingModel;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.EditInstrument;
@@ -18,6 +20,9 @@ import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.sitting.live.CaptureStore;
+import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.RecordLive;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -108,6 +113,18 @@ public final class OpenDesk implements AutoCloseable {
 
     FollowInstrument followInstrument() {
         return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+    }
+
+    SittingModel.UseCases makeSitting() {
+        CaptureStore captures = archive.captures();
+        return new SittingModel.UseCases(
+                listInstruments(),
+                listSittings(),
+                showSitting(),
+                addSitting(),
+                new RecordLive(archive.instruments(), new SoundCard(), captures, clock),
+                new KeepCapture(captures, addSitting()),
+                studyBench());
     }
 
     private static SourceRecording open(Path file) {

@@ -6,9 +6,12 @@ import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.shelf.ShelfView;
+import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.sitting.SittingView;
 import io.github.tapwright.desktop.work.BackgroundWork;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingSummary;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -24,7 +27,8 @@ import javafx.scene.input.KeyCombination;
 final class Shell implements AutoCloseable {
 
     private static final int SHELF = 0;
-    private static final int RESPONSE = 1;
+    private static final int SITTING = 1;
+    private static final int RESPONSE = 2;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -33,6 +37,7 @@ final class Shell implements AutoCloseable {
     private final SettingsModel settings;
     private final ShelfModel shelf;
     private final ResponseModel response;
+    private final SittingModel sitting;
     private final ShellView view;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
@@ -46,13 +51,19 @@ final class Shell implements AutoCloseable {
                 desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
         this.response = new ResponseModel(
                 desk.listSittings(), desk.showSitting(), desk.nameResonance(), work, notices, zone);
+        this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
         ShelfView shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
+        SittingView sittingView = new SittingView(sitting, settings);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
                             shelf.refresh();
                             shelfView.focus();
+                        }),
+                        new Screen("Sitting", sittingView.node(), () -> {
+                            sitting.refresh();
+                            sittingView.focus();
                         }),
                         new Screen("Response", responseView.node(), () -> {
                             response.refresh();
@@ -85,13 +96,17 @@ final class Shell implements AutoCloseable {
         view.show(SHELF);
     }
 
-    /** Whether nothing would be lost. */
-    boolean mayClose() {
-        return true;
+    /** Shows a sitting that was just kept. */
+    private void kept(Sitting made) {
+        if (made.latest().taps().isPresent()) {
+            response.open(made.id());
+            view.show(RESPONSE);
+        }
     }
 
     @Override
     public void close() {
+        sitting.close();
         work.close();
         desk.close();
     }
@@ -107,7 +122,8 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void begin(ShopNumber instrument, List<Path> files) {
-            notices.trouble("not yet");
+            sitting.begin(instrument, files);
+            view.show(SITTING);
         }
 
         @Override

@@ -161,7 +161,7 @@ public final class ResponseView {
     private static String verdict(Strike strike) {
         return strike.used()
                 ? "used"
-                : strike.rejections().stream().map(Rejection::toString).collect(Collectors.joining("; "));
+                : strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
     }
 
     private Node overlayList() {

@@ -1,0 +1,143 @@
+package io.github.tapwright.desktop.sitting;
+
+import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.live.InputDevice;
+import io.github.tapwright.sitting.live.LeftCapture;
+import io.github.tapwright.sitting.live.LiveFormat;
+import io.github.tapwright.statistics.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** The visit before the microphone opens: whose, what for, how to set up, which input; and what waits from before. */
+final class PreparingPane {
+
+    private final SittingModel model;
+    private final Button start;
+    private final ComboBox<Optional<ShopNumber>> whose = new ComboBox<>();
+    private final ComboBox<Optional<InputDevice>> input = new ComboBox<>();
+    private final VBox guide = new VBox(10);
+
+    PreparingPane(SittingModel model, Button start) {
+        this.model = model;
+        this.start = start;
+        start.getStyleClass().add("accent");
+        whose.setAccessibleText("Instrument");
+        whose.setConverter(Parts.shown(n -> n.map(ShopNumber::toString).orElse("choose one")));
+        whose.valueProperty().bindBidirectional(model.instrument());
+        input.setAccessibleText("Input");
+        input.setConverter(Parts.shown(d -> d.map(InputDevice::name).orElse("the system's own choice")));
+        input.setPrefWidth(240);
+        input.valueProperty().bindBidirectional(model.device());
+        InvalidationListener changed = o -> arrange();
+        List.of(model.instruments(), model.devices(), model.files(), model.waiting(), model.setUps())
+                .forEach(list -> list.addListener(changed));
+        model.plan().addListener(changed);
+        arrange();
+    }
+
+    Node form(SettingsModel settings) {
+        VBox form = new VBox(
+                8,
+                Parts.row(
+                        Parts.named("Instrument", whose),
+                        Parts.named("For", Parts.choice("Purpose", List.of(Plan.values()), Plan::words, model.plan()))),
+                new ConditionsPane(model.form(), settings).node());
+        form.getStyleClass().add("pane");
+        return form;
+    }
+
+    Node guide() {
+        return guide;
+    }
+
+    private void arrange() {
+        Optional<ShopNumber> chosen = model.instrument().get();
+        whose.getItems().setAll(model.instruments().stream().map(Optional::of).toList());
+        model.instrument().set(chosen);
+        input.getItems()
+                .setAll(Stream.concat(
+                                Stream.of(Optional.<InputDevice>empty()),
+                                model.devices().stream().map(Optional::of))
+                        .toList());
+        List<Node> parts = new ArrayList<>();
+        waiting().ifPresent(parts::add);
+        parts.add(Parts.heading(model.plan().get().words(), "screen-title"));
+        List<String> steps = model.plan().get().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            parts.add(Parts.paragraph((i + 1) + ".  " + steps.get(i)));
+        }
+        parts.addAll(model.files().isEmpty() ? microphone() : files());
+        study().ifPresent(parts::add);
+        guide.getChildren().setAll(parts);
+    }
+
+    private List<Node> microphone() {
+        return List.of(
+                Parts.row(
+                        Parts.named("Input", input),
+                        Parts.named(
+                                "Read as",
+                                Parts.choice("Format", LiveFormat.all(), LiveFormat::text, model.format()))),
+                Parts.row(
+                        start,
+                        Parts.button(
+                                "_Look for inputs",
+                                "Lists the inputs again, after one was plugged in",
+                                model::refreshDevices)));
+    }
+
+    private List<Node> files() {
+        List<Node> parts = new ArrayList<>();
+        parts.add(Parts.heading("Recordings made elsewhere", "part-title"));
+        model.files().forEach(f -> parts.add(new Label(f.toString())));
+        Button keep = Parts.button("_Keep them", "Copies them into the archive and analyses them", model::keepFiles);
+        keep.getStyleClass().add("accent");
+        parts.add(Parts.row(
+                keep, Parts.button("_Rather record", "Forgets these files", () -> model.files().clear())));
+        return parts;
+    }
+
+    private Optional<Node> study() {
+        if (model.plan().get() != Plan.REPEATABILITY || model.setUps().isEmpty()) {
+            return Optional.empty();
+        }
+        Button keep = Parts.button(
+                "Keep the _study", "From then on comparisons use the spread of these set-ups", model::keepStudy);
+        keep.setDisable(model.setUps().size() < BenchStudy.FEWEST);
+        return Optional.of(Parts.row(
+                new Label(model.setUps().size() + " set-ups kept, " + BenchStudy.FEWEST + " are the fewest"), keep));
+    }
+
+    private Optional<Node> waiting() {
+        if (model.waiting().isEmpty()) {
+            return Optional.empty();
+        }
+        VBox box = new VBox(6, Parts.heading("Recordings that wait to be kept", "part-title"));
+        model.waiting().forEach(left -> box.getChildren().add(waiting(left)));
+        box.getStyleClass().add("caution");
+        return Optional.of(box);
+    }
+
+    private Node waiting(LeftCapture left) {
+        String words = "Instrument " + left.notes().instrument() + ", " + Figures.text(left.seconds(), 1) + " s for "
+                + left.notes().procedure().key() + (left.finished() ? "" : ", broken off");
+        return Parts.row(
+                new Label(words),
+                Parts.spring(),
+                Parts.button(
+                        "Keep it", "Makes a sitting of it, with what was written down then", () -> model.recover(left)),
+                Parts.button("Put it aside", "Makes no sitting of it; the file stays", () ->
+                        model.setAside(left.id())));
+    }
+}

@@ -1,0 +1,444 @@
+package io.github.tapwright.desktop.sitting;
+
+import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.ListInstruments;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.InputDevice;
+import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.LeftCapture;
+import io.github.tapwright.sitting.live.LiveFormat;
+import io.github.tapwright.sitting.live.LiveRecording;
+import io.github.tapwright.sitting.live.LiveRequest;
+import io.github.tapwright.sitting.live.LiveView;
+import io.github.tapwright.sitting.live.RecordLive;
+import io.github.tapwright.tap.Strike;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** A visit to the microphone, from setting up to the kept sitting. */
+public final class SittingModel implements AutoCloseable {
+
+    /** How far a visit has come. */
+    public enum Step {
+        /** Setting up and writing down. */
+        PREPARING,
+        /** The microphone is open. */
+        RECORDING,
+        /** The recording is on disk and waits to be kept. */
+        RECORDED
+    }
+
+    /** What a sitting is made with. */
+    public record UseCases(
+            ListInstruments listInstruments,
+            ListSittings listSittings,
+            ShowSitting showSitting,
+            AddSitting addSitting,
+            RecordLive recordLive,
+            KeepCapture keepCapture,
+            StudyBench studyBench) {}
+
+    private final UseCases use;
+    private final SettingsModel settings;
+    private final Work work;
+    private final Notices notices;
+    private final Consumer<Sitting> kept;
+    private final ConditionsForm form = new ConditionsForm();
+    private final ObjectProperty<Plan> plan = new SimpleObjectProperty<>(Plan.BODY_TAPS);
+    private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<InputDevice>> device = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<LiveFormat> format = new SimpleObjectProperty<>(LiveFormat.STANDARD);
+    private final ReadOnlyObjectWrapper<Step> step = new ReadOnlyObjectWrapper<>(Step.PREPARING);
+    private final ReadOnlyObjectWrapper<Optional<LiveView>> live = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
+    private final ObservableList<InputDevice> devices = FXCollections.observableArrayList();
+    private final ObservableList<Path> files = FXCollections.observableArrayList();
+    private final ObservableList<LeftCapture> waiting = FXCollections.observableArrayList();
+    private final ObservableList<SittingId> setUps = FXCollections.observableArrayList();
+    private Optional<LiveRecording> recording = Optional.empty();
+
+    /**
+     * A visit nobody has begun.
+     *
+     * @param use the use cases
+     * @param settings units of temperature
+     * @param work does what takes long
+     * @param notices takes what the maker should know
+     * @param kept runs with each sitting that was kept
+     */
+    public SittingModel(
+            UseCases use, SettingsModel settings, Work work, Notices notices, Consumer<Sitting> kept) {
+        this.use = use;
+        this.settings = settings;
+        this.work = work;
+        this.notices = notices;
+        this.kept = kept;
+        instrument.addListener((o, before, after) -> after.ifPresent(this::remember));
+        plan.addListener((o, before, after) -> setUps.clear());
+    }
+
+    /**
+     * The conditions as typed.
+     *
+     * @return the form
+     */
+    public ConditionsForm form() {
+        return form;
+    }
+
+    /**
+     * What the visit is for.
+     *
+     * @return changeable while preparing
+     */
+    public ObjectProperty<Plan> plan() {
+        return plan;
+    }
+
+    /**
+     * Whose visit it is.
+     *
+     * @return empty until chosen
+     */
+    public ObjectProperty<Optional<ShopNumber>> instrument() {
+        return instrument;
+    }
+
+    /**
+     * The input listened to.
+     *
+     * @return empty for the system's own choice
+     */
+    public ObjectProperty<Optional<InputDevice>> device() {
+        return device;
+    }
+
+    /**
+     * How it is read.
+     *
+     * @return rate, channels, bits
+     */
+    public ObjectProperty<LiveFormat> format() {
+        return format;
+    }
+
+    /**
+     * How far the visit has come.
+     *
+     * @return the step
+     */
+    public ReadOnlyObjectProperty<Step> step() {
+        return step.getReadOnlyProperty();
+    }
+
+    /**
+     * The running recording as it was last looked at.
+     *
+     * @return empty while preparing
+     */
+    public ReadOnlyObjectProperty<Optional<LiveView>> live() {
+        return live.getReadOnlyProperty();
+    }
+
+    /**
+     * Whom one can choose.
+     *
+     * @return the shop numbers
+     */
+    public ObservableList<ShopNumber> instruments() {
+        return instruments;
+    }
+
+    /**
+     * The inputs of this machine.
+     *
+     * @return as last listed
+     */
+    public ObservableList<InputDevice> devices() {
+        return devices;
+    }
+
+    /**
+     * Recordings made elsewhere that are to be kept.
+     *
+     * @return files
+     */
+    public ObservableList<Path> files() {
+        return files;
+    }
+
+    /**
+     * Recordings that wait to be kept, from this visit or from one that was broken off.
+     *
+     * @return oldest first
+     */
+    public ObservableList<LeftCapture> waiting() {
+        return waiting;
+    }
+
+    /**
+     * The set-ups of a repeatability study so far.
+     *
+     * @return their sittings
+     */
+    public ObservableList<SittingId> setUps() {
+        return setUps;
+    }
+
+    /** Lists instruments, inputs and waiting recordings anew. */
+    public void refresh() {
+        work.start(
+                new Job<>("Listing instruments", progress -> use.listInstruments.list().stream()
+                        .map(Instrument::shopNumber)
+                        .toList()),
+                listed -> {
+                    Optional<ShopNumber> chosen = instrument.get();
+                    instruments.setAll(listed);
+                    instrument.set(chosen);
+                });
+        refreshDevices();
+        refreshWaiting();
+    }
+
+    /** Looks for inputs anew, after one was plugged in. */
+    public void refreshDevices() {
+        work.start(new Job<>("Looking for inputs", progress -> use.recordLive.devices()), devices::setAll);
+    }
+
+    private void refreshWaiting() {
+        work.start(new Job<>("Looking for recordings", progress -> use.keepCapture.waiting()), waiting::setAll);
+    }
+
+    /**
+     * Begins a visit.
+     *
+     * @param of whose
+     * @param recordings made elsewhere; none to record anew
+     */
+    public void begin(ShopNumber of, List<Path> recordings) {
+        if (step.get() == Step.PREPARING) {
+            instrument.set(Optional.of(of));
+            files.setAll(recordings);
+        } else {
+            notices.trouble("A recording is under way: stop it, keep it or set it aside, then begin another");
+        }
+    }
+
+    private void remember(ShopNumber of) {
+        work.start(
+                new Job<>("Reading the last sitting of instrument " + of, progress -> lastConditions(of)),
+                last -> form.remember(last.orElse(Conditions.UNKNOWN)));
+    }
+
+    private Optional<Conditions> lastConditions(ShopNumber of) {
+        return use.listSittings.of(of).stream()
+                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
+                .map(s -> use.showSitting.show(s.id()).conditions());
+    }
+
+    /** Opens the microphone; from now on everything heard goes to the disk. */
+    public void record() {
+        if (step.get() != Step.PREPARING) {
+            return;
+        }
+        typed().ifPresent(conditions -> {
+            try {
+                LiveRecording started = use.recordLive.start(new LiveRequest(
+                        chosen(),
+                        plan.get().procedure(),
+                        conditions,
+                        device.get().map(InputDevice::name),
+                        format.get()));
+                recording = Optional.of(started);
+                step.set(Step.RECORDING);
+                look();
+            } catch (RuntimeException e) {
+                notices.failed("Opening the microphone", e);
+            }
+        });
+    }
+
+    /** The conditions, or a notice of what is wrong with them. */
+    private Optional<Conditions> typed() {
+        try {
+            chosen();
+            return Optional.of(form.read(plan.get().hole(), settings.units()));
+        } catch (RefusedEntryException e) {
+            notices.trouble(String.valueOf(e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private ShopNumber chosen() {
+        return instrument.get().orElseThrow(() -> new RefusedEntryException("Choose an instrument first"));
+    }
+
+    /** Looks at the running recording; to be called some times a second. */
+    public void look() {
+        recording.filter(r -> step.get() == Step.RECORDING).ifPresent(r -> {
+            LiveView now = r.view();
+            live.set(Optional.of(now));
+            if (!now.running()) {
+                now.trouble().ifPresent(notices::trouble);
+                stop();
+            }
+        });
+    }
+
+    /** Sets the last used strike aside; the sound itself stays. */
+    public void undoStrike() {
+        recording.flatMap(LiveRecording::undoLastStrike).ifPresent(strike -> {
+            notices.say("Set the last strike aside", () -> toggle(strike));
+            look();
+        });
+    }
+
+    /**
+     * Sets a strike aside, or takes it back.
+     *
+     * @param strike which
+     */
+    public void toggle(Strike strike) {
+        recording.ifPresent(r -> {
+            r.toggle(strike);
+            look();
+        });
+    }
+
+    /** Ends the recording; all of it is on disk then. */
+    public void stop() {
+        recording.filter(r -> step.get() == Step.RECORDING).ifPresent(r -> {
+            live.set(Optional.of(r.stop()));
+            step.set(Step.RECORDED);
+            refreshWaiting();
+            if (plan.get() == Plan.ROOM_CHECK) {
+                endRoomCheck();
+            }
+        });
+    }
+
+    /** The room is no instrument; its recording is put out of the way, and what it told stays on the screen. */
+    private void endRoomCheck() {
+        recording.ifPresent(r -> setAside(r.id()));
+    }
+
+    /** Keeps the recording as a sitting, with the conditions as they read now. */
+    public void keep() {
+        recording.filter(r -> step.get() == Step.RECORDED).ifPresent(r -> keep(r.id(), typed()));
+    }
+
+    private void keep(CaptureId id, Optional<Conditions> conditions) {
+        conditions.ifPresent(known -> work.start(
+                new Job<>("Keeping the recording", progress ->
+                        use.keepCapture.keep(id, notes -> notes.with(known), progress)),
+                this::finish));
+    }
+
+    /**
+     * Keeps a recording that was left behind, with what was written down when it was made.
+     *
+     * @param left which
+     */
+    public void recover(LeftCapture left) {
+        work.start(
+                new Job<>("Keeping the recording", progress -> use.keepCapture.keep(left.id(), notes -> notes, progress)),
+                this::finish);
+    }
+
+    /** Keeps recordings made elsewhere as a sitting. */
+    public void keepFiles() {
+        List<Path> chosen = List.copyOf(files);
+        typed().ifPresent(conditions -> work.start(
+                new Job<>("Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"), progress ->
+                        use.addSitting.add(
+                                new SittingRequest(
+                                        chosen(), Optional.empty(), conditions, chosen, plan.get().procedure()),
+                                progress)),
+                this::finish));
+    }
+
+    private void finish(Sitting sitting) {
+        boolean study = plan.get() == Plan.REPEATABILITY;
+        files.clear();
+        restart();
+        refreshWaiting();
+        if (study) {
+            setUps.add(sitting.id());
+            notices.say("Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
+        } else {
+            notices.say("Kept as sitting " + sitting.id());
+            kept.accept(sitting);
+        }
+    }
+
+    /** Keeps the study of the set-ups recorded so far. */
+    public void keepStudy() {
+        List<SittingId> ids = List.copyOf(setUps);
+        work.start(new Job<>("Keeping the study", progress -> use.studyBench.keep(ids)), (BenchStudy study) -> {
+            setUps.clear();
+            notices.say("Kept: from now on comparisons know how far setting up alone moves the numbers");
+        });
+    }
+
+    /** Puts the recording out of the way without a sitting; its file stays. */
+    public void discard() {
+        recording.filter(r -> step.get() == Step.RECORDED).ifPresent(r -> setAside(r.id()));
+        restart();
+    }
+
+    /**
+     * Puts a waiting recording out of the way; its file stays.
+     *
+     * @param id which
+     */
+    public void setAside(CaptureId id) {
+        work.start(new Job<>("Setting the recording aside", progress -> use.keepCapture.setAside(id)), where -> {
+            notices.say("The recording lies in " + where);
+            refreshWaiting();
+        });
+    }
+
+    /** Goes back to preparing once a room check was read. */
+    public void endVisit() {
+        if (step.get() == Step.RECORDED && plan.get() == Plan.ROOM_CHECK) {
+            restart();
+        }
+    }
+
+    private void restart() {
+        recording = Optional.empty();
+        live.set(Optional.empty());
+        step.set(Step.PREPARING);
+    }
+
+    /** Ends a recording under way; it waits on disk and is offered at the next start. */
+    @Override
+    public void close() {
+        recording.ifPresent(LiveRecording::close);
+    }
+}
