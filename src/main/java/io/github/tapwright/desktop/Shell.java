@@ -50,7 +50,7 @@ final class Shell implements AutoCloseable {
         this.shelf = new ShelfModel(
                 desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
         this.response = new ResponseModel(
-                desk.listSittings(), desk.showSitting(), desk.nameResonance(), work, notices, zone);
+                desk.listSittings(), desk.showSitting(), desk.nameResonance(), desk.reanalyseSitting(), work, notices, zone);
         this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
         ShelfView shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
