@@ -13,10 +13,10 @@ import java.util.List;
  */
 public record LiveFormat(int rateHz, int channelCount, int bits) {
 
+    private static final List<Integer> RATES_HZ = List.of(44_100, 48_000, 96_000);
+
     /** What most interfaces do best. */
     public static final LiveFormat STANDARD = new LiveFormat(48_000, 1, 24);
-
-    private static final List<Integer> RATES_HZ = List.of(44_100, 48_000, 96_000);
 
     /** Refuses formats this bench does not record in. */
     public LiveFormat {
