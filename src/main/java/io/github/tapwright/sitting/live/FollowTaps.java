@@ -5,6 +5,7 @@ import io.github.tapwright.tap.GrowingTrack;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 
@@ -116,5 +117,28 @@ public final class FollowTaps {
      */
     public void know(TapsSoFar shown) {
         known = shown;
+    }
+
+    /**
+     * Goes once through everything a look does, on invented taps: the first time takes several times as long, and the
+     * maker's first tap should not wait for it.
+     */
+    static void rehearse() {
+        FollowTaps invented = new FollowTaps(LiveFormat.STANDARD, TapSettings.STANDARD, HoleState.UNKNOWN);
+        double rate = LiveFormat.STANDARD.rateHz();
+        double[][] second = new double[1][(int) rate];
+        for (int n = 0; n < second[0].length; n++) {
+            double t = n / rate - 0.1;
+            second[0][n] = 1e-5 * Math.sin(n * (double) n)
+                    + (t < 0 ? 0 : 0.3 * Math.exp(-25 * t) * Math.sin(2 * Math.PI * 180 * t));
+        }
+        int rounds = 3;
+        for (int round = 0; round < rounds; round++) {
+            for (int from = 0; from < second[0].length; from += LARGEST_BLOCK) {
+                int to = Math.min(second[0].length, from + LARGEST_BLOCK);
+                invented.feed(new double[][] {Arrays.copyOfRange(second[0], from, to)});
+            }
+            invented.know(invented.look().verdicts().shown());
+        }
     }
 }

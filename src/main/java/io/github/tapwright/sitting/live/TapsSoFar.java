@@ -41,4 +41,9 @@ public record TapsSoFar(
     public int usedCount() {
         return (int) strikes.stream().filter(Strike::used).count();
     }
+
+    /** These strikes and this curve, with the resonances of another moment. */
+    TapsSoFar withResonancesOf(TapsSoFar fitted) {
+        return new TapsSoFar(strikes, curve, fitted.resonances, fitted.fittedStrikes, notes);
+    }
 }
