@@ -36,6 +36,7 @@ final class Shell implements AutoCloseable {
     private final BackgroundWork work;
     private final SettingsModel settings;
     private final ShelfModel shelf;
+    private final ShelfView shelfView;
     private final ResponseModel response;
     private final SittingModel sitting;
     private final ShellView view;
@@ -52,7 +53,7 @@ final class Shell implements AutoCloseable {
         this.response = new ResponseModel(
                 desk.listSittings(), desk.showSitting(), desk.nameResonance(), desk.reanalyseSitting(), work, notices, zone);
         this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
-        ShelfView shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
+        this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
         this.view = new ShellView(
@@ -81,6 +82,10 @@ final class Shell implements AutoCloseable {
             int screen = i;
             key(scene, KeyCode.getKeyCode(Integer.toString(i + 1)), () -> view.show(screen));
         }
+        key(scene, KeyCode.N, () -> {
+            view.show(SHELF);
+            shelfView.addInstrument();
+        });
         key(scene, KeyCode.Z, notices::undo);
         key(scene, KeyCode.D, () -> settings.change(settings.now().get().inOtherLight()));
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F5), () -> view.show(view.current()));

@@ -40,7 +40,10 @@ final class Hand {
     static Hand onWindow() {
         until("the toolkit", Hand::toolkitRuns);
         until("a window", () -> onScreen(() -> Window.getWindows().stream().anyMatch(w -> w.isShowing())));
-        return new Hand((Stage) onScreen(() -> Window.getWindows().get(0)));
+        Stage stage = (Stage) onScreen(() -> Window.getWindows().get(0));
+        until("the keyboard", () -> onScreen(stage::isFocused));
+        rest(600);
+        return new Hand(stage);
     }
 
     private static boolean toolkitRuns() {
@@ -135,6 +138,18 @@ final class Hand {
     /** Clicks on something by its spoken name. */
     void click(String accessibleText) {
         click(the(accessibleText), 1);
+    }
+
+    /** Clicks on a text, such as that of a tab. */
+    void clickText(String text) {
+        until("the words “" + text + "”", () -> labelled(text).isPresent());
+        click(labelled(text).orElseThrow(), 1);
+    }
+
+    private Optional<Node> labelled(String text) {
+        return onScreen(() -> shown()
+                .filter(n -> n instanceof Labeled l && text.equals(l.getText()))
+                .findFirst());
     }
 
     void click(Node node, int times) {

@@ -138,6 +138,12 @@ public final class VirtualMicrophone implements AutoCloseable {
 
     /** A Java program that hears this microphone; its output can be read from the process. */
     public Process java(List<String> options, Class<?> main, String... arguments) throws IOException {
+        return java(Map.of(), options, main, arguments);
+    }
+
+    /** A Java program that hears this microphone and finds more than that in its environment. */
+    public Process java(Map<String, String> more, List<String> options, Class<?> main, String... arguments)
+            throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
@@ -145,6 +151,7 @@ public final class VirtualMicrophone implements AutoCloseable {
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment(folder));
+        builder.environment().putAll(more);
         return builder.start();
     }
 
