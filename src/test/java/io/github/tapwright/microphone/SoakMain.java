@@ -65,8 +65,13 @@ public final class SoakMain {
     private static void watch(LiveRecording live, double seconds) throws InterruptedException {
         int seen = 0;
         int fitted = 0;
+        double told = 0;
         while (true) {
             LiveView view = live.view();
+            if (view.seconds() > told) {
+                told = view.seconds() + 0.1;
+                System.out.printf(Locale.ROOT, "at %.3f%n", view.seconds());
+            }
             int strikes = view.taps().strikes().size();
             for (; seen < strikes; seen++) {
                 double onset = view.taps().strikes().get(seen).onsetSeconds();

@@ -148,7 +148,7 @@ public final class LiveRecording implements AutoCloseable {
                 TapLook.Verdicts verdicts = look.get().verdicts();
                 synchronized (lock) {
                     taps = verdicts.shown().withResonancesOf(taps);
-                    following.know(taps);
+                    following.know(verdicts);
                     toFit = Optional.of(verdicts);
                     lock.notifyAll();
                 }
