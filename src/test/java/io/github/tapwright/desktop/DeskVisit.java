@@ -70,9 +70,9 @@ final class DeskVisit {
         hand.photograph(pictures.resolve("visit-recording.png"));
         hand.press(KeyCode.ALT, KeyCode.U);
         hand.waitFor("Set the last strike aside");
-        hand.press(KeyCode.CONTROL, KeyCode.Z);
         int before = goodTaps(hand);
-        Hand.until("the strike taken back", () -> goodTaps(hand) >= before);
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        Hand.until("the strike taken back", () -> goodTaps(hand) > before);
         Hand.until("a named resonance", () -> hand.reads("main top") || hand.reads("main air"));
         hand.press(KeyCode.ALT, KeyCode.S);
         hand.waitFor("Recorded ");
@@ -105,7 +105,7 @@ final class DeskVisit {
         hand.press(KeyCode.ENTER);
         hand.waitFor("Named the resonance");
         hand.waitFor("low one");
-        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.click("Undo");
         Hand.until("the old name", () -> !hand.reads("low one"));
     }
 

@@ -28,6 +28,7 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -148,7 +149,12 @@ public final class ResponseView {
         name.getItems().setAll(Stream.of(ModeName.values()).map(ModeName::words).toList());
         name.setAccessibleText("Name of the chosen resonance");
         name.setPromptText("choose or type a name");
-        name.getEditor().setOnAction(e -> giveName());
+        // The box keeps Enter to itself; what was typed is meant, though.
+        name.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER) {
+                giveName();
+            }
+        });
         return Parts.row(
                 new Label("Chosen resonance:"),
                 name,

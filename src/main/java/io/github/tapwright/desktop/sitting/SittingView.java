@@ -35,6 +35,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -137,13 +138,16 @@ public final class SittingView {
         }
         VBox.setVgrow(curves, Priority.ALWAYS);
         TextField wanted = Parts.field("Wanted uncertainty in hertz", "0.3", wantedHz);
-        wanted.setPrefColumnCount(4);
+        wanted.setMinWidth(70);
+        wanted.setPrefWidth(70);
+        Label question = new Label("Enough at ± (Hz)");
+        question.setMinWidth(Region.USE_PREF_SIZE);
         strikes.setPrefHeight(190);
         return List.of(
                 row,
                 meter.node(),
                 curves,
-                Parts.row(new Label("Enough at ± (Hz)"), wanted, enough),
+                Parts.row(question, wanted, enough),
                 strikes,
                 Parts.paragraph("Enter on a strike sets it aside, or takes it back."));
     }
