@@ -19,8 +19,7 @@ public final class Loudspeaker implements SoundOutput {
     @Override
     public PlayingSound play(Recording sound, double gainDb) {
         int channels = Math.min(MOST_CHANNELS, sound.channelCount());
-        AudioFormat format =
-                new AudioFormat((float) sound.sampleRate().hertz(), BITS, channels, true, false);
+        AudioFormat format = new AudioFormat((float) sound.sampleRate().hertz(), BITS, channels, true, false);
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
             line.open(format, (int) (BUFFER_SECONDS * sound.sampleRate().hertz()) * format.getFrameSize());

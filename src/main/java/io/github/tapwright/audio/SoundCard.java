@@ -26,8 +26,8 @@ public final class SoundCard implements LiveInput {
     @Override
     public List<InputDevice> devices() {
         return Arrays.stream(AudioSystem.getMixerInfo())
-                .map(info -> new InputDevice(
-                        info.getName(), info.getDescription(), offered(AudioSystem.getMixer(info))))
+                .map(info ->
+                        new InputDevice(info.getName(), info.getDescription(), offered(AudioSystem.getMixer(info))))
                 .filter(device -> !device.formats().isEmpty())
                 .toList();
     }

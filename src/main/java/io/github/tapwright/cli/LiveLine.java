@@ -26,8 +26,8 @@ final class LiveLine {
         this.terminal = terminal;
         this.notes = notes;
         if (terminal.isWatched()) {
-            terminal.note("recording from '" + notes.device() + "', "
-                    + notes.format().text() + "; Enter stops");
+            terminal.note(
+                    "recording from '" + notes.device() + "', " + notes.format().text() + "; Enter stops");
         }
     }
 
@@ -68,14 +68,17 @@ final class LiveLine {
         int filled = (int) Math.round(BAR * Math.max(0, Math.min(1, 1 - peak / QUIETEST_DBFS)));
         String strikes = view.taps().strikes().isEmpty()
                 ? ""
-                : ", " + view.taps().usedCount() + " of " + view.taps().strikes().size() + " strikes can be used";
+                : ", " + view.taps().usedCount() + " of "
+                        + view.taps().strikes().size() + " strikes can be used";
         return String.format(
                 Locale.ROOT,
                 "%5.1f s [%s%s] %s%s%s",
                 view.seconds(),
                 "#".repeat(filled),
                 "-".repeat(BAR - filled),
-                level.peakDbfs().map(p -> String.format(Locale.ROOT, "%.0f dBFS", p)).orElse("silent"),
+                level.peakDbfs()
+                        .map(p -> String.format(Locale.ROOT, "%.0f dBFS", p))
+                        .orElse("silent"),
                 level.clipped() ? " CLIPPED" : "",
                 strikes);
     }

@@ -60,7 +60,8 @@ final class RecordLists {
                     left.finished() ? "stopped, not kept" : "broken off");
         }
         table.lines().forEach(terminal.out()::println);
-        terminal.say("Keep one with record --recover ID, copy it with --recover ID --export FILE, or record --set-aside ID.");
+        terminal.say(
+                "Keep one with record --recover ID, copy it with --recover ID --export FILE, or record --set-aside ID.");
         return ExitCode.DONE;
     }
 }

@@ -65,12 +65,13 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) {
         if (!unwanted.isEmpty() && (all || which.all || which.some.size() != 1)) {
-            throw new RefusedEntryException("--set-aside numbers the strikes of one sitting; name one, without --use-all");
+            throw new RefusedEntryException(
+                    "--set-aside numbers the strikes of one sitting; name one, without --use-all");
         }
         List<SittingId> ids = which.all
                 ? open.listSittings().all().stream()
-                        .filter(s -> (settings.isEmpty() && !all)
-                                || s.procedure().equals(Procedure.BodyTaps.KEY))
+                        .filter(s ->
+                                (settings.isEmpty() && !all) || s.procedure().equals(Procedure.BodyTaps.KEY))
                         .map(SittingSummary::id)
                         .toList()
                 : which.some;
@@ -80,8 +81,8 @@ final class SittingReanalyseCommand extends ArchiveCommand {
 
     private void reanalyse(OpenBench open, SittingId id) {
         Sitting before = open.showSitting().show(id);
-        Analysis latest =
-                open.reanalyseSitting().reanalyse(id, settings(before), terminal().progress());
+        Analysis latest = open.reanalyseSitting()
+                .reanalyse(id, settings(before), terminal().progress());
         if (latest.number() == before.latest().number()) {
             terminal().say("Sitting %s: every figure is the same, nothing added", id);
             return;
@@ -109,7 +110,9 @@ final class SittingReanalyseCommand extends ArchiveCommand {
             return Optional.of(wanted.withSetAside(List.of()));
         }
         return Optional.of(wanted.withSetAside(
-                unwanted.isEmpty() ? known.setAside() : unwanted.stream().map(n -> strike(taps.get(), n)).toList()));
+                unwanted.isEmpty()
+                        ? known.setAside()
+                        : unwanted.stream().map(n -> strike(taps.get(), n)).toList()));
     }
 
     private static SetAside strike(TapResult taps, int number) {

@@ -32,8 +32,8 @@ record StrikeRow(String file, int number, Strike strike) {
                     "rejection_figures",
                     r -> r.strike.rejections().stream().map(Rejection::figure).toList()));
 
-    private static final List<Field<SetAside>> SET_ASIDE = List.of(
-            Field.of("recording", s -> s.source() + 1), Field.of("onset_s", SetAside::onsetSeconds));
+    private static final List<Field<SetAside>> SET_ASIDE =
+            List.of(Field.of("recording", s -> s.source() + 1), Field.of("onset_s", SetAside::onsetSeconds));
 
     static final List<Field<TapSettings>> SETTINGS = List.of(
             Field.of("low_hz", TapSettings::lowHz),

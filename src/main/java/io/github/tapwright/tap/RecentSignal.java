@@ -36,7 +36,6 @@ final class RecentSignal {
 
     /** A copy of what was heard between two positions, which must not be forgotten yet. */
     double[] between(long from, long to) {
-        return Arrays.copyOfRange(
-                samples, Math.toIntExact(from - firstPosition), Math.toIntExact(to - firstPosition));
+        return Arrays.copyOfRange(samples, Math.toIntExact(from - firstPosition), Math.toIntExact(to - firstPosition));
     }
 }

@@ -196,12 +196,12 @@ class CaptureTest {
         LeftCapture second = captures.leftBehind().get(1);
         KeepCapture keeping = new KeepCapture(captures, workshop.addSitting());
 
-        Sitting first =
-                keeping.keep(captures.leftBehind().get(0).id(), n -> n, Progress.SILENT);
+        Sitting first = keeping.keep(captures.leftBehind().get(0).id(), n -> n, Progress.SILENT);
         Sitting lossy = keeping.keep(second.id(), n -> n, Progress.SILENT);
 
         Original original = first.recordings().get(0).original();
-        assertThat(Files.readAllBytes(workshop.archive.sittings().locate(original))).isEqualTo(bytes);
+        assertThat(Files.readAllBytes(workshop.archive.sittings().locate(original)))
+                .isEqualTo(bytes);
         assertThat(first.takenAt().instant()).isEqualTo(Workshop.CLOCK.instant());
         assertThat(lossy.recordings().get(0).facts().notices()).anyMatch(n -> n.contains("480 samples"));
         assertThat(captures.leftBehind()).isEmpty();
@@ -238,7 +238,6 @@ class CaptureTest {
     @Test
     void anUnknownInstrumentIsRefused() {
         assertThatExceptionOfType(RefusedEntryException.class)
-                .isThrownBy(() -> captures.begin(
-                        notes().with(new ShopNumber("nobody's"))));
+                .isThrownBy(() -> captures.begin(notes().with(new ShopNumber("nobody's"))));
     }
 }

@@ -23,8 +23,8 @@ class WavHeadTest {
         LiveFormat format = new LiveFormat(96_000, 2, 24);
         long frames = 3L * 3600 * 96_000; // three hours, 6.2 GB; the file is a sparse one
         Path file = folder.resolve("long.wav");
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SPARSE)) {
+        try (FileChannel channel = FileChannel.open(
+                file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SPARSE)) {
             channel.write(WavHead.of(format, frames), 0);
             channel.write(ByteBuffer.allocate(1), WavHead.BYTES + 6 * frames - 1);
         }

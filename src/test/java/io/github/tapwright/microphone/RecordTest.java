@@ -117,7 +117,8 @@ class RecordTest {
         assertThat(recorded).hasSameSizeAs(played).hasSize(5);
         double later = recorded.get(0).onsetSeconds() - played.get(0).onsetSeconds();
         for (int i = 0; i < played.size(); i++) {
-            assertThat(recorded.get(i).onsetSeconds() - later).isCloseTo(played.get(i).onsetSeconds(), within(0.001));
+            assertThat(recorded.get(i).onsetSeconds() - later)
+                    .isCloseTo(played.get(i).onsetSeconds(), within(0.001));
             assertThat(recorded.get(i).peakDbfs()).isCloseTo(played.get(i).peakDbfs(), within(0.05));
             assertThat(recorded.get(i).used()).isEqualTo(played.get(i).used());
         }

@@ -35,8 +35,8 @@ public final class SoakMain {
             if (archive.instruments().find(number).isEmpty()) {
                 archive.instruments().add(Instrument.of(number, InstrumentKind.CLASSICAL));
             }
-            RecordLive record = new RecordLive(
-                    archive.instruments(), new SoundCard(), archive.captures(), Clock.systemUTC());
+            RecordLive record =
+                    new RecordLive(archive.instruments(), new SoundCard(), archive.captures(), Clock.systemUTC());
             LiveFormat format = new LiveFormat(Integer.parseInt(args[2]), Integer.parseInt(args[3]), 24);
             LiveRecording live = record.start(new LiveRequest(
                     number,

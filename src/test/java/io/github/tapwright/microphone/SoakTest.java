@@ -61,8 +61,7 @@ class SoakTest {
         assertThat(said).anyMatch(l -> l.startsWith("recorded") && l.contains(" losses 0 "));
         assertThat(count.missing()).isZero();
         assertThat(count.counted() / (double) RATE_HZ).isGreaterThan(SECONDS - 3);
-        assertThat(said.stream().filter(l -> l.startsWith("strike")).count())
-                .isGreaterThan((long) (SECONDS / 2) - 3);
+        assertThat(said.stream().filter(l -> l.startsWith("strike")).count()).isGreaterThan((long) (SECONDS / 2) - 3);
     }
 
     private static void report(List<String> said, Count count) {

@@ -38,9 +38,7 @@ public final class VirtualMicrophone implements AutoCloseable {
     public static VirtualMicrophone start(Path folder, int rateHz) throws IOException, InterruptedException {
         boolean complete = installed("pulseaudio") && installed("paplay") && installed("pacat") && plugin();
         Assumptions.assumeTrue(complete, NEEDS);
-        Files.writeString(
-                folder.resolve("asound.conf"),
-                """
+        Files.writeString(folder.resolve("asound.conf"), """
                 </usr/share/alsa/alsa.conf>
                 pcm.!default { type pulse }
                 ctl.!default { type pulse }
@@ -71,8 +69,7 @@ public final class VirtualMicrophone implements AutoCloseable {
     }
 
     private static boolean plugin() throws IOException {
-        try (var found = Files.find(
-                Path.of("/usr/lib"), 4, (p, a) -> p.endsWith("libasound_module_pcm_pulse.so"))) {
+        try (var found = Files.find(Path.of("/usr/lib"), 4, (p, a) -> p.endsWith("libasound_module_pcm_pulse.so"))) {
             return Files.isDirectory(Path.of("/usr/lib")) && found.findAny().isPresent();
         }
     }

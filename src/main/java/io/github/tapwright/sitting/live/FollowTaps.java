@@ -35,6 +35,7 @@ public final class FollowTaps {
     private static final double AFTER_WINDOW_SECONDS = 0.04;
     /** A look at the room alone finds hum and has the machine warmed up before the first tap. */
     private static final double ROOM_SECONDS = 2;
+
     private static final int LARGEST_BLOCK = 32_768;
 
     private final HoleState hole;

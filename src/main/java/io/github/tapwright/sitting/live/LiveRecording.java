@@ -50,11 +50,23 @@ public final class LiveRecording implements AutoCloseable {
     }
 
     /** Work that may be given up at any moment; recording goes first. */
-    private static void startBeside(Runnable work, String name, int priority) {
-        Thread thread = new Thread(work, name);
+    private void startBeside(Runnable work, String name, int priority) {
+        Thread thread = new Thread(() -> runBeside(work), name);
         thread.setDaemon(true);
         thread.setPriority(priority);
         thread.start();
+    }
+
+    private void runBeside(Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException e) {
+            // Whatever it was, the recording is more than the view of it.
+            synchronized (lock) {
+                taps = taps.withNote("the taps cannot be followed any more (" + e.getMessage()
+                        + "); the recording goes on, and is analysed when it is kept");
+            }
+        }
     }
 
     private void record() {
@@ -264,9 +276,8 @@ public final class LiveRecording implements AutoCloseable {
      * @return the strike; empty if none is used
      */
     public Optional<Strike> undoLastStrike() {
-        Optional<Strike> last = view().taps().strikes().stream()
-                .filter(Strike::used)
-                .reduce((earlier, later) -> later);
+        Optional<Strike> last =
+                view().taps().strikes().stream().filter(Strike::used).reduce((earlier, later) -> later);
         last.ifPresent(this::toggle);
         return last;
     }

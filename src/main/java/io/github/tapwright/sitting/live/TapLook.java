@@ -55,8 +55,7 @@ public final class TapLook {
         TapSettings settings = inSegments();
         StrikeSet set = StrikeSet.judge(heard, settings);
         Optional<ResponseCurve> curve = set.decays().map(d -> ResponseCurveAverage.of(d, settings));
-        TapsSoFar shown =
-                new TapsSoFar(strikes(set), curve, before.resonances(), before.fittedStrikes(), notes(set));
+        TapsSoFar shown = new TapsSoFar(strikes(set), curve, before.resonances(), before.fittedStrikes(), notes(set));
         return new Verdicts(set, settings, shown);
     }
 
@@ -72,8 +71,7 @@ public final class TapLook {
     private List<Strike> strikes(StrikeSet set) {
         double from = segments.get(0).startSeconds();
         Stream<Strike> older = before.strikes().stream().filter(s -> s.onsetSeconds() < from);
-        Stream<Strike> heard = set.strikes().stream()
-                .flatMap(s -> segments.get(s.source()).placed(s).stream());
+        Stream<Strike> heard = set.strikes().stream().flatMap(s -> segments.get(s.source()).placed(s).stream());
         return Stream.concat(older, heard).toList();
     }
 

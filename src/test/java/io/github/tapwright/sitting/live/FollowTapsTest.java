@@ -43,7 +43,12 @@ class FollowTapsTest {
         for (int i = 0; i < live.resonances().size(); i++) {
             assertThat(live.resonances().get(i).resonance().frequencyHz().value())
                     .isCloseTo(
-                            ordinary.resonances().get(i).resonance().frequencyHz().value(), within(0.05));
+                            ordinary.resonances()
+                                    .get(i)
+                                    .resonance()
+                                    .frequencyHz()
+                                    .value(),
+                            within(0.05));
         }
         assertThat(live.fittedStrikes()).isEqualTo(live.usedCount()).isEqualTo(6);
     }
@@ -79,7 +84,9 @@ class FollowTapsTest {
         TapsSoFar again = follow.look().verdicts().shown();
 
         assertThat(without.usedCount()).isEqualTo(before.usedCount() - 1);
-        assertThat(without.strikes().get(3).rejections()).extracting(r -> r.reason()).contains(RejectionReason.SET_ASIDE);
+        assertThat(without.strikes().get(3).rejections())
+                .extracting(r -> r.reason())
+                .contains(RejectionReason.SET_ASIDE);
         assertThat(without.curve().orElseThrow().strikeCount()).isEqualTo(5);
         assertThat(again).isEqualTo(before);
     }
@@ -101,7 +108,8 @@ class FollowTapsTest {
         System.out.printf("a look at a minute of taps takes %.0f ms at most%n", longest);
         assertThat(strikes).hasSizeBetween(67, 68);
         for (int i = 0; i < strikes.size() - 1; i++) {
-            assertThat(strikes.get(i).onsetSeconds()).isCloseTo(made.strikes().get(i).onsetSeconds(), within(0.01));
+            assertThat(strikes.get(i).onsetSeconds())
+                    .isCloseTo(made.strikes().get(i).onsetSeconds(), within(0.01));
             assertThat(strikes.get(i).used()).as("strike " + i).isEqualTo(i != 2);
         }
         assertThat(longest).isLessThan(1000);
