@@ -1,5 +1,8 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.desktop.compare.CompareModel;
+import io.github.tapwright.desktop.compare.CompareView;
+import io.github.tapwright.desktop.compare.GroupModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -8,6 +11,8 @@ import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.shelf.ShelfView;
 import io.github.tapwright.desktop.sitting.SittingModel;
 import io.github.tapwright.desktop.sitting.SittingView;
+import io.github.tapwright.desktop.timeline.TimelineModel;
+import io.github.tapwright.desktop.timeline.TimelineView;
 import io.github.tapwright.desktop.work.BackgroundWork;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.ShopNumber;
@@ -16,6 +21,7 @@ import io.github.tapwright.sitting.SittingSummary;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -29,6 +35,7 @@ final class Shell implements AutoCloseable {
     private static final int SHELF = 0;
     private static final int SITTING = 1;
     private static final int RESPONSE = 2;
+    private static final int TIMELINE = 4;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -39,6 +46,7 @@ final class Shell implements AutoCloseable {
     private final ShelfView shelfView;
     private final ResponseModel response;
     private final SittingModel sitting;
+    private final TimelineModel timeline;
     private final ShellView view;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
@@ -56,6 +64,12 @@ final class Shell implements AutoCloseable {
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
+        CompareModel compare =
+                new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        CompareView compareView =
+                new CompareView(compare, new GroupModel(desk.compareGroups(), work), settings);
+        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, zone);
+        TimelineView timelineView = new TimelineView(timeline, settings);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
@@ -69,6 +83,14 @@ final class Shell implements AutoCloseable {
                         new Screen("Response", responseView.node(), () -> {
                             response.refresh();
                             responseView.focus();
+                        }),
+                        new Screen("Compare", compareView.node(), () -> {
+                            compare.refresh();
+                            compareView.focus();
+                        }),
+                        new Screen("Timeline", timelineView.node(), () -> {
+                            timeline.refresh();
+                            timelineView.focus();
                         })),
                 work,
                 notices,
@@ -133,7 +155,8 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void follow(ShopNumber instrument) {
-            notices.trouble("not yet");
+            timeline.chosen().set(Optional.of(instrument));
+            view.show(TIMELINE);
         }
     }
 }
