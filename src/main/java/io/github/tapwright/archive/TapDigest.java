@@ -142,9 +142,9 @@ final class TapDigest {
         if (length < 0 || length > in.remaining()) {
             throw damaged();
         }
-        String text = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
-        in.position(in.position() + length);
-        return text;
+        byte[] utf8 = new byte[length];
+        in.get(utf8);
+        return new String(utf8, StandardCharsets.UTF_8);
     }
 
     private static ArchiveException damaged() {
