@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.validation.ValidationBook;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -43,6 +44,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));
         line.addSubcommand(new RestoreCommand(bench, terminal));
+        line.addSubcommand(new ValidateCommand(ValidationBook.shipped(), terminal));
         line.addSubcommand(new DemoCommand(bench, terminal));
         line.addSubcommand(new HelpCommand());
         name(line);

@@ -1,0 +1,34 @@
+package io.github.tapwright.validation;
+
+import java.util.List;
+
+/**
+ * A section that has been run.
+ *
+ * @param title its heading
+ * @param about what was calculated
+ * @param outcomes one for each check
+ */
+public record Chapter(String title, String about, List<Outcome> outcomes) {
+
+    /** Keeps a copy of the list. */
+    public Chapter {
+        outcomes = List.copyOf(outcomes);
+    }
+
+    static Chapter run(Section section) {
+        return new Chapter(
+                section.title(),
+                section.about(),
+                section.checks().stream().map(Check::run).toList());
+    }
+
+    /**
+     * How many lie within their tolerance.
+     *
+     * @return at most as many as there are
+     */
+    public int within() {
+        return (int) outcomes.stream().filter(Outcome::isWithin).count();
+    }
+}
