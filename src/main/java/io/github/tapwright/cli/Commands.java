@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
         description = "An acoustic test and voicing bench for finished guitars.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 done, but nothing usable was found; 2 wrong use;",
+            "Exit codes: 0 done; 1 done, but nothing usable was found (validate: a check failed); 2 wrong use;",
             "3 a recording cannot be read; 4 archive trouble."
         })
 final class Commands implements Runnable {

@@ -54,7 +54,7 @@ final class BandSection implements Section {
     private static void add(List<Check> checks, String name, double least, Band band, double hertz) {
         if (hertz < RATE_HZ / 2) {
             checks.add(new Check(
-                    name + ", attenuation at " + Numbers.got(hertz, Tolerance.within(1, "whole hertz")) + " Hz",
+                    name + ", attenuation at " + Math.round(hertz * 10) / 10.0 + " Hz",
                     least,
                     "dB",
                     SOURCE,

@@ -17,10 +17,25 @@ public record Chapter(String title, String about, List<Outcome> outcomes) {
     }
 
     static Chapter run(Section section) {
-        return new Chapter(
-                section.title(),
-                section.about(),
-                section.checks().stream().map(Check::run).toList());
+        return new Chapter(section.title(), section.about(), outcomes(section));
+    }
+
+    /** A section whose list cannot even be made has failed as a whole; the others still run. */
+    private static List<Outcome> outcomes(Section section) {
+        try {
+            return section.checks().stream().map(Check::run).toList();
+        } catch (RuntimeException e) {
+            Check whole = new Check(
+                    "the whole section",
+                    0,
+                    "",
+                    "this program",
+                    Tolerance.within(0, "it must be possible to make the list"),
+                    () -> {
+                        throw e;
+                    });
+            return List.of(whole.run());
+        }
     }
 
     /**

@@ -26,12 +26,17 @@ final class Numbers {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
+        if (tolerance.below() == 0 && tolerance.above() == 0) {
+            return expected(value);
+        }
         if (least == 0 || !Double.isFinite(least)) {
             return plain(BigDecimal.valueOf(value).round(new MathContext(4)));
         }
-        int decimals = 1 - (int) Math.floor(Math.log10(least));
+        int decimals = Math.max(0, 1 - (int) Math.floor(Math.log10(least)));
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-        return plain(rounded.precision() > MOST_DIGITS ? rounded.round(new MathContext(MOST_DIGITS)) : rounded);
+        return rounded.precision() > MOST_DIGITS
+                ? rounded.round(new MathContext(MOST_DIGITS)).toString()
+                : rounded.toPlainString();
     }
 
     private static String plain(BigDecimal value) {

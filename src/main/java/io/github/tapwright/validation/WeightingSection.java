@@ -35,7 +35,7 @@ final class WeightingSection implements Section {
 
     private static void add(
             List<Check> checks, PublishedRow row, FrequencyWeighting weighting, String letter, double hertz) {
-        String at = weighting + " at " + Numbers.got(hertz, Tolerance.within(1, "whole hertz")) + " Hz";
+        String at = weighting + " at " + Math.round(hertz * 10) / 10.0 + " Hz";
         checks.add(new Check(
                 at + ", formula",
                 row.number("exact_" + letter + "_db"),

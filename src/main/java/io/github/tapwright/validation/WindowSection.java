@@ -3,9 +3,11 @@ package io.github.tapwright.validation;
 import io.github.tapwright.signal.Window;
 import io.github.tapwright.signal.WindowFigures;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** Figures of merit of the data windows. */
 final class WindowSection implements Section {
@@ -70,7 +72,9 @@ final class WindowSection implements Section {
             String reason,
             ToDoubleFunction<WindowFigures> figure) {
         Window window = Window.valueOf(row.text("window"));
-        String name = window.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String name = Arrays.stream(window.name().split("_"))
+                .map(w -> w.charAt(0) + w.substring(1).toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(" "));
         String quantity = column.replaceAll("_(db|bins)$", "").replace('_', ' ');
         checks.add(new Check(
                 name + ", " + quantity,
