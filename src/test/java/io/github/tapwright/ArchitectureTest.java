@@ -40,7 +40,7 @@ class ArchitectureTest {
     private static final Set<String> MATHEMATICS =
             Set.of("recording", "signal", "tap", "mode", "note", "level", "climate", "statistics");
     private static final Set<String> WORKSHOP = union(MATHEMATICS, Set.of("instrument", "sitting"));
-    private static final Set<String> SERVICES = 
+    private static final Set<String> SERVICES =
             Set.of("archive", "audio", "exchange", "chart", "report", "comparison", "validation");
 
     /** Which of our packages each of our packages may know. */

@@ -46,7 +46,8 @@ final class CurveBlob {
 
     static ResponseCurve parse(byte[] bytes) throws IOException {
         try (InputStream inflated = new InflaterInputStream(new ByteArrayInputStream(bytes))) {
-            ByteBuffer in = ByteBuffer.wrap(inflated.readAllBytes()); // one by one through the inflater is ten times slower
+            ByteBuffer in =
+                    ByteBuffer.wrap(inflated.readAllBytes()); // one by one through the inflater is ten times slower
             int version = in.getInt();
             if (version != VERSION) {
                 throw new IOException("a response curve of version " + version + " is not known");

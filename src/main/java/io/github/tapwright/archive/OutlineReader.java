@@ -33,15 +33,17 @@ final class OutlineReader {
             LEFT JOIN note_analysis n ON s.procedure = 'notes' AND n.id = %s
             LEFT JOIN pluck_analysis p ON s.procedure = 'plucks' AND p.id = %s
             LEFT JOIN tap_digest d ON d.analysis_id = a.id
-            """.formatted(LATEST.formatted("analysis"), LATEST.formatted("note_analysis"), LATEST.formatted("pluck_analysis"));
+            """.formatted(
+            LATEST.formatted("analysis"), LATEST.formatted("note_analysis"), LATEST.formatted("pluck_analysis"));
     private static final String PLUCKS = """
             SELECT a.sitting_id, p.string, p.lafmax_db
             FROM sitting s JOIN instrument i ON i.id = s.instrument_id
             JOIN pluck_analysis a ON a.id = %s
             JOIN pluck p ON p.analysis_id = a.id
             """.formatted(LATEST.formatted("pluck_analysis"));
-    private static final String OF_PLUCKS = " AND s.procedure = 'plucks' AND p.string IS NOT NULL AND p.lafmax_db IS NOT NULL"
-            + " ORDER BY a.sitting_id, p.ordinal";
+    private static final String OF_PLUCKS =
+            " AND s.procedure = 'plucks' AND p.string IS NOT NULL AND p.lafmax_db IS NOT NULL"
+                    + " ORDER BY a.sitting_id, p.ordinal";
 
     private final Connection connection;
     private final Map<Long, List<GivenName>> names;

@@ -31,9 +31,7 @@ final class SittingList {
         Map<Long, List<GivenName>> names = OutlineReader.names(connection);
         return Query.all(
                 connection,
-                SITTINGS
-                        + (instrument.isPresent() ? "WHERE i.shop_number = ?" : "")
-                        + " ORDER BY s.taken_at, s.id",
+                SITTINGS + (instrument.isPresent() ? "WHERE i.shop_number = ?" : "") + " ORDER BY s.taken_at, s.id",
                 row -> summary(row, names),
                 instrument.map(ShopNumber::text).stream().toArray());
     }

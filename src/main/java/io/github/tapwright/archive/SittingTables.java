@@ -95,8 +95,8 @@ final class SittingTables implements SittingStore {
 
     @Override
     public Optional<SittingId> lastOfTaps(ShopNumber instrument) {
-        return database.read(connection -> Query.one(
-                connection, LAST_OF_TAPS, row -> new SittingId(row.longInteger("id")), instrument.text()));
+        return database.read(connection ->
+                Query.one(connection, LAST_OF_TAPS, row -> new SittingId(row.longInteger("id")), instrument.text()));
     }
 
     @Override

@@ -21,7 +21,10 @@ final class RepeatabilityText {
                 "%d set-ups of instrument %s: sittings %s",
                 study.sittings().size(),
                 study.sittings().get(0).instrument(),
-                study.sittings().stream().map(SittingOutline::id).map(Object::toString).collect(Collectors.joining(", ")));
+                study.sittings().stream()
+                        .map(SittingOutline::id)
+                        .map(Object::toString)
+                        .collect(Collectors.joining(", ")));
         if (study.sittings().size() < BenchStudy.ENOUGH) {
             terminal.say("Fewer than %d set-ups: these figures are themselves uncertain.", BenchStudy.ENOUGH);
         }

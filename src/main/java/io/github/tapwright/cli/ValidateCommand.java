@@ -58,7 +58,9 @@ final class ValidateCommand implements Callable<Integer> {
     }
 
     private void print(Chapter chapter) {
-        terminal.say("%s: %d of %d within tolerance", chapter.title(), chapter.within(), chapter.outcomes().size());
+        terminal.say(
+                "%s: %d of %d within tolerance",
+                chapter.title(), chapter.within(), chapter.outcomes().size());
         Table table = new Table("expected", "got", "unit", "tolerance", "verdict", "quantity, source");
         for (Outcome o : chapter.outcomes()) {
             table.add(
@@ -67,7 +69,8 @@ final class ValidateCommand implements Callable<Integer> {
                     o.check().unit(),
                     o.check().tolerance().words(),
                     o.isWithin() ? "within" : "FAILED",
-                    o.check().quantity() + "; " + o.check().source() + (o.failure().isBlank() ? "" : " (" + o.failure() + ")"));
+                    o.check().quantity() + "; " + o.check().source()
+                            + (o.failure().isBlank() ? "" : " (" + o.failure() + ")"));
         }
         table.lines().forEach(terminal.out()::println);
         terminal.out().println();

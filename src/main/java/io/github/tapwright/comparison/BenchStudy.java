@@ -21,7 +21,8 @@ import java.util.function.ToDoubleFunction;
  * @param resonances those found in every set-up, lowest first
  * @param spread what it gives for comparisons; empty if no resonance was found in all of them
  */
-public record BenchStudy(List<SittingOutline> sittings, List<StudiedResonance> resonances, Optional<SetUpSpread> spread) {
+public record BenchStudy(
+        List<SittingOutline> sittings, List<StudiedResonance> resonances, Optional<SetUpSpread> spread) {
 
     /** Fewer set-ups say next to nothing about scatter. */
     public static final int FEWEST = 3;

@@ -1,8 +1,8 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 
 /**
  * A sitting that was not used, and why.

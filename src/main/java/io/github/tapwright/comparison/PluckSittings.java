@@ -43,7 +43,8 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
      */
     public static PluckSittings among(List<SittingOutline> plucks) {
         List<LeftOut> leftOut = new ArrayList<>();
-        List<SittingOutline> used = keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
+        List<SittingOutline> used =
+                keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
         if (calibrated) {
             used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);

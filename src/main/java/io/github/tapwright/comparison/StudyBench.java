@@ -4,8 +4,8 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
-import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import java.time.Clock;
 import java.util.HashSet;
@@ -90,8 +90,8 @@ public final class StudyBench {
 
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {
         if (!other.procedure().equals(Procedure.BodyTaps.KEY)) {
-            throw new RefusedEntryException("sitting " + other.id() + " is for "
-                    + other.procedure() + "; a study takes sittings of taps");
+            throw new RefusedEntryException(
+                    "sitting " + other.id() + " is for " + other.procedure() + "; a study takes sittings of taps");
         }
         if (!other.instrument().equals(first.instrument())) {
             throw new RefusedEntryException("sitting " + other.id() + " is of instrument " + other.instrument()

@@ -34,7 +34,10 @@ public final class BenchStudyJson {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put(
                 "sittings",
-                study.sittings().stream().map(SittingOutline::id).map(Object::toString).toList());
+                study.sittings().stream()
+                        .map(SittingOutline::id)
+                        .map(Object::toString)
+                        .toList());
         document.put("resonances", JsonText.array(FIELDS, study.resonances()));
         document.put(
                 "set_up_spread",

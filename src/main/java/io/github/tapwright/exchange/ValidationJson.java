@@ -38,7 +38,8 @@ public final class ValidationJson {
         document.put("within", result.within());
         document.put("sound", result.isSound());
         document.put(
-                "sections", result.chapters().stream().map(ValidationJson::chapter).toList());
+                "sections",
+                result.chapters().stream().map(ValidationJson::chapter).toList());
         return JsonText.of(document);
     }
 

@@ -67,7 +67,8 @@ public record SittingOutline(
     public static List<ShownResonance> shown(List<NamedResonance> found, List<GivenName> given) {
         List<Naming.Verdict> verdicts = Naming.join(
                 found.stream()
-                        .map(r -> new Naming.Suggestion(r.resonance().frequencyHz().value(), r.name(), r.reason()))
+                        .map(r -> new Naming.Suggestion(
+                                r.resonance().frequencyHz().value(), r.name(), r.reason()))
                         .toList(),
                 given);
         return IntStream.range(0, found.size())

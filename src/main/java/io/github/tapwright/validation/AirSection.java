@@ -11,8 +11,14 @@ final class AirSection implements Section {
 
     /** Temperature in °C, relative humidity in %, speed of sound in m/s. */
     private static final double[][] SPEEDS = {
-        {0, 1e-6, 331.448}, {20, 1e-6, 343.359}, {20, 50, 343.987}, {20, 100, 344.614}, {21, 40, 344.478},
-        {23, 50, 345.867}, {25, 50, 347.127}, {30, 80, 351.006}
+        {0, 1e-6, 331.448},
+        {20, 1e-6, 343.359},
+        {20, 50, 343.987},
+        {20, 100, 344.614},
+        {21, 40, 344.478},
+        {23, 50, 345.867},
+        {25, 50, 347.127},
+        {30, 80, 351.006}
     };
 
     /** Temperature in °C, relative humidity in %, dew point in °C. */
@@ -48,8 +54,7 @@ final class AirSection implements Section {
                             .orElseThrow()));
         }
         for (double[] row : DENSITIES) {
-            double expected =
-                    (0.34848 * row[2] / 100 - 0.009 * row[1] * Math.exp(0.061 * row[0])) / (273.15 + row[0]);
+            double expected = (0.34848 * row[2] / 100 - 0.009 * row[1] * Math.exp(0.061 * row[0])) / (273.15 + row[0]);
             checks.add(new Check(
                     "density, " + air(row) + ", " + Numbers.expected(row[2]) + " Pa",
                     expected,
@@ -73,7 +78,6 @@ final class AirSection implements Section {
     }
 
     private static String air(double[] row) {
-        return Numbers.expected(row[0]) + " °C, "
-                + (row[1] < 1 ? "dry" : Numbers.expected(row[1]) + " %");
+        return Numbers.expected(row[0]) + " °C, " + (row[1] < 1 ? "dry" : Numbers.expected(row[1]) + " %");
     }
 }

@@ -66,10 +66,7 @@ final class BandSection implements Section {
     /** The breakpoint of a band of any width, formula 9 of the standard. */
     private static double ratio(double exponent, int bandsPerOctave) {
         double g = Math.pow(10, 0.3);
-        return 1
-                + (Math.pow(g, 0.5 / bandsPerOctave) - 1)
-                        / (Math.pow(g, 0.5) - 1)
-                        * (Math.pow(g, exponent) - 1);
+        return 1 + (Math.pow(g, 0.5 / bandsPerOctave) - 1) / (Math.pow(g, 0.5) - 1) * (Math.pow(g, exponent) - 1);
     }
 
     /** The tone swells and fades over a second, so that its edges put nothing beside it. */

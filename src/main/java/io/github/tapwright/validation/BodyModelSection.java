@@ -41,14 +41,15 @@ final class BodyModelSection implements Section {
         three(checks);
         damped(checks);
         back(checks);
-        PublishedTable.rows("body/helmholtz.csv").forEach(row -> add(
-                checks,
-                "air in the hole of a box of " + row.text("box") + ", thin wall",
-                row,
-                "thin_wall_hz",
-                "Hz",
-                () -> new HelmholtzFrequency(row.number("hole_radius_m"), 0, Math.PI / 2)
-                        .hz(Air.ROUND, row.number("volume_m3"))));
+        PublishedTable.rows("body/helmholtz.csv")
+                .forEach(row -> add(
+                        checks,
+                        "air in the hole of a box of " + row.text("box") + ", thin wall",
+                        row,
+                        "thin_wall_hz",
+                        "Hz",
+                        () -> new HelmholtzFrequency(row.number("hole_radius_m"), 0, Math.PI / 2)
+                                .hz(Air.ROUND, row.number("volume_m3"))));
         return checks;
     }
 
@@ -66,10 +67,20 @@ final class BodyModelSection implements Section {
         add(checks, name + "lower", row, "lower_hz", "Hz", () -> hz(body, 0));
         add(checks, name + "upper", row, "upper_hz", "Hz", () -> hz(body, 1));
         add(checks, name + "hole covered", row, "closed_hz", "Hz", () -> hz(body.with(HoleState.COVERED), 0));
-        add(checks, name + "flow at the lower", row, "lower_flow", "", () -> body.volumeRatios(hz(body, 0))
-                .get(1));
-        add(checks, name + "flow at the upper", row, "upper_flow", "", () -> body.volumeRatios(hz(body, 1))
-                .get(1));
+        add(
+                checks,
+                name + "flow at the lower",
+                row,
+                "lower_flow",
+                "",
+                () -> body.volumeRatios(hz(body, 0)).get(1));
+        add(
+                checks,
+                name + "flow at the upper",
+                row,
+                "upper_flow",
+                "",
+                () -> body.volumeRatios(hz(body, 1)).get(1));
     }
 
     private static void three(List<Check> checks) {
@@ -80,15 +91,19 @@ final class BodyModelSection implements Section {
                 Plate.lossless(0.080, 0.040, 165),
                 Optional.of(Plate.lossless(0.150, 0.035, 200)),
                 HoleState.OPEN);
-        List<PublishedRow> rows =
-                PublishedTable.rows("body/three-piston.csv").toList();
+        List<PublishedRow> rows = PublishedTable.rows("body/three-piston.csv").toList();
         for (int i = 0; i < rows.size(); i++) {
             int index = i;
             String name = "body A with a live back, resonance " + (i + 1);
             add(checks, name, rows.get(i), "frequency_hz", "Hz", () -> hz(body, index));
             if (i < 2) {
-                add(checks, name + ", hole covered", rows.get(i), "covered_hz", "Hz", () ->
-                        hz(body.with(HoleState.COVERED), index));
+                add(
+                        checks,
+                        name + ", hole covered",
+                        rows.get(i),
+                        "covered_hz",
+                        "Hz",
+                        () -> hz(body.with(HoleState.COVERED), index));
             }
         }
     }
@@ -106,10 +121,20 @@ final class BodyModelSection implements Section {
             int index = i;
             String name = "body A with losses, " + rows.get(i).text("pole");
             add(checks, name, rows.get(i), "frequency_hz", "Hz", () -> hz(body, index));
-            add(checks, name + ", Q", rows.get(i), "q", "", () -> body.poles().get(index).q());
-            add(checks, name + ", decay time", rows.get(i), "decay_time_s", "s", () -> body.poles()
-                    .get(index)
-                    .decayTimeSeconds());
+            add(
+                    checks,
+                    name + ", Q",
+                    rows.get(i),
+                    "q",
+                    "",
+                    () -> body.poles().get(index).q());
+            add(
+                    checks,
+                    name + ", decay time",
+                    rows.get(i),
+                    "decay_time_s",
+                    "s",
+                    () -> body.poles().get(index).decayTimeSeconds());
         }
     }
 

@@ -37,7 +37,8 @@ public final class BookPage {
 
     private static String row(Outcome outcome) {
         Check check = outcome.check();
-        return "| " + check.quantity() + " | " + outcome.expectedText() + " | " + outcome.gotText() + " | " + check.unit()
+        return "| " + check.quantity() + " | " + outcome.expectedText() + " | " + outcome.gotText() + " | "
+                + check.unit()
                 + " | " + check.tolerance().words() + " | " + (outcome.isWithin() ? "within" : "**FAILED**") + " | "
                 + check.source() + " | " + check.tolerance().reason() + " |\n";
     }

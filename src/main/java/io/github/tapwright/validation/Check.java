@@ -14,12 +14,7 @@ import java.util.function.DoubleSupplier;
  * @param computation works it out with the shipped code
  */
 public record Check(
-        String quantity,
-        double expected,
-        String unit,
-        String source,
-        Tolerance tolerance,
-        DoubleSupplier computation) {
+        String quantity, double expected, String unit, String source, Tolerance tolerance, DoubleSupplier computation) {
 
     /** Refuses a check that does not say where its number comes from. */
     public Check {

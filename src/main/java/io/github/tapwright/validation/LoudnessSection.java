@@ -68,8 +68,8 @@ final class LoudnessSection implements Section {
     private static void tone(List<Check> checks, String signal, double hertz, double levelDb) {
         PublishedRow row = row(signal, "N_sone_4dp");
         checks.add(new Check(
-                signal.replace('_', ' ') + ", tone of " + Numbers.expected(hertz) + " Hz at " + Numbers.expected(levelDb)
-                        + " dB",
+                signal.replace('_', ' ') + ", tone of " + Numbers.expected(hertz) + " Hz at "
+                        + Numbers.expected(levelDb) + " dB",
                 row.number("value"),
                 "sone",
                 row.text("source"),

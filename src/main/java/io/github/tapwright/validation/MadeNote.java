@@ -37,8 +37,7 @@ record MadeNote(
     NoteResult analysed() {
         double[] samples = MadeSound.of(RATE_HZ, LEAD_SECONDS + recordedSeconds, t -> at(t - LEAD_SECONDS));
         MadeSound.addNoise(samples, noiseRms, SEED);
-        return NoteAnalysis.analyse(
-                Recording.of(new SampleRate(RATE_HZ), samples).stream(), NoteSettings.STANDARD);
+        return NoteAnalysis.analyse(Recording.of(new SampleRate(RATE_HZ), samples).stream(), NoteSettings.STANDARD);
     }
 
     private double at(double t) {

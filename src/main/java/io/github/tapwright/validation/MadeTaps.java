@@ -64,8 +64,7 @@ record MadeTaps(List<Mode> modes, int strikes, double noiseRms, long seed) {
         for (int n = 0; n < samples.length; n++) {
             samples[n] += noiseRms * chance.nextGaussian();
         }
-        TapTrack track = TapTrack.read(
-                Recording.of(new SampleRate(RATE_HZ), samples).stream(), TapSettings.STANDARD);
+        TapTrack track = TapTrack.read(Recording.of(new SampleRate(RATE_HZ), samples).stream(), TapSettings.STANDARD);
         return TapAnalysis.analyse(List.of(track), TapSettings.STANDARD, HoleState.UNKNOWN);
     }
 

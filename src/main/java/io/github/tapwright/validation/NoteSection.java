@@ -51,16 +51,20 @@ final class NoteSection implements Section {
                 .findFirst()
                 .orElseThrow();
         double first = made.partialHz(1);
-        add(checks, "pitch of a G3", first, "Hz", Tolerance.within(first * 0.0003, "half a cent"), () -> note.pitch()
-                .found()
-                .orElseThrow()
-                .hz()
-                .value());
-        add(checks, "inharmonicity B", B, "", Tolerance.within(0.02 * B, "2 %, the project's own promise"), () -> note
-                .inharmonicity()
-                .found()
-                .orElseThrow()
-                .value());
+        add(
+                checks,
+                "pitch of a G3",
+                first,
+                "Hz",
+                Tolerance.within(first * 0.0003, "half a cent"),
+                () -> note.pitch().found().orElseThrow().hz().value());
+        add(
+                checks,
+                "inharmonicity B",
+                B,
+                "",
+                Tolerance.within(0.02 * B, "2 %, the project's own promise"),
+                () -> note.inharmonicity().found().orElseThrow().value());
         for (int n : new int[] {1, 2, 3, 4, 6}) {
             double seconds = 3.0 / n;
             add(

@@ -13,7 +13,9 @@ final class Numbers {
 
     /** Two digits, such as 0.1, 5.1E-6. */
     static String bound(double value) {
-        return Double.isInfinite(value) ? "any" : plain(BigDecimal.valueOf(value).round(new MathContext(2)));
+        return Double.isInfinite(value)
+                ? "any"
+                : plain(BigDecimal.valueOf(value).round(new MathContext(2)));
     }
 
     static String expected(double value) {

@@ -19,7 +19,8 @@ import java.util.stream.IntStream;
  */
 final class PoleErrorsSection implements Section {
 
-    private static final List<Mode> BODY = List.of(new Mode(98, 26, 0.1), new Mode(196, 32, 0.1), new Mode(410, 40, 0.08));
+    private static final List<Mode> BODY =
+            List.of(new Mode(98, 26, 0.1), new Mode(196, 32, 0.1), new Mode(410, 40, 0.08));
     private static final int TRIALS = 40;
     private static final int STRIKES = 6;
     private static final double NOISE_RMS = 1e-3;
@@ -32,7 +33,8 @@ final class PoleErrorsSection implements Section {
 
     @Override
     public String about() {
-        return TRIALS + " seeded recordings of " + STRIKES + " strikes each: root mean square error over the Cramér-Rao bound, which no"
+        return TRIALS + " seeded recordings of " + STRIKES
+                + " strikes each: root mean square error over the Cramér-Rao bound, which no"
                 + " unbiased method can beat, and the share of 95 % intervals of frequency, Q and decay time that hold the truth."
                 + " The tests do the long runs.";
     }
@@ -69,7 +71,8 @@ final class PoleErrorsSection implements Section {
                 "%",
                 "[GUM], G.1.1, by definition",
                 Tolerance.within(
-                        4.2, "three standard deviations of 1.4 %: those of Q and of decay time go together, so 240 count"),
+                        4.2,
+                        "three standard deviations of 1.4 %: those of Q and of decay time go together, so 240 count"),
                 () -> 100.0 * tally.inside / tally.intervals));
         return checks;
     }
@@ -81,7 +84,10 @@ final class PoleErrorsSection implements Section {
                 "",
                 "derived, as in [YaoPandit1995], from memory, to be verified",
                 new Tolerance(
-                        0.3, 0.5, "with " + TRIALS + " trials the ratio scatters by 11 %; above 1 is what waiting for the contact's end costs"),
+                        0.3,
+                        0.5,
+                        "with " + TRIALS
+                                + " trials the ratio scatters by 11 %; above 1 is what waiting for the contact's end costs"),
                 ratio));
     }
 

@@ -43,17 +43,31 @@ final class ProgrammeSection implements Section {
         integrated(checks, "3", -23, -36, 10, -23, 60, -36, 10);
         integrated(checks, "4", -23, -72, 10, -36, 10, -23, 60, -36, 10, -72, 10);
         integrated(checks, "5", -23, -26, 20, -20, 20.1, -26, 20);
-        checks.add(new Check("EBU case 6, five channels", -23, "LUFS", "[EBU3341], table 1", TENTH, () -> fiveChannels()
-                .integratedLufs()
-                .orElseThrow()));
-        checks.add(new Check("EBU case 9, short term", -23, "LUFS", "[EBU3341], table 1", TENTH, () -> stereo(
-                        repeated(5, -20, 1.34, -30, 1.66))
-                .shortTermMaxLufs()
-                .orElseThrow()));
-        checks.add(new Check("EBU case 12, momentary", -23, "LUFS", "[EBU3341], table 1", TENTH, () -> stereo(
-                        repeated(25, -20, 0.18, -30, 0.22))
-                .momentaryMaxLufs()
-                .orElseThrow()));
+        checks.add(new Check(
+                "EBU case 6, five channels",
+                -23,
+                "LUFS",
+                "[EBU3341], table 1",
+                TENTH,
+                () -> fiveChannels().integratedLufs().orElseThrow()));
+        checks.add(new Check(
+                "EBU case 9, short term",
+                -23,
+                "LUFS",
+                "[EBU3341], table 1",
+                TENTH,
+                () -> stereo(repeated(5, -20, 1.34, -30, 1.66))
+                        .shortTermMaxLufs()
+                        .orElseThrow()));
+        checks.add(new Check(
+                "EBU case 12, momentary",
+                -23,
+                "LUFS",
+                "[EBU3341], table 1",
+                TENTH,
+                () -> stereo(repeated(25, -20, 0.18, -30, 0.22))
+                        .momentaryMaxLufs()
+                        .orElseThrow()));
         for (int i : new int[] {0, 7, 19}) {
             checks.add(new Check(
                     "EBU case 10, tone " + (i + 1) + ", short term",
@@ -119,8 +133,7 @@ final class ProgrammeSection implements Section {
 
     private static double[] tones(double... levelsAndSeconds) {
         double[][] parts = new double[levelsAndSeconds.length / 2][];
-        Arrays.setAll(
-                parts, k -> MadeSound.sine(RATE_HZ, levelsAndSeconds[2 * k + 1], 1000, levelsAndSeconds[2 * k]));
+        Arrays.setAll(parts, k -> MadeSound.sine(RATE_HZ, levelsAndSeconds[2 * k + 1], 1000, levelsAndSeconds[2 * k]));
         return MadeSound.joined(parts);
     }
 

@@ -50,8 +50,8 @@ public final class PublishedTable {
 
     private static PublishedRow row(List<String> names, List<String> cells) {
         if (cells.size() != names.size()) {
-            throw new IllegalArgumentException("row " + cells.get(0) + " has " + cells.size() + " cells, not "
-                    + names.size());
+            throw new IllegalArgumentException(
+                    "row " + cells.get(0) + " has " + cells.size() + " cells, not " + names.size());
         }
         Map<String, String> byName = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {

@@ -57,8 +57,12 @@ final class ReferenceDataSection implements Section {
         double[] values = data(dataset).column("y");
         certified(checks, dataset, "mean", 9, () -> Summary.of(values).mean());
         certified(checks, dataset, "sd", digits, () -> Summary.of(values).standardDeviation());
-        certified(checks, dataset, "lag1", digits, () -> Summary.lag1Autocorrelation(values)
-                .orElseThrow());
+        certified(
+                checks,
+                dataset,
+                "lag1",
+                digits,
+                () -> Summary.lag1Autocorrelation(values).orElseThrow());
     }
 
     private static void anova(List<Check> checks, String dataset) {
@@ -88,8 +92,7 @@ final class ReferenceDataSection implements Section {
 
     private static void certified(
             List<Check> checks, String dataset, String quantity, int digits, DoubleSupplier computation) {
-        PublishedRow row =
-                PublishedTable.row("nist-strd/certified.csv", "dataset", dataset, "quantity", quantity);
+        PublishedRow row = PublishedTable.row("nist-strd/certified.csv", "dataset", dataset, "quantity", quantity);
         checks.add(new Check(
                 dataset + ", " + quantity.replace('_', ' '),
                 row.number("value"),
@@ -104,10 +107,8 @@ final class ReferenceDataSection implements Section {
                 computation));
     }
 
-    private static void mixed(
-            List<Check> checks, String dataset, String quantity, ToDoubleFunction<MixedFit> figure) {
-        PublishedRow row =
-                PublishedTable.row("mixed-model/published.csv", "dataset", dataset, "quantity", quantity);
+    private static void mixed(List<Check> checks, String dataset, String quantity, ToDoubleFunction<MixedFit> figure) {
+        PublishedRow row = PublishedTable.row("mixed-model/published.csv", "dataset", dataset, "quantity", quantity);
         checks.add(new Check(
                 dataset + ", " + quantity.replace('_', ' '),
                 row.number("value"),

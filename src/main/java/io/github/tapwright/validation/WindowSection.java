@@ -43,22 +43,8 @@ final class WindowSection implements Section {
         });
         PublishedTable.rows("windows/figures.csv").forEach(row -> {
             add(checks, row, "scalloping_loss_db", "dB", 1.5e-5, LAST_DIGIT, WindowFigures::scallopingLossDb);
-            add(
-                    checks,
-                    row,
-                    "half_power_width_bins",
-                    "bins",
-                    5.1e-6,
-                    LAST_DIGIT,
-                    WindowFigures::halfPowerWidthBins);
-            add(
-                    checks,
-                    row,
-                    "overlap_correlation_50",
-                    "",
-                    5.1e-6,
-                    LAST_DIGIT,
-                    WindowFigures::overlapCorrelation50);
+            add(checks, row, "half_power_width_bins", "bins", 5.1e-6, LAST_DIGIT, WindowFigures::halfPowerWidthBins);
+            add(checks, row, "overlap_correlation_50", "", 5.1e-6, LAST_DIGIT, WindowFigures::overlapCorrelation50);
         });
         return checks;
     }

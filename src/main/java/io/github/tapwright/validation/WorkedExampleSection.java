@@ -93,7 +93,13 @@ final class WorkedExampleSection implements Section {
         Estimate six = WelchDifference.of(OTHER_GAUGE, GAUGE);
         Tolerance printed = Tolerance.within(1e-6, "the digits printed");
         String source = "[RosettaCode]";
-        add(checks, "Welch, fifteen against fifteen, degrees of freedom", 24.988529, source, printed, fifteen::degreesOfFreedom);
+        add(
+                checks,
+                "Welch, fifteen against fifteen, degrees of freedom",
+                24.988529,
+                source,
+                printed,
+                fifteen::degreesOfFreedom);
         add(
                 checks,
                 "Welch, fifteen against fifteen, probability",
@@ -102,22 +108,44 @@ final class WorkedExampleSection implements Section {
                 Tolerance.within(1e-8, "the digits printed"),
                 () -> StudentProbability.twoSided(fifteen));
         add(checks, "Welch, gauges, degrees of freedom", 7.030560, source, printed, six::degreesOfFreedom);
-        add(checks, "Welch, gauges, lower end of 95 %", -0.019569, source, printed, () -> six.interval95()
-                .lower());
-        add(checks, "Welch, gauges, upper end of 95 %", 0.209569, source, printed, () -> six.interval95()
-                .upper());
+        add(
+                checks,
+                "Welch, gauges, lower end of 95 %",
+                -0.019569,
+                source,
+                printed,
+                () -> six.interval95().lower());
+        add(
+                checks,
+                "Welch, gauges, upper end of 95 %",
+                0.209569,
+                source,
+                printed,
+                () -> six.interval95().upper());
     }
 
     private static void trends(List<Check> checks) {
         double[] hundred = IntStream.rangeClosed(1, 100).asDoubleStream().toArray();
-        count(checks, "a hundred rising values, score", 4950, "[MannKendall.jl]", () -> MannKendall.of(hundred)
-                .score());
-        count(checks, "a hundred rising values, variance", 112_750, "[MannKendall.jl]", () -> MannKendall.of(hundred)
-                .variance());
+        count(
+                checks,
+                "a hundred rising values, score",
+                4950,
+                "[MannKendall.jl]",
+                () -> MannKendall.of(hundred).score());
+        count(
+                checks,
+                "a hundred rising values, variance",
+                112_750,
+                "[MannKendall.jl]",
+                () -> MannKendall.of(hundred).variance());
         double[] times = {1, 2, 3, 4, 10, 12, 18};
         double[] values = {9, 15, 19, 20, 45, 55, 78};
-        count(checks, "seven rising values, score", 21, "[Sen1968]", () -> MannKendall.of(times, values)
-                .score());
+        count(
+                checks,
+                "seven rising values, score",
+                21,
+                "[Sen1968]",
+                () -> MannKendall.of(times, values).score());
         add(
                 checks,
                 "seven rising values, probability",
@@ -129,13 +157,7 @@ final class WorkedExampleSection implements Section {
 
     private static void count(
             List<Check> checks, String quantity, double expected, String source, DoubleSupplier computation) {
-        add(
-                checks,
-                quantity,
-                expected,
-                source,
-                Tolerance.within(0, "a whole number, counted"),
-                computation);
+        add(checks, quantity, expected, source, Tolerance.within(0, "a whole number, counted"), computation);
     }
 
     private static void add(

@@ -89,7 +89,9 @@ class OutlineTest {
     void theShelfShowsTheLastSittingAndTheLastOfTapsHasNoMassOn() {
         try (Workshop workshop = Workshop.in(home())) {
             List<ShelfPlace> shelf = workshop.archive.instruments().shelf();
-            assertThat(shelf).extracting(p -> p.instrument().shopNumber().text()).containsExactly("9", "T-17", "never measured");
+            assertThat(shelf)
+                    .extracting(p -> p.instrument().shopNumber().text())
+                    .containsExactly("9", "T-17", "never measured");
             assertThat(shelf).extracting(ShelfPlace::sittings).containsExactly(1, 3, 0);
             assertThat(shelf.get(1).last())
                     .contains(new ShelfPlace.LastSitting(
@@ -128,8 +130,7 @@ class OutlineTest {
     }
 
     private void run(String... statements) throws SQLException {
-        try (Connection connection =
-                        DriverManager.getConnection("jdbc:sqlite:" + home().resolve("tapwright.db"));
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + home().resolve("tapwright.db"));
                 Statement statement = connection.createStatement()) {
             for (String sql : statements) {
                 statement.execute(sql);
@@ -144,8 +145,7 @@ class OutlineTest {
                 Moment.at(at),
                 NOON,
                 conditions,
-                List.of(new NewSitting.NewRecording(
-                        store.stage(TestWav.write(folder.resolve("taps.wav"), 1)), facts)),
+                List.of(new NewSitting.NewRecording(store.stage(TestWav.write(folder.resolve("taps.wav"), 1)), facts)),
                 new NewAnalysis(NOON, found)));
     }
 
@@ -162,8 +162,7 @@ class OutlineTest {
     }
 
     private static Pluck pluck(Optional<Integer> string, double db) {
-        return new Pluck(
-                0, 0.5, string, Optional.of(db), Optional.empty(), Optional.empty(), List.of("clipped"));
+        return new Pluck(0, 0.5, string, Optional.of(db), Optional.empty(), Optional.empty(), List.of("clipped"));
     }
 
     private static Conditions bare() {

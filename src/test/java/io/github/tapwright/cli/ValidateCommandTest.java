@@ -40,15 +40,19 @@ class ValidateCommandTest {
             @Override
             public List<Check> checks() {
                 return List.of(new Check(
-                        "a sum", expected, "Hz", "derived", new Tolerance(0.5, Double.POSITIVE_INFINITY, "because"),
+                        "a sum",
+                        expected,
+                        "Hz",
+                        "derived",
+                        new Tolerance(0.5, Double.POSITIVE_INFINITY, "because"),
                         () -> 2));
             }
         };
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), Progress.SILENT);
-        int code = new CommandLine(new ValidateCommand(new ValidationBook(List.of(section)), terminal))
-                .execute(arguments);
+        int code =
+                new CommandLine(new ValidateCommand(new ValidationBook(List.of(section)), terminal)).execute(arguments);
         return new CommandRun(code, out.toString(), err.toString());
     }
 
@@ -56,9 +60,7 @@ class ValidateCommandTest {
     void aSoundBookEndsWithHowManyAndExitCodeNought() {
         CommandRun run = run(2);
         assertThat(run.code()).isZero();
-        assertThat(run.out().lines())
-                .first()
-                .isEqualTo("Sums: 1 of 1 within tolerance");
+        assertThat(run.out().lines()).first().isEqualTo("Sums: 1 of 1 within tolerance");
         assertThat(run.out().lines()).last().isEqualTo("1 of 1 within tolerance");
     }
 

@@ -17,7 +17,8 @@ class BenchStudyTest {
     private static List<SittingOutline> setUps(double... shifts) {
         List<SittingOutline> sittings = new ArrayList<>();
         for (double shift : shifts) {
-            sittings.add(SittingOutline.of(InventedSittings.of(sittings.size() + 1, InventedResults.result(shift), KNOWN)));
+            sittings.add(
+                    SittingOutline.of(InventedSittings.of(sittings.size() + 1, InventedResults.result(shift), KNOWN)));
         }
         return sittings;
     }

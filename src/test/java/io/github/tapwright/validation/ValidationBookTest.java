@@ -31,10 +31,11 @@ class ValidationBookTest {
         assertThat(rows(Files.readString(PAGE)))
                 .as("make the page again with tapwright validate --markdown docs/validation.md")
                 .isEqualTo(rows(BookPage.of(result)));
-        assertThat(result.chapters()).allSatisfy(c -> assertThat(c.outcomes())
-                .extracting(o -> o.check().quantity())
-                .as(c.title())
-                .doesNotHaveDuplicates());
+        assertThat(result.chapters())
+                .allSatisfy(c -> assertThat(c.outcomes())
+                        .extracting(o -> o.check().quantity())
+                        .as(c.title())
+                        .doesNotHaveDuplicates());
         everySourceIsKnown(result);
     }
 
@@ -45,7 +46,8 @@ class ValidationBookTest {
             for (Outcome outcome : chapter.outcomes()) {
                 String source = outcome.check().source();
                 assertThat(source).matches(".*(\\[.+]|derived|common practice, no source).*");
-                for (String key : source.replaceAll("[^\\[]*\\[([^]]*)][^\\[]*", "$1\n").split("\n")) {
+                for (String key :
+                        source.replaceAll("[^\\[]*\\[([^]]*)][^\\[]*", "$1\n").split("\n")) {
                     if (source.contains("[")) {
                         assertThat(references).as(source).contains("{" + key + ",");
                     }

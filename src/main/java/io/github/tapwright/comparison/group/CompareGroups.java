@@ -2,8 +2,8 @@ package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.InstrumentStore;
-import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.sitting.SittingStore;
 import java.util.List;
 import java.util.Optional;
 

@@ -3,7 +3,6 @@ package io.github.tapwright.comparison.group;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.level.band.Band;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Interval;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;

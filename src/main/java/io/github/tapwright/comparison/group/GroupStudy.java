@@ -143,9 +143,7 @@ public record GroupStudy(
             Subject subject, String first, String second, Map<String, GroupFigures> byGroup) {
         GroupFigures a = byGroup.get(first);
         GroupFigures b = byGroup.get(second);
-        return a == null || b == null
-                ? Optional.empty()
-                : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
+        return a == null || b == null ? Optional.empty() : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
     }
 
     /** In the order of the subjects; groups that have no figure are missing. */
@@ -154,8 +152,7 @@ public record GroupStudy(
         for (Subject subject : Subject.ofTaps()) {
             figures.put(subject, figures(selection, selection.taps(), s -> air.figure(subject, s, ASSUMED)));
         }
-        figures.put(
-                Subject.PLUCKS, figures(selection, selection.plucks().used(), selection.plucks()::figure));
+        figures.put(Subject.PLUCKS, figures(selection, selection.plucks().used(), selection.plucks()::figure));
         return figures;
     }
 

@@ -22,7 +22,8 @@ import java.util.Optional;
  * @param plucks sittings of plucks that count
  * @param leftOut the others, with the reason
  */
-record Selection(Map<ShopNumber, String> groups, List<SittingOutline> taps, PluckSittings plucks, List<LeftOut> leftOut) {
+record Selection(
+        Map<ShopNumber, String> groups, List<SittingOutline> taps, PluckSittings plucks, List<LeftOut> leftOut) {
 
     Selection {
         groups = Map.copyOf(groups);

@@ -50,7 +50,8 @@ public final class FollowInstrument {
     public History follow(ShopNumber instrument, Optional<SetUpSpread> spread, ShopWindow window) {
         new ShowInstrument(instruments).show(instrument);
         List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
-        BenchKnowledge bench = new BenchKnowledge(studies.spread(spread), window, new SensitivityLearning(sittings).of(instrument));
+        BenchKnowledge bench =
+                new BenchKnowledge(studies.spread(spread), window, new SensitivityLearning(sittings).of(instrument));
         return History.of(instrument, all, bench, zone);
     }
 }

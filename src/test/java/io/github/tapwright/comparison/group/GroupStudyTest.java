@@ -63,7 +63,10 @@ class GroupStudyTest {
     }
 
     private GroupStudy study() {
-        return GroupStudy.of(new GroupSettings(GroupBy.CONSTRUCTION, StageClass.STRUNG), shelf, sittings.stream().map(SittingOutline::of).toList());
+        return GroupStudy.of(
+                new GroupSettings(GroupBy.CONSTRUCTION, StageClass.STRUNG),
+                shelf,
+                sittings.stream().map(SittingOutline::of).toList());
     }
 
     private static GroupDifference find(GroupStudy study, Subject subject) {

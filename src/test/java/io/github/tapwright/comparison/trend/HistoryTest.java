@@ -55,7 +55,8 @@ class HistoryTest {
     }
 
     private History history() {
-        return History.of(new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), BENCH, ZoneOffset.UTC);
+        return History.of(
+                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), BENCH, ZoneOffset.UTC);
     }
 
     private static Series top(History history) {
