@@ -31,7 +31,8 @@ final class TableText {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
-        for (char c : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
             } else if (c == ',' && !quoted) {
