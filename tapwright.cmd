@@ -33,7 +33,7 @@ if not exist "%JAR%" exit /b 1
 if not exist "%STAMP%" exit /b 1
 powershell -NoProfile -Command ^
     "$built = (Get-Item -LiteralPath $env:STAMP).LastWriteTime;" ^
-    "$sources = @(Get-Item -LiteralPath ($env:HOME_DIR + 'pom.xml')) + @(Get-ChildItem -LiteralPath ($env:HOME_DIR + 'src\main') -Recurse);" ^
+    "$sources = @(Get-Item -LiteralPath ($env:HOME_DIR + 'pom.xml')) + @(Get-ChildItem -LiteralPath ($env:HOME_DIR + 'src\main'), ($env:HOME_DIR + 'validation') -Recurse);" ^
     "if ($sources | Where-Object { $_.LastWriteTime -gt $built }) { exit 1 } else { exit 0 }"
 exit /b %errorlevel%
 

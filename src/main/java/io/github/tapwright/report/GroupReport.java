@@ -9,7 +9,7 @@ import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.picture.GroupPictures;
 import io.github.tapwright.report.xhtml.Node;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
@@ -107,7 +107,7 @@ final class GroupReport {
         for (GroupStudy.Membership m : study.members()) {
             lines.add(m.group() + ": " + m.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
-                    + m.sittings().stream().map(Sitting::id).map(Object::toString).collect(Collectors.joining(", "))
+                    + m.sittings().stream().map(SittingOutline::id).map(Object::toString).collect(Collectors.joining(", "))
                     + ")");
         }
         study.leftOut().forEach(l -> lines.add("left out, sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason()));
