@@ -1,11 +1,16 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.exchange.Workshop;
 import io.github.tapwright.exchange.Workshop.Visit;
 import io.github.tapwright.exchange.WorkshopJson;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.ReportKind;
+import io.github.tapwright.report.ReportRequest;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
@@ -65,6 +70,7 @@ final class DemoCommand implements Callable<Integer> {
             for (Visit visit : workshop.visits()) {
                 sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));
             }
+            writeReport(open, workshop, sittings);
         }
         DemoStory story = new DemoStory(terminal, workshop.zone());
         for (Instrument instrument : workshop.instruments()) {
@@ -77,6 +83,33 @@ final class DemoCommand implements Callable<Integer> {
         terminal.say("%nLook further with: tapwright sitting show 1 --archive %s", folder.resolve("archive"));
         boolean found = sittings.stream().anyMatch(s -> s.latest().findings().areUsable());
         return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    /** The client report of the latest usable sitting, under the invented workshop's name. */
+    private void writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
+        List<Sitting> usable = sittings.stream()
+                .filter(s -> s.latest().findings().areUsable())
+                .filter(s -> TapSittings.objection(s).isEmpty())
+                .toList();
+        if (usable.isEmpty()) {
+            return;
+        }
+        open.editShop()
+                .edit(new EditShop.Change(
+                        Optional.of(workshop.name() + " (invented)"),
+                        Optional.of(List.of(workshop.place())),
+                        Optional.empty(),
+                        false));
+        Sitting latest = usable.get(usable.size() - 1);
+        Files.createDirectories(folder);
+        Path file = folder.resolve("client-report.pdf");
+        ReportSubject subject = new ReportSubject.OfSitting(latest.id());
+        open.makeReport()
+                .write(
+                        new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant()),
+                        file,
+                        terminal.progress());
+        terminal.say("Client report of sitting %s: %s", latest.id(), file);
     }
 
     private void refuseUsedFolder() throws IOException {

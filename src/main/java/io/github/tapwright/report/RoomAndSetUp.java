@@ -18,10 +18,10 @@ final class RoomAndSetUp {
     /** What was written down in one paragraph, what was not in the next. */
     static Section inBrief(Conditions conditions) {
         String known = ConditionLine.of(conditions).stream()
-                .flatMap(c -> c.words().stream().map(w -> c.name() + ": " + brief(w)))
+                .flatMap(c -> c.spoken().stream().map(RoomAndSetUp::brief))
                 .collect(Collectors.joining("; "));
         List<Node> words = new ArrayList<>();
-        words.add(Words.paragraph(known.isEmpty() ? "Nothing was written down about room and set-up." : known + "."));
+        words.add(Words.paragraph(known.isEmpty() ? "Nothing was written down about room and set-up." : "On that day: " + known + "."));
         List<String> unknown = conditions.unknown();
         if (!unknown.isEmpty()) {
             words.add(Words.quiet("Not written down: " + String.join(", ", unknown) + "."));

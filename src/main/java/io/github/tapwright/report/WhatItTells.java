@@ -11,6 +11,8 @@ import java.util.List;
 /** What the figures carry and what they do not. */
 final class WhatItTells {
 
+    private static final int MOST_LIMITS = 5;
+
     private WhatItTells() {}
 
     static Section of(Matter matter) {
@@ -19,6 +21,13 @@ final class WhatItTells {
         words.add(Words.paragraph("It can tell " + tells(findings)));
         words.add(Words.paragraph("It cannot tell"));
         words.add(Words.list(findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings))));
+        List<String> limits = findings.taps().map(TapResult::warnings).orElseGet(() -> findings.notes()
+                .map(board -> board.warnings().stream().limit(MOST_LIMITS).toList())
+                .orElse(List.of()));
+        if (!limits.isEmpty()) {
+            words.add(Words.paragraph("Limits of these recordings"));
+            words.add(Words.list(limits));
+        }
         return new Section("What this tells, and what it cannot", words);
     }
 
@@ -48,7 +57,6 @@ final class WhatItTells {
         if (unnamed > 0) {
             cannot.add("how the body moves at the " + unnamed + " other resonances that were found: a microphone in front does not show it");
         }
-        result.warnings().forEach(w -> cannot.add("as much as a perfect recording would: " + w));
         return cannot;
     }
 
@@ -60,9 +68,6 @@ final class WhatItTells {
                 findings.notes().isPresent()
                         ? "why a note dies away fast; a resonance of the body near it is a likely reason, not a proof"
                         : "whether another guitar is louder: that takes the same strings, the same player, the same place, and two runs each");
-        findings.notes().ifPresent(board -> board.warnings().stream()
-                .limit(5)
-                .forEach(w -> cannot.add("as much as a perfect recording would: " + w)));
         return cannot;
     }
 
