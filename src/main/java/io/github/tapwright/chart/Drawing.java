@@ -22,11 +22,11 @@ interface Drawing {
             return new LevelChart(p);
         }
         if (picture instanceof FingerboardPicture p) {
-            return new FingerboardChart(p);
+            return new FingerboardChart(p, width);
         }
         if (picture instanceof NotePicture p) {
             return new NoteChart(p);
         }
-        return picture instanceof GroupPicture p ? new GroupChart(p) : new TrendChart((TrendPicture) picture);
+        return picture instanceof GroupPicture p ? new GroupChart(p, width) : new TrendChart((TrendPicture) picture, width);
     }
 }

@@ -65,12 +65,13 @@ final class DemoCommand implements Callable<Integer> {
         terminal.say("INVENTED DATA. %s", workshop.remark());
         terminal.say("No instrument was measured. The story: %s in %s.", workshop.name(), workshop.place());
         List<Sitting> sittings = new ArrayList<>();
+        Optional<Path> report;
         try (OpenBench open = bench.open(folder.resolve("archive"), true, terminal.progress())) {
             workshop.instruments().forEach(open.addInstrument()::add);
             for (Visit visit : workshop.visits()) {
                 sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));
             }
-            writeReport(open, workshop, sittings);
+            report = writeReport(open, workshop, sittings);
         }
         DemoStory story = new DemoStory(terminal, workshop.zone());
         for (Instrument instrument : workshop.instruments()) {
@@ -80,19 +81,20 @@ final class DemoCommand implements Callable<Integer> {
             story.tell(instrument, own);
             story.draw(instrument, own, folder.resolve("pictures"));
         }
+        report.ifPresent(file -> terminal.say("%nClient report: %s", file));
         terminal.say("%nLook further with: tapwright sitting show 1 --archive %s", folder.resolve("archive"));
         boolean found = sittings.stream().anyMatch(s -> s.latest().findings().areUsable());
         return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
     /** The client report of the latest usable sitting, under the invented workshop's name. */
-    private void writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
+    private Optional<Path> writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
         List<Sitting> usable = sittings.stream()
                 .filter(s -> s.latest().findings().areUsable())
                 .filter(s -> TapSittings.objection(s).isEmpty())
                 .toList();
         if (usable.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         open.editShop()
                 .edit(new EditShop.Change(
@@ -109,7 +111,7 @@ final class DemoCommand implements Callable<Integer> {
                         new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant()),
                         file,
                         terminal.progress());
-        terminal.say("Client report of sitting %s: %s", latest.id(), file);
+        return Optional.of(file);
     }
 
     private void refuseUsedFolder() throws IOException {

@@ -1,6 +1,5 @@
 package io.github.tapwright.report;
 
-import io.github.tapwright.chart.Mark;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.mode.ModeName;
@@ -34,10 +33,13 @@ final class ClientTaps {
                 .toList();
     }
 
-    List<Section> sections() {
+    /** With a curve of its own, unless a comparison shows it beside another. */
+    List<Section> sections(boolean withCurve) {
         List<Section> sections = new ArrayList<>();
         sections.add(inShort());
-        curve().ifPresent(sections::add);
+        if (withCurve) {
+            curve().ifPresent(sections::add);
+        }
         if (!named.isEmpty()) {
             sections.add(table());
         }
@@ -93,21 +95,7 @@ final class ClientTaps {
     private Optional<Section> curve() {
         return result.curve().map(curve -> {
             CurvePicture picture = new CurvePicture("");
-            picture.add(
-                    "",
-                    result,
-                    named.stream()
-                            .map(r -> new Mark(
-                                    r.found().resonance().frequencyHz().value(),
-                                    r.name().orElse(""),
-                                    Figures.text(
-                                                    r.found()
-                                                            .resonance()
-                                                            .frequencyHz()
-                                                            .value(),
-                                                    1)
-                                            + " Hz"))
-                            .toList());
+            picture.add("", result, CurvePicture.namedMarks(matter.sitting()));
             return Section.of(
                     "How the body answers",
                     matter.pictures()

@@ -5,6 +5,7 @@ import io.github.tapwright.sitting.ConditionLine;
 import io.github.tapwright.sitting.Conditions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The conditions a sitting took place in, because they move every figure. */
@@ -34,7 +35,10 @@ final class RoomAndSetUp {
     /** Every condition on a line of its own. */
     static Section inFull(Conditions conditions) {
         Words.Pairs pairs = new Words.Pairs();
-        ConditionLine.of(conditions).forEach(c -> pairs.add(c.name(), c.words()));
+        for (ConditionLine c : ConditionLine.of(conditions)) {
+            boolean noneIsKnown = c.name().equals("added mass") || c.name().equals("note");
+            pairs.add(c.name(), noneIsKnown ? Optional.of(c.words().orElse("none")) : c.words());
+        }
         return Section.of("Conditions", pairs.element());
     }
 

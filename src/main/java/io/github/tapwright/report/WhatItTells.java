@@ -2,7 +2,9 @@ package io.github.tapwright.report;
 
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
+import io.github.tapwright.report.xhtml.Tag;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
@@ -19,13 +21,13 @@ final class WhatItTells {
         Findings findings = matter.sitting().latest().findings();
         List<Node> words = new ArrayList<>();
         words.add(Words.paragraph("It can tell " + tells(findings)));
-        words.add(Words.paragraph("It cannot tell"));
+        words.add(Element.of(Tag.H3, "It cannot tell"));
         words.add(Words.list(findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings))));
         List<String> limits = findings.taps().map(TapResult::warnings).orElseGet(() -> findings.notes()
                 .map(board -> board.warnings().stream().limit(MOST_LIMITS).toList())
                 .orElse(List.of()));
         if (!limits.isEmpty()) {
-            words.add(Words.paragraph("Limits of these recordings"));
+            words.add(Element.of(Tag.H3, "Limits of these recordings"));
             words.add(Words.list(limits));
         }
         return new Section("What this tells, and what it cannot", words);
