@@ -23,7 +23,8 @@ record Migration(int version, List<String> statements) {
             "005-bench-studies.sql",
             "006-added-mass-and-rest.sql",
             "007-live-recordings.sql",
-            "008-shop.sql");
+            "008-shop.sql",
+            "010-listening.sql");
 
     Migration {
         statements = List.copyOf(statements);

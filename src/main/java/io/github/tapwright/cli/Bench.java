@@ -34,6 +34,7 @@ import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
 import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.sitting.listening.ListListenings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -205,6 +206,10 @@ final class Bench {
 
         ListCalibrations listCalibrations() {
             return new ListCalibrations(archive.calibrations());
+        }
+
+        ListListenings listListenings() {
+            return new ListListenings(archive.listenings());
         }
 
         ShowCalibration showCalibration() {
