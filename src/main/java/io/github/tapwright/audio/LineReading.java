@@ -34,6 +34,7 @@ final class LineReading implements RunningInput {
     private volatile boolean stopping;
     private volatile boolean ended;
     private long framesRead;
+    private long framesHandedOn;
     private long droppedFrames;
 
     LineReading(String device, TargetDataLine line, LiveFormat format) {
@@ -76,6 +77,7 @@ final class LineReading implements RunningInput {
             droppedFrames += block.frames();
         } else {
             noteDropped();
+            framesHandedOn += block.frames();
         }
     }
 
@@ -91,7 +93,7 @@ final class LineReading implements RunningInput {
 
     private void noteDropped() {
         if (droppedFrames > 0) {
-            double at = (double) (framesRead - droppedFrames) / format.rateHz();
+            double at = (double) framesHandedOn / format.rateHz();
             add(new Loss(at, droppedFrames, "the disk was too slow to take it; record to another disk"));
             droppedFrames = 0;
         }

@@ -22,7 +22,7 @@ public enum Lettering {
     public static final String FAMILY = "DejaVu Sans Condensed";
 
     /** The family and what may stand in for it where a reader's machine draws the letters. */
-    public static final String FAMILIES = "'DejaVu Sans Condensed','DejaVu Sans',Verdana,sans-serif";
+    public static final String FAMILIES = "\"DejaVu Sans Condensed\",\"DejaVu Sans\",Verdana,sans-serif";
 
     private final String resource;
 

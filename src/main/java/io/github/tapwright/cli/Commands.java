@@ -34,6 +34,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new LevelCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(new RecordCommand(bench, terminal));
         line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new TrendCommand(bench, terminal));

@@ -11,6 +11,7 @@ import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;

@@ -5,6 +5,7 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;

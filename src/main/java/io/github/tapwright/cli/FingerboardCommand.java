@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.FingerboardJson;
+import io.github.tapwright.report.picture.FingerboardMaps;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
@@ -82,8 +83,7 @@ final class FingerboardCommand implements Callable<Integer> {
         }
         csv.write(() -> written.csv(), terminal);
         if (plot.isPresent()) {
-            boolean drawn = FingerboardMaps.write(board, plot.get());
-            terminal.note(drawn ? "wrote " + plot.get() : "no picture written, because no note has a place");
+            new PictureOption.Drawn(FingerboardMaps.of(board)).write(plot.get(), terminal, "no note has a place");
         }
         boolean any = board.notes().stream().anyMatch(n -> n.place().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

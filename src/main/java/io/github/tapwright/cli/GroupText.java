@@ -1,15 +1,13 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.chart.ChartFile;
-import io.github.tapwright.chart.GroupPicture;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.group.Evidence;
-import io.github.tapwright.comparison.group.GroupCurve;
 import io.github.tapwright.comparison.group.GroupDifference;
 import io.github.tapwright.comparison.group.GroupFigures;
 import io.github.tapwright.comparison.group.GroupStudy;
 import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.report.picture.GroupPictures;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
@@ -48,39 +46,7 @@ final class GroupText {
 
     /** Writes the mean response of each group into one picture. */
     void draw(GroupStudy study, Path file) throws IOException {
-        List<GroupPicture.Curve> curves = study.curves().stream()
-                .filter(c -> !c.bands().isEmpty())
-                .map(GroupText::curve)
-                .toList();
-        if (curves.isEmpty()) {
-            terminal.note("no picture written, because there is no curve to draw");
-            return;
-        }
-        List<String> subtitles = List.of(
-                "sittings " + study.settings().stage().words()
-                        + "; each instrument weighs the same, its own level taken out",
-                "shaded: 95 % interval of the mean for each band by itself; none for fewer than " + GroupFigures.FEWEST
-                        + " instruments");
-        ChartFile.write(
-                new GroupPicture(
-                        "Response to taps in third octaves, by "
-                                + study.settings().by().words(),
-                        subtitles,
-                        curves),
-                file);
-        terminal.note("wrote " + file);
-    }
-
-    private static GroupPicture.Curve curve(GroupCurve curve) {
-        return new GroupPicture.Curve(
-                curve.group() + " (" + counted(curve.instruments(), "instrument") + ")",
-                curve.bands().stream()
-                        .map(b -> new GroupPicture.Dot(
-                                b.band().midHz(),
-                                b.meanDb(),
-                                b.interval95().map(i -> i.lower()),
-                                b.interval95().map(i -> i.upper())))
-                        .toList());
+        new PictureOption.Drawn(GroupPictures.of(study)).write(file, terminal, "there is no curve to draw");
     }
 
     private void printMembers(GroupStudy study) {

@@ -1,8 +1,11 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.Picture;
 import io.github.tapwright.instrument.RefusedEntryException;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Refuses a picture's name before an analysis is made for it. */
 final class PictureOption {
@@ -14,6 +17,18 @@ final class PictureOption {
             ChartFile.requireKnownEnding(file);
         } catch (IllegalArgumentException e) {
             throw new RefusedEntryException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** A picture that may have turned out to have nothing in it. */
+    record Drawn(Optional<? extends Picture> picture) {
+
+        /** Writes it and says so, or says why there is none. */
+        void write(Path file, Terminal terminal, String whyNone) throws IOException {
+            if (picture.isPresent()) {
+                ChartFile.write(picture.get(), file);
+            }
+            terminal.note(picture.isPresent() ? "wrote " + file : "no picture written, because " + whyNone);
         }
     }
 }

@@ -1,6 +1,8 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.level.FullScale;
+import io.github.tapwright.report.picture.CurvePicture;
+import io.github.tapwright.report.picture.FingerboardMaps;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Fingerboard;
@@ -70,8 +72,7 @@ final class SittingText {
     void draw(Sitting sitting, Path file) throws IOException {
         Optional<Fingerboard> board = sitting.latest().findings().notes();
         if (board.isPresent()) {
-            boolean written = FingerboardMaps.write(board.get(), file);
-            terminal.note(written ? "wrote " + file : "no picture written, because no note has a place");
+            new PictureOption.Drawn(FingerboardMaps.of(board.get())).write(file, terminal, "no note has a place");
             return;
         }
         CurvePicture picture = new CurvePicture("Instrument " + sitting.instrument() + ", response to taps");

@@ -1,10 +1,11 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.exchange.TapFile;
-import io.github.tapwright.exchange.TapsJson;
 import io.github.tapwright.exchange.TapsJson.Single;
+import io.github.tapwright.exchange.TapsJson;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.SoundFacts;
 import io.github.tapwright.statistics.Figures;
@@ -148,7 +149,12 @@ final class TapsCommand implements Callable<Integer> {
 
     private void draw(List<Set> sets, Path file) throws IOException {
         CurvePicture picture = new CurvePicture("Response to taps");
-        sets.forEach(s -> picture.add(s.title(), s.result(), s.lines()));
+        sets.forEach(s -> picture.add(
+                s.title(),
+                s.result(),
+                s.lines().stream()
+                        .map(l -> CurvePicture.mark(l.resonance(), l.name()))
+                        .toList()));
         boolean written = picture.write(file);
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }

@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.exchange.HistoryJson;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.report.picture.HistoryPictures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -68,8 +69,8 @@ final class TrendCommand extends ArchiveCommand {
         }
         csv.write(() -> HistoryJson.csv(history), terminal());
         if (plot.isPresent()) {
-            boolean written = new HistoryPicture(history, bench().clock().getZone()).write(plot.get());
-            terminal().note(written ? "wrote " + plot.get() : "no picture written, because there is nothing to draw");
+            new PictureOption.Drawn(HistoryPictures.of(history, bench().clock().getZone()))
+                    .write(plot.get(), terminal(), "there is nothing to draw");
         }
         return history.series().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }

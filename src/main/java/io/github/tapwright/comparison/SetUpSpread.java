@@ -91,7 +91,7 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      * @param value the figure
      * @return an estimate of value 0 in the figure's unit
      */
-    Estimate of(Quantity quantity, double value) {
+    public Estimate of(Quantity quantity, double value) {
         double u = switch (quantity) {
             case FREQUENCY -> frequencyShare * value;
             case Q, DECAY_TIME -> qShare * value;

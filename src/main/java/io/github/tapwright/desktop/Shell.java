@@ -4,6 +4,9 @@ import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.listening.ListeningView;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.notes.NotesView;
+import io.github.tapwright.desktop.compare.CompareModel;
+import io.github.tapwright.desktop.compare.CompareView;
+import io.github.tapwright.desktop.compare.GroupModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -13,6 +16,8 @@ import io.github.tapwright.desktop.shelf.ShelfView;
 import io.github.tapwright.desktop.sitting.SittingModel;
 import io.github.tapwright.desktop.sitting.SittingView;
 import io.github.tapwright.desktop.sound.PlaybackModel;
+import io.github.tapwright.desktop.timeline.TimelineModel;
+import io.github.tapwright.desktop.timeline.TimelineView;
 import io.github.tapwright.desktop.work.BackgroundWork;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.ShopNumber;
@@ -25,6 +30,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -39,7 +45,8 @@ final class Shell implements AutoCloseable {
     private static final int SITTING = 1;
     private static final int RESPONSE = 2;
     private static final int NOTES = 3;
-    private static final int LISTENING = 4;
+    private static final int TIMELINE = 5;
+    private static final int LISTENING = 6;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -47,11 +54,13 @@ final class Shell implements AutoCloseable {
     private final BackgroundWork work;
     private final SettingsModel settings;
     private final ShelfModel shelf;
+    private final ShelfView shelfView;
     private final ResponseModel response;
     private final SittingModel sitting;
     private final PlaybackModel playback;
     private final NotesModel notes;
     private final ListeningModel listening;
+    private final TimelineModel timeline;
     private final ShellView view;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
@@ -64,7 +73,7 @@ final class Shell implements AutoCloseable {
         this.shelf = new ShelfModel(
                 desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
         this.response = new ResponseModel(
-                desk.listSittings(), desk.showSitting(), desk.nameResonance(), work, notices, zone);
+                desk.listSittings(), desk.showSitting(), desk.nameResonance(), desk.reanalyseSitting(), work, notices, zone);
         this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
         this.playback = new PlaybackModel(desk.soundOutput(), work, notices, Platform::runLater);
         this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
@@ -72,9 +81,15 @@ final class Shell implements AutoCloseable {
                 desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
         NotesView notesView = new NotesView(notes, playback, this::listen, settings);
         ListeningView listeningView = new ListeningView(listening, playback);
-        ShelfView shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
+        this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
+        CompareModel compare =
+                new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        CompareView compareView =
+                new CompareView(compare, new GroupModel(desk.compareGroups(), work), settings);
+        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, zone);
+        TimelineView timelineView = new TimelineView(timeline, settings);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
@@ -93,6 +108,14 @@ final class Shell implements AutoCloseable {
                             notes.refresh();
                             notesView.focus();
                         }),
+                        new Screen("Compare", compareView.node(), () -> {
+                            compare.refresh();
+                            compareView.focus();
+                        }),
+                        new Screen("Timeline", timelineView.node(), () -> {
+                            timeline.refresh();
+                            timelineView.focus();
+                        }),
                         new Screen("Listening", listeningView.node(), () -> {
                             listening.refresh();
                             listeningView.focus();
@@ -109,6 +132,10 @@ final class Shell implements AutoCloseable {
             int screen = i;
             key(scene, KeyCode.getKeyCode(Integer.toString(i + 1)), () -> view.show(screen));
         }
+        key(scene, KeyCode.N, () -> {
+            view.show(SHELF);
+            shelfView.addInstrument();
+        });
         key(scene, KeyCode.Z, notices::undo);
         key(scene, KeyCode.D, () -> settings.change(settings.now().get().inOtherLight()));
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F5), () -> view.show(view.current()));
@@ -169,7 +196,8 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void follow(ShopNumber instrument) {
-            notices.trouble("not yet");
+            timeline.chosen().set(Optional.of(instrument));
+            view.show(TIMELINE);
         }
     }
 }

@@ -42,7 +42,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-6-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-7-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -161,7 +161,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 7, this program knows up to 6; use the newer program");
+                .withMessageContaining("has version 8, this program knows up to 7; use the newer program");
     }
 
     @Test

@@ -1,6 +1,5 @@
-package io.github.tapwright.cli;
+package io.github.tapwright.report.picture;
 
-import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.TrendPicture;
 import io.github.tapwright.chart.TrendPicture.Dot;
 import io.github.tapwright.chart.TrendPicture.Line;
@@ -12,47 +11,48 @@ import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.statistics.Figures;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** A picture of an instrument's history, each figure relative to the first of its stretch. */
-final class HistoryPicture {
+public final class HistoryPictures {
 
     private final History history;
     private final ZoneId zone;
 
-    HistoryPicture(History history, ZoneId zone) {
+    private HistoryPictures(History history, ZoneId zone) {
         this.history = history;
         this.zone = zone;
     }
 
     /**
-     * Writes the picture.
+     * An instrument's history, each figure relative to the first of its stretch.
      *
-     * @return false if there is nothing to draw, and then no file is written
+     * @param history whose
+     * @param zone where the workshop is
+     * @return empty if there is nothing to draw
      */
-    boolean write(Path file) throws IOException {
+    public static Optional<TrendPicture> of(History history, ZoneId zone) {
+        return new HistoryPictures(history, zone).picture();
+    }
+
+    private Optional<TrendPicture> picture() {
         List<Panel> panels = new ArrayList<>();
         add(Quantity.FREQUENCY, "Change of frequency (%)", panels);
         add(Quantity.Q, "Change of Q (%)", panels);
         add(Quantity.LEVEL, "Change of plucks (dB)", panels);
-        if (panels.isEmpty()) {
-            return false;
-        }
-        ChartFile.write(
-                new TrendPicture(
+        return panels.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new TrendPicture(
                         "Instrument " + history.instrument() + " over time",
                         subtitles(),
                         panels,
                         humidity(),
                         events(),
-                        zone),
-                file);
-        return true;
+                        zone));
     }
 
     private List<String> subtitles() {
@@ -72,7 +72,7 @@ final class HistoryPicture {
     private void add(Quantity quantity, String axis, List<Panel> panels) {
         List<Line> lines = history.series().stream()
                 .filter(s -> s.subject().quantity() == quantity)
-                .map(HistoryPicture::line)
+                .map(HistoryPictures::line)
                 .toList();
         if (!lines.isEmpty()) {
             panels.add(new Panel(axis, lines));

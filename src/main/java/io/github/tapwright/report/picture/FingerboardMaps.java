@@ -1,6 +1,5 @@
-package io.github.tapwright.cli;
+package io.github.tapwright.report.picture;
 
-import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.FingerboardPicture;
 import io.github.tapwright.chart.FingerboardPicture.Cell;
 import io.github.tapwright.chart.FingerboardPicture.FretMap;
@@ -9,22 +8,26 @@ import io.github.tapwright.note.run.FastDecay;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** From a run of notes to a picture of maps. */
-final class FingerboardMaps {
+public final class FingerboardMaps {
 
     private FingerboardMaps() {}
 
-    /** Writes the picture; false, and no file, if no note has a place. */
-    static boolean write(Fingerboard board, Path file) throws IOException {
+    /**
+     * Maps of decay, level, pitch and centroid over string and fret.
+     *
+     * @param board the run of notes
+     * @return empty if no note has a place
+     */
+    public static Optional<FingerboardPicture> of(Fingerboard board) {
         Tuning tuning = board.settings().tuning();
         List<FretMap> maps = new ArrayList<>();
         add(maps, board, "Early decay (s)", 1, 0.5, Fingerboard.Note::earlyDecayTimeSeconds);
@@ -32,20 +35,17 @@ final class FingerboardMaps {
         add(maps, board, "Pitch off (cents)", 0, 10, n -> n.pitchErrorCents(tuning));
         add(maps, board, "Centroid (Hz)", 0, 200, n -> n.result().spectralCentroidHz());
         if (maps.isEmpty()) {
-            return false;
+            return Optional.empty();
         }
         List<String> lines = List.of(
                 board.notes().size()
                         + " notes found; darker is more; framed: dies away much faster than the frets around",
                 "the level contains the strength of each pluck");
-        ChartFile.write(
-                new FingerboardPicture(
-                        "A run of notes over the fingerboard",
-                        lines,
-                        tuning.openHz().size(),
-                        maps),
-                file);
-        return true;
+        return Optional.of(new FingerboardPicture(
+                "A run of notes over the fingerboard",
+                lines,
+                tuning.openHz().size(),
+                maps));
     }
 
     private static void add(
