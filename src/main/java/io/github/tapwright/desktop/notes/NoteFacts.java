@@ -38,8 +38,8 @@ final class NoteFacts {
     }
 
     private static String pitch(Pitch p, double a4Hz) {
-        return Figures.text(p.hz()) + " Hz; " + p.nearest() + " "
-                + (p.cents().value() > 0 ? "+" : "") + Figures.text(p.cents()) + " cents (A4 = " + Figures.plain(a4Hz)
+        return Figures.text(p.hz(), 2) + " Hz; " + p.nearest() + " "
+                + (p.cents().value() > 0 ? "+" : "") + Figures.text(p.cents(), 1) + " cents (A4 = " + Figures.plain(a4Hz)
                 + " Hz)";
     }
 
@@ -49,12 +49,12 @@ final class NoteFacts {
     }
 
     private static String seconds(DecayTime decay) {
-        return Figures.text(decay.seconds()) + " s";
+        return Figures.text(decay.seconds(), 2) + " s";
     }
 
     /** B is small: as a multiple of 10⁻⁴. */
     private static String small(Estimate b) {
-        return "(" + Figures.text(b.times(1e4)) + ")·10⁻⁴";
+        return "(" + Figures.text(b.times(1e4), 2) + ")·10⁻⁴";
     }
 
     static <T> String orReason(Finding<T> finding, Function<T, String> words) {

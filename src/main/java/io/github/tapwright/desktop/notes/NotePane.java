@@ -90,17 +90,17 @@ final class NotePane {
                 "Partials of the note",
                 "No partials: choose a note with a pitch.",
                 Parts.column("n", 34, true, p -> Integer.toString(p.number())),
-                Parts.column("Frequency (Hz)", 122, true, p -> Figures.text(p.frequencyHz())),
-                Parts.column("Level (dB)", 92, true, p -> Figures.text(p.levelDb())),
-                Parts.column("Decay 60 dB (s)", 104, true, p -> seconds(p.decay().whole())),
-                Parts.column("early (s)", 90, true, p -> seconds(
+                Parts.column("Frequency (Hz)", 116, true, p -> Figures.text(p.frequencyHz(), 2)),
+                Parts.column("Level (dB)", 92, true, p -> Figures.text(p.levelDb(), 1)),
+                Parts.column("Decay (s)", 92, true, p -> seconds(p.decay().whole())),
+                Parts.column("early (s)", 92, true, p -> seconds(
                         p.decay() instanceof PartialDecay.TwoStage ? p.decay().early() : Optional.empty())),
-                Parts.column("late (s)", 90, true, p -> seconds(p.decay().late())),
-                Parts.column("Remark", 200, false, Partial::remark));
+                Parts.column("late (s)", 92, true, p -> seconds(p.decay().late())),
+                Parts.column("Remark", 120, false, Partial::remark));
     }
 
     private static String seconds(Optional<Estimate> time) {
-        return time.map(Figures::text).orElse("–");
+        return time.map(t -> Figures.text(t, 2)).orElse("–");
     }
 
     void show() {

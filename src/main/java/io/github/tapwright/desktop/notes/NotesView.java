@@ -75,7 +75,7 @@ public final class NotesView {
         this.all = noteTable();
         this.plucks = pluckTable();
         this.detail = new SplitPane(left(), note.spectrumNode());
-        detail.setDividerPositions(0.42);
+        detail.setDividerPositions(0.4);
         node.getStyleClass().add("pane");
         node.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
         model.shown().addListener((o, before, after) -> show());
@@ -138,7 +138,7 @@ public final class NotesView {
                         .map(p -> "string " + p.string() + ", fret " + p.fret())
                         .orElseGet(() -> "none: " + of(n).whyNoPlace().orElse(""))),
                 Parts.column("Pitch (Hz)", 130, true, n -> NoteFacts.orReason(
-                        of(n).result().pitch(), p -> Figures.text(p.hz()))));
+                        of(n).result().pitch(), p -> Figures.text(p.hz(), 2))));
         table.getSelectionModel().selectedItemProperty().addListener((o, before, after) -> Optional.ofNullable(after)
                 .ifPresent(model::choose));
         return table;
@@ -194,7 +194,7 @@ public final class NotesView {
     private static Node nothing() {
         VBox box = new VBox(Parts.paragraph("Choose a sitting above. A sitting for notes begins on the shelf: New sitting,"
                 + " procedure notes; play every fret of every string, each left to ring for three seconds or more."));
-        box.setMaxWidth(620);
+        box.getStyleClass().add("pane");
         return box;
     }
 
