@@ -76,19 +76,18 @@ final class ListeningTables implements ListeningStore {
 
     @Override
     public Optional<ListeningSession> find(ListeningId id) {
-        return database.read(connection -> Query.one(
-                        connection, "SELECT * FROM listening WHERE id = ?", ListeningTables::id, id.number())
-                .isPresent()
-                ? Optional.of(read(connection, id))
-                : Optional.empty());
+        return database.read(connection ->
+                Query.one(connection, "SELECT * FROM listening WHERE id = ?", ListeningTables::id, id.number())
+                                .isPresent()
+                        ? Optional.of(read(connection, id))
+                        : Optional.empty());
     }
 
     @Override
     public List<ListeningSession> all() {
         return database.read(connection -> {
             List<ListeningSession> all = new ArrayList<>();
-            for (ListeningId id :
-                    Query.all(connection, "SELECT id FROM listening ORDER BY id", ListeningTables::id)) {
+            for (ListeningId id : Query.all(connection, "SELECT id FROM listening ORDER BY id", ListeningTables::id)) {
                 all.add(read(connection, id));
             }
             return all;
@@ -111,10 +110,7 @@ final class ListeningTables implements ListeningStore {
                 ListeningTables::answer,
                 id.number());
         NewListening setUp = Query.one(
-                        connection,
-                        "SELECT * FROM listening WHERE id = ?",
-                        row -> setUp(row, sounds),
-                        id.number())
+                        connection, "SELECT * FROM listening WHERE id = ?", row -> setUp(row, sounds), id.number())
                 .orElseThrow();
         return new ListeningSession(id, setUp, answers);
     }

@@ -85,8 +85,7 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     AddSitting addSitting() {
-        return new AddSitting(
-                archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+        return new AddSitting(archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
     }
 
     NameResonance nameResonance() {

@@ -1,12 +1,12 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.desktop.compare.CompareModel;
+import io.github.tapwright.desktop.compare.CompareView;
+import io.github.tapwright.desktop.compare.GroupModel;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.listening.ListeningView;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.notes.NotesView;
-import io.github.tapwright.desktop.compare.CompareModel;
-import io.github.tapwright.desktop.compare.CompareView;
-import io.github.tapwright.desktop.compare.GroupModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -73,21 +73,24 @@ final class Shell implements AutoCloseable {
         this.shelf = new ShelfModel(
                 desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
         this.response = new ResponseModel(
-                desk.listSittings(), desk.showSitting(), desk.nameResonance(), desk.reanalyseSitting(), work, notices, zone);
+                desk.listSittings(),
+                desk.showSitting(),
+                desk.nameResonance(),
+                desk.reanalyseSitting(),
+                work,
+                notices,
+                zone);
         this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
         this.playback = new PlaybackModel(desk.soundOutput(), work, notices, Platform::runLater);
         this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
-        this.listening = new ListeningModel(
-                desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
+        this.listening = new ListeningModel(desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
         NotesView notesView = new NotesView(notes, playback, this::listen, settings);
         ListeningView listeningView = new ListeningView(listening, playback);
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
-        CompareModel compare =
-                new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
-        CompareView compareView =
-                new CompareView(compare, new GroupModel(desk.compareGroups(), work), settings);
+        CompareModel compare = new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        CompareView compareView = new CompareView(compare, new GroupModel(desk.compareGroups(), work), settings);
         this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, zone);
         TimelineView timelineView = new TimelineView(timeline, settings);
         this.view = new ShellView(

@@ -51,7 +51,9 @@ final class ListeningFields {
     static Map<String, String> tables(List<ListeningSession> sessions) {
         Map<String, String> tables = new LinkedHashMap<>();
         tables.put("listenings.csv", CsvText.of(SESSION, sessions));
-        tables.put("listening-sounds.csv", parts("sound", SOUND, sessions, s -> s.setUp().sounds()));
+        tables.put(
+                "listening-sounds.csv",
+                parts("sound", SOUND, sessions, s -> s.setUp().sounds()));
         tables.put("listening-answers.csv", parts("trial", ANSWER, sessions, ListeningSession::answers));
         return tables;
     }

@@ -66,8 +66,14 @@ class ListeningStoreTest {
 
         try (Workshop workshop = Workshop.in(folder.resolve("archive"))) {
             ListeningSession kept = workshop.archive.listenings().find(id).orElseThrow();
-            Sitting first = workshop.archive.sittings().find(kept.setUp().sounds().get(0).stretch().sitting()).orElseThrow();
-            Sitting second = workshop.archive.sittings().find(kept.setUp().sounds().get(1).stretch().sitting()).orElseThrow();
+            Sitting first = workshop.archive
+                    .sittings()
+                    .find(kept.setUp().sounds().get(0).stretch().sitting())
+                    .orElseThrow();
+            Sitting second = workshop.archive
+                    .sittings()
+                    .find(kept.setUp().sounds().get(1).stretch().sitting())
+                    .orElseThrow();
             assertThat(kept)
                     .isEqualTo(new ListeningSession(
                             id, begun(first, second), List.of(answer(0, true, true), answer(1, false, true))));

@@ -15,8 +15,7 @@ class PlayedSamplesTest {
     void samplesBecomeLittleEndianWholeNumbersAndStopAtFullScale() {
         byte[] frames = new PlayedSamples(SOUND, 0).frames(0, 5, 16);
 
-        assertThat(frames)
-                .containsExactly(0, 0, 0x00, 0x40, 0x00, 0x80, 0xFF, 0x7F, 0xFF, 0x7F);
+        assertThat(frames).containsExactly(0, 0, 0x00, 0x40, 0x00, 0x80, 0xFF, 0x7F, 0xFF, 0x7F);
         assertThat(new PlayedSamples(SOUND, 0).frames(1, 1, 24)).containsExactly(0x00, 0x00, 0x40);
     }
 

@@ -46,7 +46,8 @@ public final class NotesDesk implements AutoCloseable {
     private static final FingerboardRun RUN =
             new FingerboardRun(List.of(new Fret(4, 0), new Fret(4, 1), new Fret(3, 0), new Fret(3, 1)), 2.5);
     private static final FingerboardRun PLUCKS = new FingerboardRun(
-            List.of(new Fret(4, 0), new Fret(3, 0), new Fret(4, 0), new Fret(3, 0), new Fret(4, 0), new Fret(3, 0)), 1.6);
+            List.of(new Fret(4, 0), new Fret(3, 0), new Fret(4, 0), new Fret(3, 0), new Fret(4, 0), new Fret(3, 0)),
+            1.6);
 
     /** The open archive. */
     public final Archive archive;
@@ -100,8 +101,7 @@ public final class NotesDesk implements AutoCloseable {
     private Sitting add(String name, FingerboardRun run, Procedure procedure) throws IOException {
         Path file = folder.resolve(name);
         WavWriter.write(file, run.recording(48_000, Chance.seeded(12)), WavSamples.INT_24);
-        return new AddSitting(
-                        archive.instruments(), archive.sittings(), archive.calibrations(), NotesDesk::open, CLOCK)
+        return new AddSitting(archive.instruments(), archive.sittings(), archive.calibrations(), NotesDesk::open, CLOCK)
                 .add(
                         new SittingRequest(NUMBER, Optional.empty(), Conditions.UNKNOWN, List.of(file), procedure),
                         Progress.SILENT);

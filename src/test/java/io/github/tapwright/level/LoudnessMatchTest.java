@@ -42,7 +42,8 @@ class LoudnessMatchTest {
         LoudnessMatch match = LoudnessMatch.of(sounds, by).orElseThrow();
 
         assertThat(match.gainsDb()).allMatch(g -> g <= 0).contains(0.0);
-        double faintest = match.loudnessLufs().stream().mapToDouble(l -> l).min().orElseThrow();
+        double faintest =
+                match.loudnessLufs().stream().mapToDouble(l -> l).min().orElseThrow();
         for (int i = 0; i < sounds.size(); i++) {
             Recording played = turned(sounds.get(i), match.gainsDb().get(i));
             // a gate can only move where the sound comes near to it; 0.01 LU is far below what is heard
@@ -54,7 +55,8 @@ class LoudnessMatchTest {
     void soundsBeyondFullScaleAreAllTurnedDownAlike() {
         List<Recording> sounds = List.of(pluck(1000, 1.6, 2), pluck(1000, 1.6, 2));
 
-        LoudnessMatch match = LoudnessMatch.of(sounds, MatchedBy.MOMENTARY_MAXIMUM).orElseThrow();
+        LoudnessMatch match =
+                LoudnessMatch.of(sounds, MatchedBy.MOMENTARY_MAXIMUM).orElseThrow();
 
         // 20·log10(1.6) = 4.08 dB; the first crest of the decaying sine lies 0.01 dB below
         assertThat(match.gainsDb().get(0)).isCloseTo(-4.08, within(0.02));

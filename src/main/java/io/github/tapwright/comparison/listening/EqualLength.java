@@ -26,9 +26,9 @@ final class EqualLength {
                         + " samples a second, and the change of rate alone could be heard; choose sounds of one rate");
             }
             if (cut.length() < SHORTEST_SECONDS * rate) {
-                throw new RefusedEntryException(
-                        stretches.get(i).words() + " is shorter than half a second, too short to be matched in loudness;"
-                                + " choose another sound");
+                throw new RefusedEntryException(stretches.get(i).words()
+                        + " is shorter than half a second, too short to be matched in loudness;"
+                        + " choose another sound");
             }
         }
         int length = (int) Math.min(

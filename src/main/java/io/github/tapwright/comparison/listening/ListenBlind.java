@@ -59,7 +59,8 @@ public final class ListenBlind {
             cuts.add(cutStretch.cut(stretches.get(i)));
         }
         List<Recording> played = EqualLength.of(stretches, cuts);
-        MatchedBy by = stretches.stream().anyMatch(Stretch::isNote) ? MatchedBy.MOMENTARY_MAXIMUM : MatchedBy.INTEGRATED;
+        MatchedBy by =
+                stretches.stream().anyMatch(Stretch::isNote) ? MatchedBy.MOMENTARY_MAXIMUM : MatchedBy.INTEGRATED;
         LoudnessMatch match = LoudnessMatch.of(played, by)
                 .orElseThrow(() -> new RefusedEntryException(
                         "one of these sounds is so faint that its loudness cannot be measured; choose another one"));

@@ -26,7 +26,8 @@ public final class ListeningWords {
      */
     public static String brief(ListeningSession session) {
         if (!session.finished()) {
-            return "not finished: " + session.answers().size() + " of " + session.setUp().trialCount() + " answered";
+            return "not finished: " + session.answers().size() + " of "
+                    + session.setUp().trialCount() + " answered";
         }
         ListeningVerdict v = ListeningVerdict.of(session);
         return (v.toldApart() ? "told apart: " : "cannot tell: ") + v.right() + " of " + v.count() + " right";

@@ -36,8 +36,8 @@ final class ChoosingPane {
         sitting.setPromptText("Choose a sitting");
         sitting.setConverter(Parts.shown(model::title));
         sitting.setMaxWidth(Double.MAX_VALUE);
-        sitting.valueProperty().addListener((o, before, after) -> Optional.ofNullable(after)
-                .ifPresent(s -> model.offer(s.id())));
+        sitting.valueProperty()
+                .addListener((o, before, after) -> Optional.ofNullable(after).ifPresent(s -> model.offer(s.id())));
         this.offered = list(
                 "Sounds of the sitting",
                 "Choose a sitting above: of a run each note is a sound, else each recording.",
@@ -104,8 +104,10 @@ final class ChoosingPane {
                 6,
                 Parts.named("Sounds from", sitting),
                 offered,
-                Parts.row(Parts.button("A_dd", "Takes the chosen sound into the listening (Enter)", () -> selected(offered)
-                        .ifPresent(model::choose))));
+                Parts.row(Parts.button(
+                        "A_dd",
+                        "Takes the chosen sound into the listening (Enter)",
+                        () -> selected(offered).ifPresent(model::choose))));
         VBox.setVgrow(offered, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);
         return box;
@@ -119,8 +121,10 @@ final class ChoosingPane {
                 6,
                 title,
                 chosen,
-                Parts.row(Parts.button("_Remove", "Leaves the chosen sound out", () -> selected(chosen)
-                        .ifPresent(model::leaveOut))));
+                Parts.row(Parts.button(
+                        "_Remove",
+                        "Leaves the chosen sound out",
+                        () -> selected(chosen).ifPresent(model::leaveOut))));
         VBox.setVgrow(chosen, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);
         return box;

@@ -56,8 +56,7 @@ public final class ListeningModel {
     private final ObjectProperty<Integer> trialCount = new SimpleObjectProperty<>(USUAL_TRIALS);
     private final ReadOnlyObjectWrapper<Optional<ListeningSession>> session =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Set<Letter>> heard =
-            new ReadOnlyObjectWrapper<>(EnumSet.noneOf(Letter.class));
+    private final ReadOnlyObjectWrapper<Set<Letter>> heard = new ReadOnlyObjectWrapper<>(EnumSet.noneOf(Letter.class));
     private Optional<PreparedSounds> prepared = Optional.empty();
     private int playCount;
 
@@ -81,12 +80,7 @@ public final class ListeningModel {
      * @param zone the workshop's
      */
     public ListeningModel(
-            UseCases useCases,
-            PlaybackModel playback,
-            Work work,
-            Notices notices,
-            LongSupplier seeds,
-            ZoneId zone) {
+            UseCases useCases, PlaybackModel playback, Work work, Notices notices, LongSupplier seeds, ZoneId zone) {
         this.useCases = useCases;
         this.playback = playback;
         this.work = work;
@@ -178,12 +172,18 @@ public final class ListeningModel {
 
     /** Lists anew sittings and listenings. */
     public void refresh() {
-        work.start(new Job<>("Listing sittings", progress -> useCases.listSittings().all()), sittings::setAll);
-        work.start(new Job<>("Listing listenings", progress -> useCases.listenBlind().all()), all -> {
-            List<ListeningSession> latestFirst = new ArrayList<>(all);
-            java.util.Collections.reverse(latestFirst);
-            sessions.setAll(latestFirst);
-        });
+        work.start(
+                new Job<>(
+                        "Listing sittings", progress -> useCases.listSittings().all()),
+                sittings::setAll);
+        work.start(
+                new Job<>(
+                        "Listing listenings", progress -> useCases.listenBlind().all()),
+                all -> {
+                    List<ListeningSession> latestFirst = new ArrayList<>(all);
+                    java.util.Collections.reverse(latestFirst);
+                    sessions.setAll(latestFirst);
+                });
     }
 
     /**
@@ -193,7 +193,9 @@ public final class ListeningModel {
      */
     public void offer(SittingId id) {
         work.start(
-                new Job<>("Reading sitting " + id, progress -> sounds(useCases.showSitting().show(id))),
+                new Job<>(
+                        "Reading sitting " + id,
+                        progress -> sounds(useCases.showSitting().show(id))),
                 offered::setAll);
     }
 
@@ -242,7 +244,8 @@ public final class ListeningModel {
         work.start(
                 new Job<>("Matching the sounds", progress -> {
                     PreparedSounds ready = useCases.listenBlind().prepare(sounds, progress);
-                    return new Begun(ready, useCases.listenBlind().begin(ready, seeds.getAsLong(), trials, who, through));
+                    return new Begun(
+                            ready, useCases.listenBlind().begin(ready, seeds.getAsLong(), trials, who, through));
                 }),
                 this::ask);
     }
@@ -302,12 +305,11 @@ public final class ListeningModel {
             return;
         }
         ListeningSession asked = session.get().orElseThrow();
-        int sound =
-                switch (letter) {
-                    case A -> trial.get().a();
-                    case B -> trial.get().b();
-                    case X -> trial.get().x();
-                };
+        int sound = switch (letter) {
+            case A -> trial.get().a();
+            case B -> trial.get().b();
+            case X -> trial.get().x();
+        };
         PreparedSounds ready = prepared.get();
         playback.play(new PlaybackModel.Asked(
                 letter.name(),
@@ -349,15 +351,18 @@ public final class ListeningModel {
         playback.stop();
         heard.set(EnumSet.noneOf(Letter.class));
         work.start(
-                new Job<>("Keeping the answer", progress -> useCases.listenBlind().answer(asked, saidA, plays)),
+                new Job<>(
+                        "Keeping the answer", progress -> useCases.listenBlind().answer(asked, saidA, plays)),
                 this::ask);
     }
 
     /** Goes back to the choice of sounds; a listening under way waits in the list. */
     public void leave() {
         playback.stop();
-        session.get().filter(s -> !s.finished()).ifPresent(s -> notices.say(
-                "Listening " + s.id() + " is not finished; go on with it in the list whenever you like"));
+        session.get()
+                .filter(s -> !s.finished())
+                .ifPresent(s -> notices.say(
+                        "Listening " + s.id() + " is not finished; go on with it in the list whenever you like"));
         prepared = Optional.empty();
         session.set(Optional.empty());
         refresh();

@@ -100,18 +100,18 @@ public final class ListeningView {
                 Parts.heading("Blind listening", "screen-title"),
                 question,
                 progress,
-                Parts.paragraph("A and B are two of your sounds, X is one of them again. Play each as often as you like,"
-                        + " then say which of them X is. If you hear no difference, guess: guessing is part of the"
-                        + " test. You are told how you did after the last question, not before."),
+                Parts.paragraph(
+                        "A and B are two of your sounds, X is one of them again. Play each as often as you like,"
+                                + " then say which of them X is. If you hear no difference, guess: guessing is part of the"
+                                + " test. You are told how you did after the last question, not before."),
                 new HBox(10, letters.get(Letter.A), letters.get(Letter.B), letters.get(Letter.X)),
                 heard,
                 new HBox(10, isA, isB),
                 new PlaybackBar(playback).node(),
-                Parts.row(
-                        Parts.button(
-                                "_Leave for now",
-                                "Goes back to the choice; the answers so far are kept and you can go on later",
-                                model::leave)));
+                Parts.row(Parts.button(
+                        "_Leave for now",
+                        "Goes back to the choice; the answers so far are kept and you can go on later",
+                        model::leave)));
         box.setMaxWidth(READABLE_WIDTH);
         return box;
     }
@@ -177,15 +177,14 @@ public final class ListeningView {
         if (!plain || !asked) {
             return;
         }
-        Optional<Runnable> action =
-                switch (event.getCode()) {
-                    case A -> Optional.of(() -> model.play(Letter.A));
-                    case B -> Optional.of(() -> model.play(Letter.B));
-                    case X -> Optional.of(() -> model.play(Letter.X));
-                    case DIGIT1, NUMPAD1 -> Optional.of(() -> model.answer(true));
-                    case DIGIT2, NUMPAD2 -> Optional.of(() -> model.answer(false));
-                    default -> Optional.empty();
-                };
+        Optional<Runnable> action = switch (event.getCode()) {
+            case A -> Optional.of(() -> model.play(Letter.A));
+            case B -> Optional.of(() -> model.play(Letter.B));
+            case X -> Optional.of(() -> model.play(Letter.X));
+            case DIGIT1, NUMPAD1 -> Optional.of(() -> model.answer(true));
+            case DIGIT2, NUMPAD2 -> Optional.of(() -> model.answer(false));
+            default -> Optional.empty();
+        };
         action.ifPresent(a -> {
             a.run();
             event.consume();

@@ -91,7 +91,8 @@ final class BoardPane extends GridPane {
         button.getStyleClass().setAll("board-cell");
         cell.share().ifPresent(share -> {
             Shade shade = Shade.of(share, light);
-            button.setStyle("-fx-background-color: " + shade.background() + "; -fx-text-fill: " + shade.letters() + ";");
+            button.setStyle(
+                    "-fx-background-color: " + shade.background() + "; -fx-text-fill: " + shade.letters() + ";");
         });
         if (cell.dead().isPresent()) {
             button.getStyleClass().add("dead");
@@ -119,21 +120,20 @@ final class BoardPane extends GridPane {
     }
 
     private void press(KeyEvent event) {
-        Optional<Fret> next =
-                switch (event.getCode()) {
-                    case LEFT -> towards(0, -1);
-                    case RIGHT -> towards(0, 1);
-                    case UP -> towards(-1, 0);
-                    case DOWN -> towards(1, 0);
-                    case HOME -> edge(-1);
-                    case END -> edge(1);
-                    case ENTER -> {
-                        here.map(cells::get).ifPresent(Button::fire);
-                        event.consume();
-                        yield Optional.empty();
-                    }
-                    default -> Optional.empty();
-                };
+        Optional<Fret> next = switch (event.getCode()) {
+            case LEFT -> towards(0, -1);
+            case RIGHT -> towards(0, 1);
+            case UP -> towards(-1, 0);
+            case DOWN -> towards(1, 0);
+            case HOME -> edge(-1);
+            case END -> edge(1);
+            case ENTER -> {
+                here.map(cells::get).ifPresent(Button::fire);
+                event.consume();
+                yield Optional.empty();
+            }
+            default -> Optional.empty();
+        };
         next.ifPresent(place -> {
             enter(place);
             focusHere();

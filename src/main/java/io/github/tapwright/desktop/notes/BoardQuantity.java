@@ -17,8 +17,13 @@ public enum BoardQuantity {
             "How loud each pluck was at its loudest; the strength of the pluck is in it.",
             (n, t) -> n.lafMaxDb()),
     /** T30 or T20. */
-    DECAY("Decay time", "s for 60 dB", 1, 0.5, "By T30 where the recording carries it, else T20.", (n, t) ->
-            n.decayTimeSeconds()),
+    DECAY(
+            "Decay time",
+            "s for 60 dB",
+            1,
+            0.5,
+            "By T30 where the recording carries it, else T20.",
+            (n, t) -> n.decayTimeSeconds()),
     /** EDT. */
     EARLY_DECAY(
             "Early decay",
@@ -36,8 +41,13 @@ public enum BoardQuantity {
             "Above (+) or below (−) equal temperament; how hard the finger pressed is in it.",
             Fingerboard.Note::pitchErrorCents),
     /** Where the spectrum has its middle. */
-    CENTROID("Spectral centroid", "Hz", 0, 200, "The middle of the spectrum: more is brighter.", (n, t) ->
-            n.result().spectralCentroidHz());
+    CENTROID(
+            "Spectral centroid",
+            "Hz",
+            0,
+            200,
+            "The middle of the spectrum: more is brighter.",
+            (n, t) -> n.result().spectralCentroidHz());
 
     private final String words;
     private final String unit;

@@ -22,7 +22,8 @@ final class NoteFacts {
         List<NoteFact> facts = new ArrayList<>();
         note.whyNoPlace().ifPresent(why -> facts.add(new NoteFact("Place", "none: " + why)));
         dead.ifPresent(why -> facts.add(new NoteFact("Framed", why)));
-        facts.add(new NoteFact("Pitch", orReason(result.pitch(), p -> pitch(p, settings.notes().a4Hz()))));
+        facts.add(new NoteFact(
+                "Pitch", orReason(result.pitch(), p -> pitch(p, settings.notes().a4Hz()))));
         if (note.place().isPresent()) {
             facts.add(new NoteFact(
                     "Off the fret",
@@ -31,7 +32,8 @@ final class NoteFacts {
         facts.add(new NoteFact("Inharmonicity B", orReason(result.inharmonicity(), NoteFacts::small)));
         facts.add(new NoteFact("Decay, 60 dB", orReason(result.decay().decayTime(), d -> decay(d))));
         facts.add(new NoteFact("Early decay", orReason(result.decay().early(), d -> seconds(d))));
-        facts.add(new NoteFact("Level LAFmax", orReason(note.lafMaxDb(), l -> Figures.text(l, 1) + " dB re full scale")));
+        facts.add(new NoteFact(
+                "Level LAFmax", orReason(note.lafMaxDb(), l -> Figures.text(l, 1) + " dB re full scale")));
         facts.add(new NoteFact("Centroid", orReason(result.spectralCentroidHz(), c -> Figures.text(c, 0) + " Hz")));
         result.warnings().forEach(w -> facts.add(new NoteFact("Beware", w)));
         return facts;
@@ -39,12 +41,14 @@ final class NoteFacts {
 
     private static String pitch(Pitch p, double a4Hz) {
         return Figures.text(p.hz(), 2) + " Hz; " + p.nearest() + " "
-                + (p.cents().value() > 0 ? "+" : "") + Figures.text(p.cents(), 1) + " cents (A4 = " + Figures.plain(a4Hz)
+                + (p.cents().value() > 0 ? "+" : "") + Figures.text(p.cents(), 1) + " cents (A4 = "
+                + Figures.plain(a4Hz)
                 + " Hz)";
     }
 
     private static String decay(DecayTime decay) {
-        return seconds(decay) + " by " + decay.range() + " (" + Figures.plain(decay.range().fromDb()) + " to "
+        return seconds(decay) + " by " + decay.range() + " ("
+                + Figures.plain(decay.range().fromDb()) + " to "
                 + Figures.plain(decay.range().toDb()) + " dB down)";
     }
 

@@ -40,8 +40,9 @@ final class NotePane {
         this.partials = partialTable();
         this.hear = Parts.button("_Hear it", "Plays the note from the kept recording (H)", model::hear);
         this.listen = Parts.button(
-                "Listen _blind…", "Takes this note to the blind listening", () -> model.stretch()
-                        .ifPresent(ways::listen));
+                "Listen _blind…",
+                "Takes this note to the blind listening",
+                () -> model.stretch().ifPresent(ways::listen));
         facts.setHgap(10);
         facts.setVgap(3);
         ColumnConstraints names = new ColumnConstraints();
@@ -93,8 +94,14 @@ final class NotePane {
                 Parts.column("Frequency (Hz)", 116, true, p -> Figures.text(p.frequencyHz(), 2)),
                 Parts.column("Level (dB)", 92, true, p -> Figures.text(p.levelDb(), 1)),
                 Parts.column("Decay (s)", 92, true, p -> seconds(p.decay().whole())),
-                Parts.column("early (s)", 92, true, p -> seconds(
-                        p.decay() instanceof PartialDecay.TwoStage ? p.decay().early() : Optional.empty())),
+                Parts.column(
+                        "early (s)",
+                        92,
+                        true,
+                        p -> seconds(
+                                p.decay() instanceof PartialDecay.TwoStage
+                                        ? p.decay().early()
+                                        : Optional.empty())),
                 Parts.column("late (s)", 92, true, p -> seconds(p.decay().late())),
                 Parts.column("Remark", 120, false, Partial::remark));
     }

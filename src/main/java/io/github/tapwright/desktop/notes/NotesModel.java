@@ -109,9 +109,11 @@ public final class NotesModel {
     /** Lists anew what can be looked at. */
     public void refresh() {
         work.start(
-                new Job<>("Listing sittings", progress -> useCases.listSittings().all().stream()
-                        .filter(s -> !s.procedure().equals(Procedure.BodyTaps.KEY))
-                        .toList()),
+                new Job<>(
+                        "Listing sittings",
+                        progress -> useCases.listSittings().all().stream()
+                                .filter(s -> !s.procedure().equals(Procedure.BodyTaps.KEY))
+                                .toList()),
                 choices::setAll);
     }
 
@@ -236,9 +238,7 @@ public final class NotesModel {
      */
     public List<NoteFact> facts() {
         return chosen().map(n -> NoteFacts.of(
-                        n,
-                        run().orElseThrow().settings(),
-                        n.place().flatMap(p -> board().flatMap(b -> b.dead(p)))))
+                        n, run().orElseThrow().settings(), n.place().flatMap(p -> board().flatMap(b -> b.dead(p)))))
                 .orElse(List.of());
     }
 
@@ -271,8 +271,9 @@ public final class NotesModel {
 
     /** Plays the chosen note from the kept original. */
     public void hear() {
-        stretch().ifPresent(s -> playback.play(new PlaybackModel.Asked(
-                noteTitle(), progress -> useCases.cutStretch().cut(s), 0, () -> {})));
+        stretch()
+                .ifPresent(s -> playback.play(new PlaybackModel.Asked(
+                        noteTitle(), progress -> useCases.cutStretch().cut(s), 0, () -> {})));
     }
 
     /**

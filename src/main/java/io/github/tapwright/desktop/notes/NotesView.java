@@ -110,9 +110,12 @@ public final class NotesView {
         box.setConverter(Parts.shown(model::title));
         box.setPlaceholder(Parts.paragraph("No sitting for notes or plucks yet."));
         box.setPrefWidth(330);
-        box.valueProperty().addListener((o, before, after) -> Optional.ofNullable(after)
-                .filter(s -> model.sitting().filter(m -> m.id().equals(s.id())).isEmpty())
-                .ifPresent(s -> model.open(s.id())));
+        box.valueProperty()
+                .addListener((o, before, after) -> Optional.ofNullable(after)
+                        .filter(s -> model.sitting()
+                                .filter(m -> m.id().equals(s.id()))
+                                .isEmpty())
+                        .ifPresent(s -> model.open(s.id())));
         return box;
     }
 
@@ -133,14 +136,21 @@ public final class NotesView {
                 "No notes.",
                 Parts.column("No.", 40, true, n -> Integer.toString(n + 1)),
                 Parts.column("At (s)", 66, true, n -> Figures.text(of(n).attackSeconds(), 2)),
-                Parts.column("Place", 130, false, n -> of(n)
-                        .place()
-                        .map(p -> "string " + p.string() + ", fret " + p.fret())
-                        .orElseGet(() -> "none: " + of(n).whyNoPlace().orElse(""))),
-                Parts.column("Pitch (Hz)", 130, true, n -> NoteFacts.orReason(
-                        of(n).result().pitch(), p -> Figures.text(p.hz(), 2))));
-        table.getSelectionModel().selectedItemProperty().addListener((o, before, after) -> Optional.ofNullable(after)
-                .ifPresent(model::choose));
+                Parts.column(
+                        "Place",
+                        130,
+                        false,
+                        n -> of(n).place()
+                                .map(p -> "string " + p.string() + ", fret " + p.fret())
+                                .orElseGet(() -> "none: " + of(n).whyNoPlace().orElse(""))),
+                Parts.column(
+                        "Pitch (Hz)",
+                        130,
+                        true,
+                        n -> NoteFacts.orReason(of(n).result().pitch(), p -> Figures.text(p.hz(), 2))));
+        table.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((o, before, after) -> Optional.ofNullable(after).ifPresent(model::choose));
         return table;
     }
 
@@ -160,11 +170,12 @@ public final class NotesView {
     }
 
     private void show() {
-        model.sitting().ifPresent(s -> sitting.getSelectionModel()
-                .select(model.choices().stream()
-                        .filter(c -> c.id().equals(s.id()))
-                        .findFirst()
-                        .orElse(null)));
+        model.sitting()
+                .ifPresent(s -> sitting.getSelectionModel()
+                        .select(model.choices().stream()
+                                .filter(c -> c.id().equals(s.id()))
+                                .findFirst()
+                                .orElse(null)));
         title.setText(model.sitting()
                 .map(s -> (model.plucks().isPresent() ? "Plucks of " : "Notes of ") + s.instrument() + ", sitting "
                         + s.id())
@@ -177,10 +188,10 @@ public final class NotesView {
             node.setTop(new VBox(6, row, summary, choice, board));
             node.setCenter(detail);
             node.setBottom(playback.node());
-            all.setItems(FXCollections.observableArrayList(IntStream.range(
-                            0, model.run().orElseThrow().notes().size())
-                    .boxed()
-                    .toList()));
+            all.setItems(FXCollections.observableArrayList(
+                    IntStream.range(0, model.run().orElseThrow().notes().size())
+                            .boxed()
+                            .toList()));
         } else {
             node.setTop(new VBox(6, row, summary));
             node.setCenter(model.plucks().isPresent() ? plucks : nothing());
@@ -192,8 +203,10 @@ public final class NotesView {
     }
 
     private static Node nothing() {
-        VBox box = new VBox(Parts.paragraph("Choose a sitting above. A sitting for notes begins on the shelf: New sitting,"
-                + " procedure notes; play every fret of every string, each left to ring for three seconds or more."));
+        VBox box = new VBox(
+                Parts.paragraph(
+                        "Choose a sitting above. A sitting for notes begins on the shelf: New sitting,"
+                                + " procedure notes; play every fret of every string, each left to ring for three seconds or more."));
         box.getStyleClass().add("pane");
         return box;
     }
@@ -202,9 +215,8 @@ public final class NotesView {
         meaning.setText(model.quantity().get().meaning()
                 + (settings.light().get() == io.github.tapwright.chart.Light.DAY ? " Darker" : " Brighter")
                 + " is more; framed ▾ is dead.");
-        int strings = model.run()
-                .map(r -> r.settings().tuning().openHz().size())
-                .orElse(0);
+        int strings =
+                model.run().map(r -> r.settings().tuning().openHz().size()).orElse(0);
         board.show(model.cells(), strings, settings.light().get(), model.note().get());
     }
 

@@ -19,15 +19,17 @@ final class PluckWords {
         words.add(run.plucks().size() + " plucks on " + means.size() + " open strings"
                 + (astray == 0 ? "." : "; " + astray + " with the pitch of no open string left out."));
         comparison(means).ifPresent(words::add);
-        words.add("± is half the 95 % interval of the mean of these plucks in this set-up; setting up again is not in it."
-                + " To hold two instruments against each other, compare their sittings.");
+        words.add(
+                "± is half the 95 % interval of the mean of these plucks in this set-up; setting up again is not in it."
+                        + " To hold two instruments against each other, compare their sittings.");
         return String.join(" ", words);
     }
 
     private static java.util.Optional<String> comparison(List<PluckMean> means) {
         List<PluckMean> judged = means.stream()
                 .filter(m -> m.lafMaxDb().filter(s -> s.count() > 1).isPresent())
-                .sorted(Comparator.comparingDouble(m -> -m.lafMaxDb().orElseThrow().mean()))
+                .sorted(Comparator.comparingDouble(
+                        m -> -m.lafMaxDb().orElseThrow().mean()))
                 .toList();
         if (judged.size() < 2) {
             return java.util.Optional.empty();

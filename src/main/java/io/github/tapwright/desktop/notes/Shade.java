@@ -36,8 +36,7 @@ public record Shade(String background, String letters) {
         }
         double luminance = luminance(mixed);
         boolean black = (luminance + 0.05) / 0.05 >= 1.05 / (luminance + 0.05);
-        return new Shade(
-                String.format("#%02x%02x%02x", mixed[0], mixed[1], mixed[2]), black ? BLACK : WHITE);
+        return new Shade(String.format("#%02x%02x%02x", mixed[0], mixed[1], mixed[2]), black ? BLACK : WHITE);
     }
 
     /**

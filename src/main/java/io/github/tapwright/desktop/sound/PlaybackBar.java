@@ -51,11 +51,7 @@ public final class PlaybackBar {
         slider.setAccessibleText("Playback level in dB");
         level.setLabelFor(slider);
         level.setMinWidth(110);
-        return Parts.row(
-                level,
-                slider,
-                Parts.button("Stop", "Stops the sound", model::stop),
-                playing);
+        return Parts.row(level, slider, Parts.button("Stop", "Stops the sound", model::stop), playing);
     }
 
     /**

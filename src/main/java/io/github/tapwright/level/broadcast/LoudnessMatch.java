@@ -62,8 +62,7 @@ public record LoudnessMatch(MatchedBy by, List<Double> loudnessLufs, List<Double
         if (sound.channelCount() != 1) {
             throw new IllegalArgumentException("sounds are matched by one channel, not " + sound.channelCount());
         }
-        ProgrammeLoudnessMeter meter =
-                new ProgrammeLoudnessMeter(new ChannelWeights(List.of(1.0)), sound.sampleRate());
+        ProgrammeLoudnessMeter meter = new ProgrammeLoudnessMeter(new ChannelWeights(List.of(1.0)), sound.sampleRate());
         meter.take(new double[][] {sound.channel(0)}, sound.length());
         return by.of(meter.finish());
     }

@@ -42,8 +42,8 @@ public record NewListening(
             throw new RefusedEntryException("listening needs two sounds at least; choose another one");
         }
         if (trialCount < FEWEST_TRIALS || trialCount > MOST_TRIALS) {
-            throw new RefusedEntryException("a listening has " + FEWEST_TRIALS + " to " + MOST_TRIALS
-                    + " questions, not " + trialCount);
+            throw new RefusedEntryException(
+                    "a listening has " + FEWEST_TRIALS + " to " + MOST_TRIALS + " questions, not " + trialCount);
         }
     }
 }

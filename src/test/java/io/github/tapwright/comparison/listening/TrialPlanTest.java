@@ -25,7 +25,8 @@ class TrialPlanTest {
     @Test
     void everyPairComesAsOftenAsAnyOtherOrOnceMore() {
         Map<Integer, Long> pairs = TrialPlan.of(7, 20, 4).stream()
-                .collect(Collectors.groupingBy(t -> 10 * Math.min(t.a(), t.b()) + Math.max(t.a(), t.b()), Collectors.counting()));
+                .collect(Collectors.groupingBy(
+                        t -> 10 * Math.min(t.a(), t.b()) + Math.max(t.a(), t.b()), Collectors.counting()));
 
         assertThat(pairs).hasSize(6);
         assertThat(pairs.values()).allMatch(n -> n == 3 || n == 4);
@@ -42,7 +43,8 @@ class TrialPlanTest {
         assertThat(share(all.stream().map(ListeningTrial::xIsA).toList())).isCloseTo(0.5, within(0.0112));
         assertThat(share(all.stream().map(t -> t.a() == 0).toList())).isCloseTo(0.5, within(0.0112));
         assertThat(share(all.stream().map(t -> t.x() == 0).toList())).isCloseTo(0.5, within(0.0112));
-        assertThat(share(all.stream().map(t -> t.xIsA() == (t.a() == 0)).toList())).isCloseTo(0.5, within(0.0112));
+        assertThat(share(all.stream().map(t -> t.xIsA() == (t.a() == 0)).toList()))
+                .isCloseTo(0.5, within(0.0112));
     }
 
     private static double share(List<Boolean> coins) {

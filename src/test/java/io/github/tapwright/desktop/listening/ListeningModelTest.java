@@ -105,8 +105,11 @@ class ListeningModelTest {
 
         assertThat(session().setUp().matchedBy()).isEqualTo(MatchedBy.MOMENTARY_MAXIMUM);
         assertThat(session().setUp().sounds()).allMatch(s -> s.gainDb() <= 0).anyMatch(s -> s.gainDb() == 0);
-        assertThat(desk.played).extracting(p -> p.sound().length()).containsOnly(desk.played.get(0).sound().length());
-        List<Double> heard = desk.played.stream().map(ListeningModelTest::loudness).toList();
+        assertThat(desk.played)
+                .extracting(p -> p.sound().length())
+                .containsOnly(desk.played.get(0).sound().length());
+        List<Double> heard =
+                desk.played.stream().map(ListeningModelTest::loudness).toList();
         // matched from the same samples, so only rounding is left
         assertThat(heard.get(1)).isCloseTo(heard.get(0), within(1e-6));
         assertThat(desk.played).allMatch(p -> p.gainDb() <= PlaybackModel.FIRST_LEVEL_DB);
@@ -135,8 +138,12 @@ class ListeningModelTest {
         model.play(Letter.X);
         assertThat(model.canAnswer()).isTrue();
         model.answer(true);
-        assertThat(session().answers()).singleElement().satisfies(a -> assertThat(a.playCount()).isEqualTo(4));
-        assertThat(model.heard().get()).as("the next question begins with silence").isEmpty();
+        assertThat(session().answers())
+                .singleElement()
+                .satisfies(a -> assertThat(a.playCount()).isEqualTo(4));
+        assertThat(model.heard().get())
+                .as("the next question begins with silence")
+                .isEmpty();
     }
 
     @Test
@@ -152,7 +159,9 @@ class ListeningModelTest {
         assertThat(model.result().get(0))
                 .startsWith("Told apart: 13 of 16 answers are right. Guessing alone brings 13 or more right in 1.1 %")
                 .contains("12 were needed for 5 % or less");
-        assertThat(model.limits()).anyMatch(w -> w.contains("one listener")).anyMatch(w -> w.contains("not which is better"));
+        assertThat(model.limits())
+                .anyMatch(w -> w.contains("one listener"))
+                .anyMatch(w -> w.contains("not which is better"));
         assertThat(model.matching()).hasSize(2);
     }
 
@@ -164,7 +173,9 @@ class ListeningModelTest {
         }
         // P(X ≥ 5 | 10) = 638/1024 = 62.3 %; P(X ≥ 9 | 10, ¾) = (10·3⁹ + 3¹⁰)/4¹⁰ = 24.4 %, worked by hand
         assertThat(model.result().get(0)).startsWith("Cannot tell: 5 of 10").contains("in 62 %");
-        assertThat(model.result().get(1)).contains("does not prove that the sounds are alike").contains("in 24 %");
+        assertThat(model.result().get(1))
+                .contains("does not prove that the sounds are alike")
+                .contains("in 24 %");
     }
 
     @Test

@@ -80,7 +80,9 @@ class NotesModelTest {
             model.quantity().set(quantity);
             assertThat(model.cells()).allSatisfy(cell -> {
                 assertThat(cell.share().orElseThrow()).isBetween(0.0, 1.0);
-                assertThat(cell.spoken()).startsWith("String " + cell.place().string()).contains(cell.text());
+                assertThat(cell.spoken())
+                        .startsWith("String " + cell.place().string())
+                        .contains(cell.text());
             });
         }
         assertThat(model.summary()).startsWith("4 attacks found, 4 of them notes on the fingerboard.");
@@ -102,7 +104,8 @@ class NotesModelTest {
                 })
                 .anySatisfy(f -> {
                     assertThat(f.name()).isEqualTo("Decay, 60 dB");
-                    assertThat(f.words()).containsAnyOf("by T20 (5 to 25 dB down)", "by T30 (5 to 35 dB down)", "cannot tell: ");
+                    assertThat(f.words())
+                            .containsAnyOf("by T20 (5 to 25 dB down)", "by T30 (5 to 35 dB down)", "cannot tell: ");
                 });
         assertThat(model.partials().get(0).frequencyHz().value()).isCloseTo(196.0, within(0.3));
         assertThat(model.picture()).isPresent();

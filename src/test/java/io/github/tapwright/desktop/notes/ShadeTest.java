@@ -13,7 +13,9 @@ class ShadeTest {
     @EnumSource(Light.class)
     void lettersCanBeReadOnEveryShade(Light light) {
         for (int i = 0; i <= 200; i++) {
-            assertThat(Shade.of(i / 200.0, light).contrast()).as("share %s", i / 200.0).isGreaterThanOrEqualTo(4.5);
+            assertThat(Shade.of(i / 200.0, light).contrast())
+                    .as("share %s", i / 200.0)
+                    .isGreaterThanOrEqualTo(4.5);
         }
     }
 
@@ -24,6 +26,7 @@ class ShadeTest {
         assertThat(ends).hasSize(14);
         Shade faint = Shade.of(0, light);
         Shade strong = Shade.of(1, light);
-        assertThat(new Shade(faint.background(), strong.background()).contrast()).isGreaterThan(7);
+        assertThat(new Shade(faint.background(), strong.background()).contrast())
+                .isGreaterThan(7);
     }
 }
