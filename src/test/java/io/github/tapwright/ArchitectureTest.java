@@ -40,7 +40,8 @@ class ArchitectureTest {
     private static final Set<String> MATHEMATICS =
             Set.of("recording", "signal", "tap", "mode", "note", "level", "climate", "statistics");
     private static final Set<String> WORKSHOP = union(MATHEMATICS, Set.of("instrument", "sitting"));
-    private static final Set<String> SERVICES = Set.of("archive", "audio", "exchange", "chart", "report", "comparison");
+    private static final Set<String> SERVICES =
+            Set.of("archive", "audio", "exchange", "chart", "report", "comparison", "validation");
 
     /** Which of our packages each of our packages may know. */
     private static final Map<String, Set<String>> ARROWS = Map.ofEntries(
@@ -55,9 +56,10 @@ class ArchitectureTest {
             Map.entry("instrument", MATHEMATICS),
             Map.entry("sitting", union(MATHEMATICS, Set.of("instrument"))),
             Map.entry("comparison", WORKSHOP),
+            Map.entry("validation", MATHEMATICS),
             Map.entry("archive", WORKSHOP),
             Map.entry("audio", WORKSHOP),
-            Map.entry("exchange", union(WORKSHOP, Set.of("comparison"))),
+            Map.entry("exchange", union(WORKSHOP, Set.of("comparison", "validation"))),
             Map.entry("chart", WORKSHOP),
             Map.entry("report", union(WORKSHOP, Set.of("chart", "comparison"))),
             Map.entry("cli", union(WORKSHOP, SERVICES)),

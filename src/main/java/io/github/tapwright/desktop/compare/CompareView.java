@@ -85,7 +85,7 @@ public final class CompareView {
                 Parts.named("A", first),
                 Parts.named("B", chooser("Second sitting, B", model.second())),
                 Parts.named("Compare all the same, because", despite),
-                Parts.button("_Compare", "Compares B with A", model::compare));
+                Parts.button("_Set B against A", "Compares the two sittings", model::compare));
         VBox reading = new VBox(
                 10,
                 Parts.heading("May they be compared?", "part-title"),
@@ -98,6 +98,7 @@ public final class CompareView {
         scroll.setAccessibleText("Comparability and meaning");
         SplitPane figures = new SplitPane(curves, changes);
         figures.setOrientation(Orientation.VERTICAL);
+        figures.setDividerPositions(0.6);
         SplitPane split = new SplitPane(scroll, figures);
         split.setDividerPositions(0.44);
         VBox.setVgrow(split, Priority.ALWAYS);
@@ -118,7 +119,7 @@ public final class CompareView {
     private static TableView<ResonanceChange> changeTable() {
         return Parts.table(
                 "Differences, B minus A",
-                "Choose two sittings and press Compare.",
+                "Choose two sittings and press Set B against A.",
                 Parts.column("Resonance", 130, false, CompareModel::name),
                 Parts.column("A (Hz)", 75, true, c -> Figures.text(c.first().frequencyHz().value(), 2)),
                 Parts.column("B (Hz)", 75, true, c -> Figures.text(c.second().frequencyHz().value(), 2)),

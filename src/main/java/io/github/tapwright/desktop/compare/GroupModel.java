@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.compare;
 
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.group.CompareGroups;
@@ -13,7 +14,9 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.ShopNumber;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
@@ -114,8 +117,16 @@ public final class GroupModel {
             words.add("Where a group has fewer than " + GroupFigures.FEWEST + " instruments nothing can be said: measure that many of each at least."
                     + " The points show what was measured.");
         }
-        study.leftOut()
-                .forEach(l -> words.add("Left out: sitting " + l.sitting() + " of " + l.instrument() + ", " + l.reason()));
+        leftOut(study).forEach((reason, sittings) -> words.add("Left out, " + reason + ": sittings " + sittings));
         return List.copyOf(words);
+    }
+
+    private static Map<String, String> leftOut(GroupStudy study) {
+        return study.leftOut().stream()
+                .collect(Collectors.groupingBy(
+                        LeftOut::reason,
+                        LinkedHashMap::new,
+                        Collectors.mapping(
+                                l -> l.sitting() + " of " + l.instrument(), Collectors.joining(", "))));
     }
 }
