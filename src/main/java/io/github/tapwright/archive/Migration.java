@@ -25,7 +25,8 @@ record Migration(int version, List<String> statements) {
             "006-added-mass-and-rest.sql",
             "007-live-recordings.sql",
             "008-shop.sql",
-            "009-digests.sql");
+            "009-digests.sql",
+            "010-listening.sql");
 
     private static final Map<Integer, SqlWork<Integer>> FILLINGS = Map.of(9, TapDigestTable::fill);
 

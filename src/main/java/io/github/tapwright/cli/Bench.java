@@ -37,6 +37,7 @@ import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
 import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.sitting.listening.ListListenings;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
@@ -236,6 +237,10 @@ final class Bench {
 
         ListCalibrations listCalibrations() {
             return new ListCalibrations(archive.calibrations());
+        }
+
+        ListListenings listListenings() {
+            return new ListListenings(archive.listenings());
         }
 
         ShowCalibration showCalibration() {
