@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.part;
 
 import java.util.Collection;
+import java.util.List;
 import javafx.beans.property.Property;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -211,7 +212,7 @@ public final class Parts {
         TableView<R> table = new TableView<>();
         table.setAccessibleText(name);
         table.setPlaceholder(paragraph(nothing));
-        table.getColumns().setAll(columns);
+        table.getColumns().setAll(List.of(columns));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         return table;
     }
