@@ -1,7 +1,6 @@
 package io.github.tapwright.desktop.part;
 
 import java.util.Collection;
-import java.util.List;
 import javafx.beans.property.Property;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -212,7 +211,9 @@ public final class Parts {
         TableView<R> table = new TableView<>();
         table.setAccessibleText(name);
         table.setPlaceholder(paragraph(nothing));
-        table.getColumns().setAll(List.of(columns));
+        for (TableColumn<R, ?> column : columns) {
+            table.getColumns().add(column);
+        }
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         return table;
     }
