@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -155,6 +156,38 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .haveNameMatching(".*\\.archive\\.(Archive|Restore)"));
+    }
+
+    @Test
+    void onlyTheCompositionRootKnowsWhichArchiveAndWhichSoundTheScreensUse() {
+        holds(noClasses()
+                .that()
+                .resideInAPackage(pattern("desktop"))
+                .and()
+                .haveNameNotMatching(".*\\.OpenDesk(\\$.*)?")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(pattern("audio"))
+                .orShould()
+                .dependOnClassesThat()
+                .haveNameMatching(".*\\.archive\\.(Archive|Restore)"));
+    }
+
+    @Test
+    void screensDoNotKnowEachOther() {
+        for (String screen : List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
+            holds(noClasses()
+                    .that()
+                    .resideInAPackage(ROOT + ".desktop." + screen + "..")
+                    .should()
+                    .dependOnClassesThat(resideInAPackage(ROOT + ".desktop..")
+                            .and(not(resideInAnyPackage(
+                                    ROOT + ".desktop." + screen + "..",
+                                    ROOT + ".desktop.part..",
+                                    ROOT + ".desktop.plot..",
+                                    ROOT + ".desktop.settings..",
+                                    ROOT + ".desktop.work..")))));
+        }
     }
 
     @Test

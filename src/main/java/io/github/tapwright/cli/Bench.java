@@ -12,6 +12,8 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -204,6 +206,17 @@ final class Bench {
 
         FindTaps findTaps() {
             return new FindTaps(archive.sittings());
+        }
+
+        MakeReport makeReport() {
+            return new MakeReport(
+                    new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
+                    new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                    clock.getZone());
+        }
+
+        EditShop editShop() {
+            return new EditShop(archive.shop(), clock);
         }
 
         NameResonance nameResonance() {

@@ -41,6 +41,8 @@ final class Commands implements Runnable {
         line.addSubcommand(new TrendCommand(bench, terminal));
         line.addSubcommand(new RepeatabilityCommand(bench, terminal));
         line.addSubcommand(new ModelCommand(bench, terminal));
+        line.addSubcommand(new ReportCommand(bench, terminal));
+        line.addSubcommand(group(new ShopGroup(), ShopGroup.commands(bench, terminal)));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));

@@ -65,7 +65,8 @@ public final class SoundBlock {
                     samples[c][n] = (short) ((bytes[at] & 0xFF) | (bytes[at + 1] << 8)) / 0x1p15;
                     at += 2;
                 } else {
-                    samples[c][n] = ((bytes[at] & 0xFF) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at + 2] << 16)) / 0x1p23;
+                    samples[c][n] =
+                            ((bytes[at] & 0xFF) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at + 2] << 16)) / 0x1p23;
                     at += 3;
                 }
             }
