@@ -49,8 +49,10 @@ final class ClientTaps {
     private Section inShort() {
         List<Node> words = new ArrayList<>();
         long used = result.strikes().stream().filter(Strike::used).count();
-        String taps = "The body was tapped and the sound recorded; " + used + " of " + result.strikes().size()
-                + " taps were good enough to use.";
+        String taps = result.strikes().isEmpty()
+                ? "The recording was searched for taps on the body; none stands out from its noise."
+                : "The body was tapped and the sound recorded; " + used + " of "
+                        + result.strikes().size() + " taps were good enough to use.";
         words.add(Words.paragraph(taps + " " + summary()));
         TapSittings.objection(matter.sitting())
                 .filter(why -> !result.resonances().isEmpty())

@@ -57,7 +57,9 @@ final class WhatItTells {
                         .filter(r -> r.name().isPresent())
                         .count();
         if (unnamed > 0) {
-            cannot.add("how the body moves at the " + unnamed + " other resonances that were found: a microphone in front does not show it");
+            cannot.add("how the body moves at the "
+                    + (unnamed == 1 ? "other resonance" : unnamed + " other resonances")
+                    + " found: a microphone in front does not show it");
         }
         return cannot;
     }

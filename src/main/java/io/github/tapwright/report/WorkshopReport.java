@@ -100,7 +100,7 @@ final class WorkshopReport {
     }
 
     private static Section methods(Sitting sitting) {
-        Grid grid = Grid.of("analysis", "made at (UTC)|", "method|", "settings|");
+        Grid grid = Grid.of("analysis", "made at (UTC)", "method", "settings|");
         for (Analysis a : sitting.analyses()) {
             grid.add(
                     Integer.toString(a.number()),
