@@ -180,7 +180,7 @@ final class CaptureTables implements CaptureStore {
     }
 
     private void end(CaptureId id, String state) {
-        database.write(connection ->
-                Insert.into("capture").put("state", state).updateWhere(connection, "id", id.number()));
+        database.write(
+                connection -> Insert.into("capture").put("state", state).updateWhere(connection, "id", id.number()));
     }
 }

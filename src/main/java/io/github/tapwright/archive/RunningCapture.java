@@ -82,7 +82,7 @@ final class RunningCapture implements Capture {
     }
 
     private void end(Optional<String> writer) {
-        database.write(connection ->
-                Insert.into("capture").put("writer", writer).updateWhere(connection, "id", id.number()));
+        database.write(
+                connection -> Insert.into("capture").put("writer", writer).updateWhere(connection, "id", id.number()));
     }
 }

@@ -34,8 +34,11 @@ final class LineReading implements RunningInput {
     private volatile boolean stopping;
     private volatile boolean ended;
     private long framesRead;
+    private long framesHandedOn;
     private long droppedFrames;
 
+    /** Where the system heeds priorities at all, reading goes before everything that can wait. */
+    @SuppressWarnings("ThreadPriorityCheck")
     LineReading(String device, TargetDataLine line, LiveFormat format) {
         this.device = device;
         this.format = format;
@@ -50,7 +53,7 @@ final class LineReading implements RunningInput {
     }
 
     private void read() {
-        byte[] buffer = new byte[(int) (BLOCK_SECONDS * format.rateHz()) * format.frameBytes()];
+        byte[] buffer = new byte[((int) (BLOCK_SECONDS * format.rateHz())) * format.frameBytes()];
         try {
             while (!stopping) {
                 int count = line.read(buffer, 0, buffer.length);
@@ -76,6 +79,7 @@ final class LineReading implements RunningInput {
             droppedFrames += block.frames();
         } else {
             noteDropped();
+            framesHandedOn += block.frames();
         }
     }
 
@@ -91,7 +95,7 @@ final class LineReading implements RunningInput {
 
     private void noteDropped() {
         if (droppedFrames > 0) {
-            double at = (double) (framesRead - droppedFrames) / format.rateHz();
+            double at = (double) framesHandedOn / format.rateHz();
             add(new Loss(at, droppedFrames, "the disk was too slow to take it; record to another disk"));
             droppedFrames = 0;
         }

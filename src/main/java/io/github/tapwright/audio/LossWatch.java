@@ -29,6 +29,8 @@ final class LossWatch {
     private Optional<Double> lagBefore = Optional.empty();
     private double lastReadSeconds;
     private boolean ranFull;
+    /** A stretch that began before the gap still has the small lag of its beginning; the step shows in the next. */
+    private boolean ranFullBefore;
 
     LossWatch(LiveFormat format, long capacityFrames) {
         this.format = format;
@@ -67,16 +69,18 @@ final class LossWatch {
     private void begin(double seconds) {
         stretchEndSeconds = seconds + STRETCH_SECONDS;
         smallestLag = Double.POSITIVE_INFINITY;
+        ranFullBefore = ranFull;
         ranFull = false;
     }
 
     private Optional<Loss> loss(double step, long framesRead) {
-        double limit = (ranFull ? STEP_SECONDS : STEP_IN_ANY_CASE_SECONDS) * format.rateHz();
+        boolean wasFull = ranFull || ranFullBefore;
+        double limit = (wasFull ? STEP_SECONDS : STEP_IN_ANY_CASE_SECONDS) * format.rateHz();
         if (step < limit) {
             return Optional.empty();
         }
         double at = Math.max(0, (double) framesRead / format.rateHz() - STRETCH_SECONDS);
-        String reason = ranFull
+        String reason = wasFull
                 ? "the computer was too busy to fetch it; close other programs"
                 : "the sound card paused or the computer slept";
         return Optional.of(new Loss(at, Math.round(step), reason));

@@ -21,13 +21,13 @@ import javax.sound.sampled.TargetDataLine;
 public final class SoundCard implements LiveInput {
 
     /** Long enough for a machine that is busy for a moment; blocks are fetched much more often. */
-    private static final double BUFFER_SECONDS = 1;
+    private static final double BUFFER_SECONDS = 0.4;
 
     @Override
     public List<InputDevice> devices() {
         return Arrays.stream(AudioSystem.getMixerInfo())
-                .map(info -> new InputDevice(
-                        info.getName(), info.getDescription(), offered(AudioSystem.getMixer(info))))
+                .map(info ->
+                        new InputDevice(info.getName(), info.getDescription(), offered(AudioSystem.getMixer(info))))
                 .filter(device -> !device.formats().isEmpty())
                 .toList();
     }
@@ -73,7 +73,7 @@ public final class SoundCard implements LiveInput {
     private static RunningInput start(InputDevice device, LiveFormat format) {
         try {
             TargetDataLine line = (TargetDataLine) mixer(device).getLine(line(format));
-            line.open(audioFormat(format), (int) (BUFFER_SECONDS * format.rateHz()) * format.frameBytes());
+            line.open(audioFormat(format), ((int) (BUFFER_SECONDS * format.rateHz())) * format.frameBytes());
             return new LineReading(device.name(), line, format);
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new UnreadableRecordingException(

@@ -6,6 +6,7 @@ import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
+import io.github.tapwright.audio.SoundCard;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
@@ -36,10 +37,15 @@ import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
 import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.sitting.listening.ListListenings;
+import io.github.tapwright.sitting.live.InputDevice;
+import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.RecordLive;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** Where the parts are joined: sound files, archive and clock on one side, the use cases on the other. */
@@ -89,6 +95,11 @@ final class Bench {
 
     CheckCalibration checkCalibration() {
         return new CheckCalibration(Bench::open);
+    }
+
+    /** What one can record from. */
+    List<InputDevice> inputDevices() {
+        return new SoundCard().devices();
     }
 
     /** Opens an archive; a new one is made only where one is asked for, so that a slip in a name makes none. */
@@ -157,6 +168,14 @@ final class Bench {
                     archive.instruments(), archive.sittings(), archive.calibrations(), Bench::open, clock);
         }
 
+        RecordLive recordLive() {
+            return new RecordLive(archive.instruments(), new SoundCard(), archive.captures(), clock);
+        }
+
+        KeepCapture keepCapture() {
+            return new KeepCapture(archive.captures(), addSitting());
+        }
+
         ListSittings listSittings() {
             return new ListSittings(archive.instruments(), archive.sittings());
         }
@@ -218,6 +237,10 @@ final class Bench {
 
         ListCalibrations listCalibrations() {
             return new ListCalibrations(archive.calibrations());
+        }
+
+        ListListenings listListenings() {
+            return new ListListenings(archive.listenings());
         }
 
         ShowCalibration showCalibration() {

@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.validation.ValidationBook;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,7 +15,7 @@ import picocli.CommandLine.Spec;
         description = "An acoustic test and voicing bench for finished guitars.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 done, but nothing usable was found; 2 wrong use;",
+            "Exit codes: 0 done; 1 done, but nothing usable was found (validate: a check failed); 2 wrong use;",
             "3 a recording cannot be read; 4 archive trouble."
         })
 final class Commands implements Runnable {
@@ -34,6 +35,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new LevelCommand(bench, terminal));
         line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
         line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        line.addSubcommand(new RecordCommand(bench, terminal));
         line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
         line.addSubcommand(new CompareCommand(bench, terminal));
         line.addSubcommand(new TrendCommand(bench, terminal));
@@ -45,6 +47,7 @@ final class Commands implements Runnable {
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));
         line.addSubcommand(new RestoreCommand(bench, terminal));
+        line.addSubcommand(new ValidateCommand(ValidationBook.shipped(), terminal));
         line.addSubcommand(new DemoCommand(bench, terminal));
         line.addSubcommand(new HelpCommand());
         name(line);

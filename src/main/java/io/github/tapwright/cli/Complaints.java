@@ -19,7 +19,11 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
 
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
-        PrintWriter err = command.getErr();
+        return complain(failure, command.getErr());
+    }
+
+    /** Writes one line about a failure; gives the exit code. */
+    static int complain(Exception failure, PrintWriter err) {
         if (failure instanceof UnreadableRecordingException) {
             return complain(err, message(failure), ExitCode.UNREADABLE);
         }

@@ -1,7 +1,6 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
-import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
@@ -45,15 +44,6 @@ final class SittingAddCommand extends ArchiveCommand {
         SittingRequest request = new SittingRequest(
                 new ShopNumber(number), taken.moment(zone), conditions.conditions(), files, procedure.procedure());
         Sitting sitting = open.addSitting().add(request, terminal().progress());
-        if (json) {
-            terminal().print(ArchiveJson.sitting(sitting, open.findTaps().near(sitting)));
-        } else {
-            new SittingText(terminal(), zone).print(sitting, open.findTaps().near(sitting));
-        }
-        boolean found = sitting.latest().findings().areUsable();
-        if (!found) {
-            terminal().note("the sitting is kept, but nothing usable was found in its recordings");
-        }
-        return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+        return new SittingAnswer(bench(), terminal(), json).give(open, sitting);
     }
 }

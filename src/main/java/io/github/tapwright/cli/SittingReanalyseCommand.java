@@ -1,12 +1,15 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +34,16 @@ final class SittingReanalyseCommand extends ArchiveCommand {
             description = "Frequencies to report, in Hz; as before if left out.")
     private Optional<TapSettings> settings = Optional.empty();
 
+    @Option(
+            names = "--set-aside",
+            paramLabel = "N",
+            split = ",",
+            description = "Strikes not to use, by their numbers in sitting show; as before if left out.")
+    private List<Integer> unwanted = List.of();
+
+    @Option(names = "--use-all", description = "Take back every strike that was set aside.")
+    private boolean all;
+
     SittingReanalyseCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
     }
@@ -51,9 +64,14 @@ final class SittingReanalyseCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
+        if (!unwanted.isEmpty() && (all || which.all || which.some.size() != 1)) {
+            throw new RefusedEntryException(
+                    "--set-aside numbers the strikes of one sitting; name one, without --use-all");
+        }
         List<SittingId> ids = which.all
                 ? open.listSittings().all().stream()
-                        .filter(s -> settings.isEmpty() || s.procedure().equals(Procedure.BodyTaps.KEY))
+                        .filter(s ->
+                                (settings.isEmpty() && !all) || s.procedure().equals(Procedure.BodyTaps.KEY))
                         .map(SittingSummary::id)
                         .toList()
                 : which.some;
@@ -63,8 +81,8 @@ final class SittingReanalyseCommand extends ArchiveCommand {
 
     private void reanalyse(OpenBench open, SittingId id) {
         Sitting before = open.showSitting().show(id);
-        Analysis latest =
-                open.reanalyseSitting().reanalyse(id, settings, terminal().progress());
+        Analysis latest = open.reanalyseSitting()
+                .reanalyse(id, settings(before), terminal().progress());
         if (latest.number() == before.latest().number()) {
             terminal().say("Sitting %s: every figure is the same, nothing added", id);
             return;
@@ -78,6 +96,31 @@ final class SittingReanalyseCommand extends ArchiveCommand {
                         count(latest),
                         before.latest().methodVersion(),
                         count(before.latest()));
+    }
+
+    /** What was said, over what the latest analysis of taps had. */
+    private Optional<TapSettings> settings(Sitting before) {
+        Optional<TapResult> taps = before.latest().taps();
+        if (taps.isEmpty() || (settings.isEmpty() && unwanted.isEmpty() && !all)) {
+            return settings;
+        }
+        TapSettings known = taps.get().settings();
+        TapSettings wanted = settings.orElse(known);
+        if (all) {
+            return Optional.of(wanted.withSetAside(List.of()));
+        }
+        return Optional.of(wanted.withSetAside(
+                unwanted.isEmpty()
+                        ? known.setAside()
+                        : unwanted.stream().map(n -> strike(taps.get(), n)).toList()));
+    }
+
+    private static SetAside strike(TapResult taps, int number) {
+        if (number < 1 || number > taps.strikes().size()) {
+            throw new RefusedEntryException("there is no strike " + number + "; sitting show numbers them from 1 to "
+                    + taps.strikes().size());
+        }
+        return SetAside.of(taps.strikes().get(number - 1));
     }
 
     private static String count(Analysis analysis) {

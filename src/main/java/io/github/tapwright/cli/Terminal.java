@@ -29,4 +29,9 @@ record Terminal(PrintWriter out, PrintWriter err, Progress progress) {
         err.println("tapwright: " + text);
         err.flush();
     }
+
+    /** Whether a person watches standard error. */
+    boolean isWatched() {
+        return progress != Progress.SILENT;
+    }
 }

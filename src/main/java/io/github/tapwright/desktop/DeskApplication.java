@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
@@ -34,7 +35,8 @@ public final class DeskApplication extends Application {
             shell = opened;
             stage.setScene(opened.scene(WIDTH, HEIGHT));
             stage.show();
-            opened.begin();
+            // Later, because a window that has just opened gives the keyboard to the first thing on it.
+            Platform.runLater(opened::begin);
         } catch (IOException | RuntimeException e) {
             log.accept(e);
             stage.setScene(new Scene(new Label(cannotOpen(folder, e)), WIDTH / 2, HEIGHT / 2));

@@ -1,6 +1,7 @@
 package io.github.tapwright.exchange;
 
 import io.github.tapwright.tap.Rejection;
+import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.Strike;
 import io.github.tapwright.tap.TapSettings;
 import java.util.List;
@@ -31,11 +32,15 @@ record StrikeRow(String file, int number, Strike strike) {
                     "rejection_figures",
                     r -> r.strike.rejections().stream().map(Rejection::figure).toList()));
 
+    private static final List<Field<SetAside>> SET_ASIDE =
+            List.of(Field.of("recording", s -> s.source() + 1), Field.of("onset_s", SetAside::onsetSeconds));
+
     static final List<Field<TapSettings>> SETTINGS = List.of(
             Field.of("low_hz", TapSettings::lowHz),
             Field.of("high_hz", TapSettings::highHz),
             Field.of("longest_decay_s", TapSettings::longestDecaySeconds),
-            Field.of("minimum_snr_db", TapSettings::minimumSnrDb));
+            Field.of("minimum_snr_db", TapSettings::minimumSnrDb),
+            Field.of("set_aside", s -> JsonText.array(SET_ASIDE, s.setAside())));
 
     static List<StrikeRow> of(List<String> files, List<Strike> strikes) {
         return IntStream.range(0, strikes.size())

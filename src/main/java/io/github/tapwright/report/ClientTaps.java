@@ -10,6 +10,7 @@ import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ final class ClientTaps {
                 : "The body was tapped and the sound recorded; " + used + " of "
                         + result.strikes().size() + " taps were good enough to use.";
         words.add(Words.paragraph(taps + " " + summary()));
-        TapSittings.objection(matter.sitting())
+        TapSittings.objection(SittingOutline.of(matter.sitting()))
                 .filter(why -> !result.resonances().isEmpty())
                 .ifPresent(why -> words.add(Words.paragraph(
                         "This is not the instrument as it is played: " + why + ". Do not compare it with others.")));

@@ -11,7 +11,7 @@ import io.github.tapwright.report.picture.GroupPictures;
 import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.report.xhtml.Tag;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
@@ -121,7 +121,7 @@ final class GroupReport {
         for (GroupStudy.Membership m : study.members()) {
             lines.add(m.group() + ": " + m.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
-                    + m.sittings().stream().map(Sitting::id).map(Object::toString).collect(Collectors.joining(", "))
+                    + m.sittings().stream().map(SittingOutline::id).map(Object::toString).collect(Collectors.joining(", "))
                     + ")");
         }
         study.leftOut().forEach(l -> lines.add("left out, sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason()));

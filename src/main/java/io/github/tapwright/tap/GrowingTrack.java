@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A tap track while its recording still runs: fed block by block, and asked for its last part at any moment.
+ * A tap track while its recording still runs: fed block by block, and asked for a recent part at any moment.
  *
  * <p>Each channel is decimated once, as it comes. Of several channels the one with the most energy so far is given.
  */
@@ -25,7 +25,7 @@ public final class GrowingTrack {
      * @param sampleRate of every block
      * @param channelCount of every block, at least 1
      * @param settings the band to keep
-     * @param keptSeconds how much of the past {@link #last} can give
+     * @param keptSeconds how much of the past {@link #part} can give
      * @throws IllegalArgumentException if the rate is too low for the band
      */
     public GrowingTrack(SampleRate sampleRate, int channelCount, TapSettings settings, double keptSeconds) {
@@ -90,29 +90,45 @@ public final class GrowingTrack {
      * @param track the part, whose times count from its own start
      * @param startSeconds when it starts, from the start of the recording
      */
-    public record Part(TapTrack track, double startSeconds) {}
+    public record Part(TapTrack track, double startSeconds) {
+
+        /**
+         * When it ends.
+         *
+         * @return seconds from the start of the recording
+         */
+        public double endSeconds() {
+            return startSeconds + track.durationSeconds();
+        }
+    }
 
     /**
-     * What was heard last.
+     * What was heard in a stretch of time.
      *
-     * @param fromSeconds where the part should start, from the start of the recording; later if that is forgotten
+     * @param fromSeconds where it should start, from the start of the recording; later if that is forgotten
+     * @param toSeconds where it should end; earlier if that was not heard yet
      * @return a copy, so that the recording can go on meanwhile
      */
-    public Part last(double fromSeconds) {
+    public Part part(double fromSeconds, double toSeconds) {
         Growing chosen = channels.get(loudest());
+        long end = Math.min(chosen.signal.end() * factor, aligned(Math.min(toSeconds, 1e9) + 1e-9));
+        end = toSeconds >= completeSeconds() ? chosen.signal.end() * factor : end;
         long oldest = Math.max(0, frames - keptFrames);
-        long wanted = Math.max(oldest, (long) Math.floor(fromSeconds * sampleRate.hertz()));
-        wanted = Math.min(wanted, chosen.signal.end() * factor);
-        long start = Math.max(0, wanted / alignment * alignment);
+        long start = Math.min(aligned(Math.max(fromSeconds, sampleRate.seconds(oldest))), end / alignment * alignment);
         TapTrack track = new TapTrack(
                 sampleRate,
                 channels.size(),
                 loudest(),
                 factor,
                 chosen.decimator.reach(),
-                chosen.signal.from(start / factor),
+                chosen.signal.between(start / factor, end / factor),
                 chosen.peaks.from(start));
         return new Part(track, sampleRate.seconds(start));
+    }
+
+    private long aligned(double seconds) {
+        long sample = (long) Math.floor(seconds * sampleRate.hertz());
+        return sample / alignment * alignment;
     }
 
     private int loudest() {

@@ -34,8 +34,8 @@ final class RecentSignal {
         return firstPosition + length;
     }
 
-    /** A copy of what was heard from a position on, which must not be forgotten yet. */
-    double[] from(long position) {
-        return Arrays.copyOfRange(samples, Math.toIntExact(position - firstPosition), length);
+    /** A copy of what was heard between two positions, which must not be forgotten yet. */
+    double[] between(long from, long to) {
+        return Arrays.copyOfRange(samples, Math.toIntExact(from - firstPosition), Math.toIntExact(to - firstPosition));
     }
 }

@@ -12,14 +12,12 @@ final class StrikeJudge {
 
     private static final double MUCH_SHORTER = 0.6;
     private static final int FEWEST_FELLOWS = 3;
-    private static final double END_SECONDS = 0.02;
 
-    private final List<TapTrack> tracks;
+    private final List<HeardTrack> tracks;
     private final TapSettings settings;
     private final List<Candidate> candidates = new ArrayList<>();
-    private final List<Hum> hums = new ArrayList<>();
 
-    StrikeJudge(List<TapTrack> tracks, TapSettings settings) {
+    StrikeJudge(List<HeardTrack> tracks, TapSettings settings) {
         this.tracks = tracks;
         this.settings = settings;
     }
@@ -39,19 +37,16 @@ final class StrikeJudge {
         return new StrikeSet(strikes, Optional.of(decays(used)), notes());
     }
 
-    private void collect(int source, TapTrack track) {
-        // Where a file ends in the middle of a sound, the cut itself looks like a contact.
-        List<Contact> contacts = ContactFinder.find(track).stream()
-                .filter(c -> c.onsetSeconds() < track.durationSeconds() - END_SECONDS)
-                .toList();
-        Hum hum = MainsHum.find(track, contacts, settings.highHz());
-        hums.add(hum);
-        QuietedTrack quieted =
-                new QuietedTrack(track, QuietedTrack.withoutTones(track, hum.tonesHz(), contacts), settings);
+    private void collect(int source, HeardTrack track) {
+        List<Contact> contacts = track.contacts();
         for (int i = 0; i < contacts.size(); i++) {
             double next = i + 1 < contacts.size() ? contacts.get(i + 1).onsetSeconds() : Double.POSITIVE_INFINITY;
-            candidates.add(new Candidate(source, contacts.get(i), quieted, next, settings));
+            candidates.add(new Candidate(source, contacts.get(i), track.quieted(), next, settings));
         }
+    }
+
+    private Hum hum() {
+        return Hum.shared(tracks.stream().map(HeardTrack::hum).toList());
     }
 
     private List<Candidate> used() {
@@ -106,17 +101,17 @@ final class StrikeJudge {
     }
 
     private Decays decays(List<Candidate> used) {
-        double rate = tracks.get(0).decimatedRateHz();
+        double rate = tracks.get(0).track().decimatedRateHz();
         double seconds =
                 used.stream().mapToDouble(Candidate::availableSeconds).min().orElseThrow();
         int length = Fourier.quickLength((int) Math.floor(seconds * rate));
         double[][] samples = used.stream().map(c -> c.decay(length)).toArray(double[][]::new);
-        return new Decays(rate, samples, Hum.shared(hums).tonesHz());
+        return new Decays(rate, samples, hum().tonesHz());
     }
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
-        Hum hum = Hum.shared(hums);
+        Hum hum = hum();
         if (hum.isHeard()) {
             notes.add(String.format(
                     Locale.ROOT,

@@ -8,6 +8,7 @@ import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.RejectionReason;
 import io.github.tapwright.tap.ResponseCurve;
+import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.Strike;
 import io.github.tapwright.tap.TapSettings;
 import java.util.List;
@@ -44,7 +45,7 @@ final class TestResults {
                         resonance(lowHz, Optional.of(ModeName.MAIN_AIR), 4.5),
                         resonance(highHz, Optional.empty(), Double.POSITIVE_INFINITY)),
                 List.of("one strike only", "no spread is known"),
-                new TapSettings(70, 900, 0.7, 11.5),
+                new TapSettings(70, 900, 0.7, 11.5).withSetAside(List.of(new SetAside(0, 1.25), new SetAside(1, 0.5))),
                 methodVersion);
     }
 

@@ -1,22 +1,26 @@
 package io.github.tapwright.desktop.response;
 
 import io.github.tapwright.chart.ChartFile;
-import io.github.tapwright.chart.Mark;
 import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.tap.SetAside;
+import io.github.tapwright.tap.Strike;
+import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -33,6 +37,7 @@ public final class ResponseModel {
     private final ListSittings listSittings;
     private final ShowSitting showSitting;
     private final NameResonance nameResonance;
+    private final ReanalyseSitting reanalyseSitting;
     private final Work work;
     private final Notices notices;
     private final ZoneId zone;
@@ -46,6 +51,7 @@ public final class ResponseModel {
      * @param listSittings lists what can be looked at
      * @param showSitting reads one
      * @param nameResonance keeps the maker's names
+     * @param reanalyseSitting analyses anew without a strike
      * @param work does what takes long
      * @param notices takes what the maker should know
      * @param zone the workshop's
@@ -54,12 +60,14 @@ public final class ResponseModel {
             ListSittings listSittings,
             ShowSitting showSitting,
             NameResonance nameResonance,
+            ReanalyseSitting reanalyseSitting,
             Work work,
             Notices notices,
             ZoneId zone) {
         this.listSittings = listSittings;
         this.showSitting = showSitting;
         this.nameResonance = nameResonance;
+        this.reanalyseSitting = reanalyseSitting;
         this.work = work;
         this.notices = notices;
         this.zone = zone;
@@ -150,15 +158,7 @@ public final class ResponseModel {
     }
 
     private Optional<Trace> trace(Sitting of) {
-        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(
-                title(of), curve, of.resonances(of.latest()).stream().map(ResponseModel::mark).toList()));
-    }
-
-    private static Mark mark(ShownResonance resonance) {
-        return new Mark(
-                resonance.found().resonance().frequencyHz().value(),
-                resonance.name().orElse(""),
-                Figures.text(resonance.found().resonance().frequencyHz(), 2) + " Hz");
+        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(title(of), curve, CurvePicture.marks(of)));
     }
 
     /**
@@ -214,6 +214,39 @@ public final class ResponseModel {
                         progress -> nameResonance.atOrdinal(of.get().id(), resonance.ordinal(), name)),
                 named -> {
                     sitting.set(Optional.of(named));
+                    after.run();
+                });
+    }
+
+    /**
+     * Sets a strike aside, or takes it back, and analyses anew; it can be taken back.
+     *
+     * @param strike which
+     */
+    public void toggle(Strike strike) {
+        boolean used = strike.used();
+        reanalyse(
+                strike,
+                () -> notices.say(
+                        used ? "Set the strike aside and analysed anew" : "Took the strike back and analysed anew",
+                        () -> reanalyse(strike, notices::dismiss)));
+    }
+
+    private void reanalyse(Strike strike, Runnable after) {
+        Optional<Sitting> of = sitting.get();
+        Optional<TapSettings> settings = of.flatMap(s -> s.latest().taps()).map(t -> t.settings());
+        if (settings.isEmpty()) {
+            return;
+        }
+        SittingId id = of.orElseThrow().id();
+        work.start(
+                new Job<>("Analysing sitting " + id + " anew", progress -> {
+                    reanalyseSitting.reanalyse(
+                            id, Optional.of(settings.get().toggled(SetAside.of(strike))), progress);
+                    return showSitting.show(id);
+                }),
+                fresh -> {
+                    sitting.set(Optional.of(fresh));
                     after.run();
                 });
     }

@@ -27,6 +27,8 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -54,7 +56,7 @@ public final class ResponseView {
         this.model = model;
         this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
         this.resonances = resonanceTable();
-        this.strikes = strikeTable();
+        this.strikes = strikeTable(model);
         SplitPane split = new SplitPane(curveSide(), foot());
         split.setOrientation(Orientation.VERTICAL);
         split.setDividerPositions(0.6);
@@ -97,10 +99,21 @@ public final class ResponseView {
     private Node foot() {
         TabPane tabs = new TabPane(
                 tab("Resonances", new VBox(6, resonances, naming())),
-                tab("Strikes", strikes),
+                tab("Strikes", strikeSide()),
                 tab("Lay over", overlayList()));
         VBox.setVgrow(resonances, Priority.ALWAYS);
         return tabs;
+    }
+
+    private Node strikeSide() {
+        VBox.setVgrow(strikes, Priority.ALWAYS);
+        return new VBox(
+                6,
+                strikes,
+                Parts.button(
+                        "Set as_ide, or take back",
+                        "Leaves the chosen strike out of the analysis, or takes it in again; the recording stays",
+                        () -> toggleChosen(model, strikes)));
     }
 
     private static Tab tab(String words, Node content) {
@@ -136,7 +149,12 @@ public final class ResponseView {
         name.getItems().setAll(Stream.of(ModeName.values()).map(ModeName::words).toList());
         name.setAccessibleText("Name of the chosen resonance");
         name.setPromptText("choose or type a name");
-        name.getEditor().setOnAction(e -> giveName());
+        // The box keeps Enter to itself; what was typed is meant, though.
+        name.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER) {
+                giveName();
+            }
+        });
         return Parts.row(
                 new Label("Chosen resonance:"),
                 name,
@@ -148,14 +166,24 @@ public final class ResponseView {
                 .ifPresent(r -> model.name(r, name.getEditor().getText()));
     }
 
-    private static TableView<Strike> strikeTable() {
-        return Parts.table(
+    private static TableView<Strike> strikeTable(ResponseModel model) {
+        TableView<Strike> table = Parts.table(
                 "Strikes of the sitting",
                 "No strike was found.",
                 Parts.column("At (s)", 80, true, s -> Figures.text(s.onsetSeconds(), 2)),
                 Parts.column("Peak (dBFS)", 100, true, s -> Figures.text(s.peakDbfs(), 1)),
                 Parts.column("Above the noise (dB)", 140, true, s -> Figures.text(s.snrDb(), 0)),
                 Parts.column("Verdict", 360, false, ResponseView::verdict));
+        table.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ENTER) {
+                toggleChosen(model, table);
+            }
+        });
+        return table;
+    }
+
+    private static void toggleChosen(ResponseModel model, TableView<Strike> strikes) {
+        Optional.ofNullable(strikes.getSelectionModel().getSelectedItem()).ifPresent(model::toggle);
     }
 
     private static String verdict(Strike strike) {
@@ -208,7 +236,7 @@ public final class ResponseView {
                 ? "Shaded: 95 % interval of the mean over the strikes."
                 : "So many curves would hide each other's 95 % bands; they are left out, the tables hold the figures.";
         String warnings = sitting.flatMap(s -> s.latest().taps())
-                .map(t -> String.join(" ", t.warnings()))
+                .map(t -> String.join("; ", t.warnings()))
                 .orElse("");
         return (band + " ± is one standard uncertainty of this one set-up. " + warnings).strip();
     }

@@ -20,31 +20,32 @@ import javafx.scene.layout.FlowPane;
 final class AddInstrumentForm {
 
     private final ShelfModel model;
-    private final StringProperty number = new SimpleStringProperty("");
+    private final StringProperty shopNumber = new SimpleStringProperty("");
     private final StringProperty nickname = new SimpleStringProperty("");
     private final ObjectProperty<InstrumentKind> kind = new SimpleObjectProperty<>(InstrumentKind.CLASSICAL);
     private final ObjectProperty<Optional<ConstructionKind>> construction =
             new SimpleObjectProperty<>(Optional.empty());
+    private final TextField number;
     private final TitledPane node;
 
     AddInstrumentForm(ShelfModel model) {
         this.model = model;
-        TextField numberField = Parts.field("Shop number", "such as 37", number);
-        numberField.setPrefColumnCount(6);
+        number = Parts.field("Shop number", "such as 37", shopNumber);
+        number.setPrefColumnCount(6);
         TextField nicknameField = Parts.field("Name in the shop", "may stay empty", nickname);
         nicknameField.setPrefColumnCount(9);
-        numberField.setOnAction(e -> add());
+        number.setOnAction(e -> add());
         nicknameField.setOnAction(e -> add());
         FlowPane fields = new FlowPane(
                 8,
                 8,
-                Parts.named("Shop number", numberField),
+                Parts.named("Shop number", number),
                 Parts.named("Kind", Parts.choice("Kind", List.of(InstrumentKind.values()), InstrumentKind::words, kind)),
                 Parts.named("Soundboard", constructionBox()),
                 Parts.named("Name in the shop", nicknameField),
                 Parts.button("_Add", "Puts the instrument on the shelf", this::add));
         fields.setRowValignment(javafx.geometry.VPos.BOTTOM);
-        node = new TitledPane("Add an instrument", fields);
+        node = new TitledPane("Add an instrument (Ctrl+N)", fields);
         node.setExpanded(false);
         node.setAnimated(false);
     }
@@ -65,9 +66,15 @@ final class AddInstrumentForm {
         return node;
     }
 
+    /** Opens the form and puts the cursor into it. */
+    void open() {
+        node.setExpanded(true);
+        number.requestFocus();
+    }
+
     private void add() {
-        model.add(number.get(), kind.get(), construction.get(), nickname.get(), () -> {
-            number.set("");
+        model.add(shopNumber.get(), kind.get(), construction.get(), nickname.get(), () -> {
+            shopNumber.set("");
             nickname.set("");
         });
     }

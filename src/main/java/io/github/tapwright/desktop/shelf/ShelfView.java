@@ -61,6 +61,7 @@ public final class ShelfView {
     private final Label chosen = Parts.heading("", "part-title");
     private final Label nature = Parts.paragraph("");
     private final TextField search;
+    private final AddInstrumentForm form;
 
     /**
      * A view of a shelf.
@@ -76,7 +77,8 @@ public final class ShelfView {
         this.search = Parts.field("Search the shelf", "Search: number, construction, stage", model.search());
         this.instruments = instrumentList();
         this.sittings = sittingTable();
-        VBox left = new VBox(8, search, instruments, new AddInstrumentForm(model).node());
+        this.form = new AddInstrumentForm(model);
+        VBox left = new VBox(8, search, instruments, form.node());
         left.getStyleClass().add("pane");
         VBox.setVgrow(instruments, Priority.ALWAYS);
         node.getItems().setAll(left, detail());
@@ -95,6 +97,11 @@ public final class ShelfView {
     /** Puts the cursor where one begins. */
     public void focus() {
         search.requestFocus();
+    }
+
+    /** Opens the form for a new instrument. */
+    public void addInstrument() {
+        form.open();
     }
 
     private ListView<ShelfRow> instrumentList() {

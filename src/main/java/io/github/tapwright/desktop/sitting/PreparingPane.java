@@ -62,11 +62,10 @@ final class PreparingPane {
     }
 
     private void arrange() {
-        Optional<ShopNumber> chosen = model.instrument().get();
-        whose.getItems().setAll(model.instruments().stream().map(Optional::of).toList());
-        model.instrument().set(chosen);
-        input.getItems()
-                .setAll(Stream.concat(
+        offer(whose, model.instruments().stream().map(Optional::of).toList());
+        offer(
+                input,
+                Stream.concat(
                                 Stream.of(Optional.<InputDevice>empty()),
                                 model.devices().stream().map(Optional::of))
                         .toList());
@@ -80,6 +79,15 @@ final class PreparingPane {
         parts.addAll(model.files().isEmpty() ? microphone() : files());
         study().ifPresent(parts::add);
         guide.getChildren().setAll(parts);
+    }
+
+    /** A box forgets its choice when its list changes; the choice stays. */
+    private static <T> void offer(ComboBox<Optional<T>> box, List<Optional<T>> choices) {
+        if (!box.getItems().equals(choices)) {
+            Optional<T> chosen = box.getValue();
+            box.getItems().setAll(choices);
+            box.setValue(chosen);
+        }
     }
 
     private List<Node> microphone() {

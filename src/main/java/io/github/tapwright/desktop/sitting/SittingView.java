@@ -9,6 +9,7 @@ import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.NamedResonance;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.live.LiveView;
 import io.github.tapwright.sitting.live.Loss;
 import io.github.tapwright.sitting.live.MoreTaps;
@@ -35,6 +36,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -137,13 +139,16 @@ public final class SittingView {
         }
         VBox.setVgrow(curves, Priority.ALWAYS);
         TextField wanted = Parts.field("Wanted uncertainty in hertz", "0.3", wantedHz);
-        wanted.setPrefColumnCount(4);
+        wanted.setMinWidth(70);
+        wanted.setPrefWidth(70);
+        Label question = new Label("Enough at ± (Hz)");
+        question.setMinWidth(Region.USE_PREF_SIZE);
         strikes.setPrefHeight(190);
         return List.of(
                 row,
                 meter.node(),
                 curves,
-                Parts.row(new Label("Enough at ± (Hz)"), wanted, enough),
+                Parts.row(question, wanted, enough),
                 strikes,
                 Parts.paragraph("Enter on a strike sets it aside, or takes it back."));
     }
@@ -202,10 +207,7 @@ public final class SittingView {
 
     private static List<Mark> marks(TapsSoFar taps) {
         return taps.resonances().stream()
-                .map(r -> new Mark(
-                        r.resonance().frequencyHz().value(),
-                        r.name().map(ModeName::words).orElse(""),
-                        Figures.text(r.resonance().frequencyHz(), 2) + " Hz"))
+                .map(r -> CurvePicture.mark(r.resonance(), r.name().map(ModeName::words)))
                 .toList();
     }
 

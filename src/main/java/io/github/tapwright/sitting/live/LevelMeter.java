@@ -71,12 +71,14 @@ final class LevelMeter {
     LevelNow now() {
         List<Step> all = new ArrayList<>(steps);
         List<Step> last = all.subList(Math.max(0, all.size() - STEPS_NOW), all.size());
-        boolean recentlyClipped =
-                all.subList(Math.max(0, all.size() - STEPS_OF_CLIPPING), all.size()).stream()
-                        .anyMatch(Step::clipped);
+        boolean recentlyClipped = all.subList(Math.max(0, all.size() - STEPS_OF_CLIPPING), all.size()).stream()
+                .anyMatch(Step::clipped);
         Optional<Double> noise = noiseFloorDbfs(all);
         return new LevelNow(
-                decibels(last.stream().mapToDouble(s -> s.peak() * s.peak()).max().orElse(0)),
+                decibels(last.stream()
+                        .mapToDouble(s -> s.peak() * s.peak())
+                        .max()
+                        .orElse(0)),
                 decibels(last.stream().mapToDouble(Step::meanSquare).average().orElse(0)),
                 noise,
                 recentlyClipped,

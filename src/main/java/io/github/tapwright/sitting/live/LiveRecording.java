@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A running recording. One thread carries sound from the input to disk; another looks for strikes; any may ask and
- * steer it.
+ * A running recording. One thread carries sound from the input to disk, one looks for strikes, one fits resonances; any
+ * may ask and steer it.
  */
 public final class LiveRecording implements AutoCloseable {
 
@@ -22,11 +22,11 @@ public final class LiveRecording implements AutoCloseable {
     private final LevelMeter meter;
     private final Optional<FollowTaps> follow;
     private final Thread recorder;
-    private final Thread listener;
     private final Object lock = new Object();
 
     private CaptureNotes notes;
     private TapsSoFar taps = TapsSoFar.NOTHING;
+    private Optional<TapLook.Verdicts> toFit = Optional.empty();
     private Optional<String> trouble = Optional.empty();
     private long frames;
     private int lossesNoted;
@@ -42,11 +42,30 @@ public final class LiveRecording implements AutoCloseable {
                         input.format(), wanted.settings(), notes.conditions().hole()))
                 : Optional.empty();
         this.recorder = new Thread(this::record, "tapwright-recorder");
-        this.listener = new Thread(() -> follow.ifPresent(this::listen), "tapwright-listener");
         recorder.start();
-        listener.setDaemon(true);
-        listener.setPriority(Thread.NORM_PRIORITY - 1);
-        listener.start();
+        follow.ifPresent(following -> {
+            startBeside(() -> listen(following), "tapwright-listener");
+            startBeside(this::fit, "tapwright-fitter");
+        });
+    }
+
+    /** Work that may be given up at any moment; recording goes first. */
+    private void startBeside(Runnable work, String name) {
+        Thread thread = new Thread(() -> runBeside(work), name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void runBeside(Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException e) {
+            // Whatever it was, the recording is more than the view of it.
+            synchronized (lock) {
+                taps = taps.withNote("the taps cannot be followed any more (" + e.getMessage()
+                        + "); the recording goes on, and is analysed when it is kept");
+            }
+        }
     }
 
     private void record() {
@@ -132,42 +151,55 @@ public final class LiveRecording implements AutoCloseable {
         }
     }
 
-    private void listen(FollowTaps taps) {
+    /** Verdicts and curves: quick, and never kept waiting by a fit. */
+    private void listen(FollowTaps following) {
         try {
-            while (true) {
-                TapLook look;
+            FollowTaps.rehearse();
+            for (Optional<TapLook> look = nextLook(following); look.isPresent(); look = nextLook(following)) {
+                TapLook.Verdicts verdicts = look.get().verdicts();
                 synchronized (lock) {
-                    while (!taps.isDue() && running) {
-                        lock.wait();
-                    }
-                    if (!running) {
-                        return;
-                    }
-                    look = taps.look();
+                    taps = verdicts.shown().withResonancesOf(taps);
+                    following.know(verdicts);
+                    toFit = Optional.of(verdicts);
+                    lock.notifyAll();
                 }
-                show(taps, look);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
     }
 
-    private void show(FollowTaps taps, TapLook look) {
-        TapLook.Verdicts verdicts = look.verdicts();
-        know(taps, verdicts.shown());
-        if (hasNews(verdicts.shown())) {
-            know(taps, verdicts.fitted());
+    private Optional<TapLook> nextLook(FollowTaps following) throws InterruptedException {
+        synchronized (lock) {
+            while (!following.isDue() && running) {
+                lock.wait();
+            }
+            return running ? Optional.of(following.look()) : Optional.empty();
         }
     }
 
-    private static boolean hasNews(TapsSoFar shown) {
-        return shown.curve().isPresent();
+    /** Resonances: slow; of looks that came meanwhile only the latest is fitted. */
+    private void fit() {
+        try {
+            for (Optional<TapLook.Verdicts> next = nextToFit(); next.isPresent(); next = nextToFit()) {
+                TapsSoFar fitted = next.get().fitted();
+                synchronized (lock) {
+                    taps = taps.withResonancesOf(fitted);
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
-    private void know(FollowTaps following, TapsSoFar shown) {
+    private Optional<TapLook.Verdicts> nextToFit() throws InterruptedException {
         synchronized (lock) {
-            following.know(shown);
-            taps = shown;
+            while (toFit.isEmpty() && running) {
+                lock.wait();
+            }
+            Optional<TapLook.Verdicts> next = running ? toFit : Optional.empty();
+            toFit = Optional.empty();
+            return next;
         }
     }
 
@@ -243,9 +275,8 @@ public final class LiveRecording implements AutoCloseable {
      * @return the strike; empty if none is used
      */
     public Optional<Strike> undoLastStrike() {
-        Optional<Strike> last = view().taps().strikes().stream()
-                .filter(Strike::used)
-                .reduce((earlier, later) -> later);
+        Optional<Strike> last =
+                view().taps().strikes().stream().filter(Strike::used).reduce((earlier, later) -> later);
         last.ifPresent(this::toggle);
         return last;
     }

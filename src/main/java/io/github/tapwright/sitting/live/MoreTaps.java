@@ -44,8 +44,12 @@ public record MoreTaps(double nowHz, double wantedHz, Optional<Integer> more, St
         int more = (int) Math.max(0, Math.min(MOST + 1.0, Math.ceil(needed - 1e-9) - taps));
         return more <= MOST
                 ? new MoreTaps(now, wantedHz, Optional.of(more), "")
-                : new MoreTaps(now, wantedHz, Optional.empty(), "more than " + MOST + " taps would be needed; mend"
-                        + " the set-up instead: support, noise, place of the strike");
+                : new MoreTaps(
+                        now,
+                        wantedHz,
+                        Optional.empty(),
+                        "more than " + MOST + " taps would be needed; mend"
+                                + " the set-up instead: support, noise, place of the strike");
     }
 
     /**

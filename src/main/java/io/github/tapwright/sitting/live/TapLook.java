@@ -3,7 +3,7 @@ package io.github.tapwright.sitting.live;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapAnalysis;
 import io.github.tapwright.mode.TapResult;
-import io.github.tapwright.tap.GrowingTrack;
+import io.github.tapwright.tap.HeardTrack;
 import io.github.tapwright.tap.ResponseCurve;
 import io.github.tapwright.tap.ResponseCurveAverage;
 import io.github.tapwright.tap.SetAside;
@@ -18,37 +18,22 @@ import java.util.stream.Stream;
 /** The taps heard by one moment, worked on by one thread while others go on recording. */
 public final class TapLook {
 
-    /** A part that begins in the middle of a sound makes its own beginning look like a contact. */
-    private static final double EDGE_SECONDS = 0.06;
-
-    private final GrowingTrack.Part part;
+    private final List<Segment> segments;
     private final HoleState hole;
-    private final TapSettings settings;
+    private final TapSettings wanted;
     private final TapsSoFar before;
 
-    TapLook(GrowingTrack.Part part, TapSettings settings, HoleState hole, TapsSoFar before) {
-        this.part = part;
+    TapLook(List<Segment> closed, Segment open, TapSettings settings, HoleState hole, TapsSoFar before) {
+        List<Segment> all = new ArrayList<>(closed);
+        all.add(open);
+        this.segments = List.copyOf(all);
         this.hole = hole;
+        this.wanted = settings;
         this.before = before;
-        this.settings = settings.withSetAside(inPart(settings.setAside()));
     }
 
-    private List<SetAside> inPart(List<SetAside> unwanted) {
-        List<SetAside> inPart = new ArrayList<>();
-        if (isCut()) {
-            inPart.add(new SetAside(0, 0));
-        }
-        for (SetAside strike : unwanted) {
-            double onset = strike.onsetSeconds() - part.startSeconds();
-            if (strike.source() == 0 && onset >= 0) {
-                inPart.add(new SetAside(0, onset));
-            }
-        }
-        return inPart;
-    }
-
-    private boolean isCut() {
-        return part.startSeconds() > 0;
+    private Segment open() {
+        return segments.get(segments.size() - 1);
     }
 
     /**
@@ -57,7 +42,7 @@ public final class TapLook {
      * @return seconds from the start of the recording
      */
     public double untilSeconds() {
-        return part.startSeconds() + part.track().durationSeconds();
+        return open().endSeconds();
     }
 
     /**
@@ -66,20 +51,27 @@ public final class TapLook {
      * @return what can be told within a fraction of a second; the resonances are still those of the look before
      */
     public Verdicts verdicts() {
-        StrikeSet set = StrikeSet.find(List.of(part.track()), settings);
+        List<HeardTrack> heard = segments.stream().map(s -> s.heard(wanted)).toList();
+        TapSettings settings = inSegments();
+        StrikeSet set = StrikeSet.judge(heard, settings);
         Optional<ResponseCurve> curve = set.decays().map(d -> ResponseCurveAverage.of(d, settings));
-        TapsSoFar shown =
-                new TapsSoFar(strikes(set), curve, before.resonances(), before.fittedStrikes(), notes(set));
-        return new Verdicts(set, shown);
+        TapsSoFar shown = new TapsSoFar(strikes(set), curve, before.resonances(), before.fittedStrikes(), notes(set));
+        return new Verdicts(set, settings, shown);
+    }
+
+    /** The settings as the segments count recordings and time. */
+    private TapSettings inSegments() {
+        List<SetAside> unwanted = new ArrayList<>();
+        for (int source = 0; source < segments.size(); source++) {
+            unwanted.addAll(segments.get(source).setAside(source, wanted.setAside(), wanted));
+        }
+        return wanted.withSetAside(unwanted);
     }
 
     private List<Strike> strikes(StrikeSet set) {
-        double edge = isCut() ? part.startSeconds() + EDGE_SECONDS : 0;
-        Stream<Strike> older = before.strikes().stream().filter(s -> s.onsetSeconds() < edge);
-        Stream<Strike> heard = set.strikes().stream()
-                .map(s -> new Strike(
-                        0, s.onsetSeconds() + part.startSeconds(), s.peakDbfs(), s.snrDb(), s.rejections()))
-                .filter(s -> s.onsetSeconds() >= edge);
+        double from = segments.get(0).startSeconds();
+        Stream<Strike> older = before.strikes().stream().filter(s -> s.onsetSeconds() < from);
+        Stream<Strike> heard = set.strikes().stream().flatMap(s -> segments.get(s.source()).placed(s).stream());
         return Stream.concat(older, heard).toList();
     }
 
@@ -92,11 +84,20 @@ public final class TapLook {
     public final class Verdicts {
 
         private final StrikeSet set;
+        private final TapSettings settings;
         private final TapsSoFar shown;
 
-        private Verdicts(StrikeSet set, TapsSoFar shown) {
+        private Verdicts(StrikeSet set, TapSettings settings, TapsSoFar shown) {
             this.set = set;
+            this.settings = settings;
             this.shown = shown;
+        }
+
+        /** When something struck in the open segment, from the start of the recording. */
+        List<Double> openOnsetsSeconds() {
+            return open().heard(wanted).onsetsSeconds().stream()
+                    .map(onset -> onset + open().startSeconds())
+                    .toList();
         }
 
         /**

@@ -3,6 +3,7 @@ package io.github.tapwright.sitting.live;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.tap.ResponseCurve;
 import io.github.tapwright.tap.Strike;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,5 +41,17 @@ public record TapsSoFar(
      */
     public int usedCount() {
         return (int) strikes.stream().filter(Strike::used).count();
+    }
+
+    /** These strikes and this curve, with the resonances of another moment. */
+    TapsSoFar withResonancesOf(TapsSoFar fitted) {
+        return new TapsSoFar(strikes, curve, fitted.resonances, fitted.fittedStrikes, notes);
+    }
+
+    /** All of this and a note more. */
+    TapsSoFar withNote(String note) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(note);
+        return new TapsSoFar(strikes, curve, resonances, fittedStrikes, all);
     }
 }

@@ -1,0 +1,188 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.recording.UnreadableRecordingException;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.LiveRecording;
+import io.github.tapwright.sitting.live.LiveRequest;
+import io.github.tapwright.sitting.live.LiveView;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Records from a microphone into a sitting. */
+@Command(
+        name = "record",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Records from a live input into a sitting. Enter or Ctrl-C stops; what was recorded is kept.",
+            "A recording that a crash broke off waits in the archive: --waiting lists, --recover keeps it."
+        })
+final class RecordCommand implements Callable<Integer> {
+
+    private static final int LOOK_MILLIS = 50;
+
+    private final Bench bench;
+    private final Terminal terminal;
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "INSTRUMENT", description = "Shop number.")
+    private Optional<String> number = Optional.empty();
+
+    @ArgGroup
+    private Instead instead = new Instead();
+
+    @Option(names = "--export", paramLabel = "FILE", description = "With --recover: copy it to this WAV file instead.")
+    private Optional<Path> export = Optional.empty();
+
+    @Mixin
+    private ArchiveOption archive = new ArchiveOption();
+
+    @Mixin
+    private RecordOptions options = new RecordOptions();
+
+    @Mixin
+    private ProcedureOptions procedure = new ProcedureOptions();
+
+    @Option(names = "--json", description = "Print one JSON document.")
+    private boolean json;
+
+    @Mixin
+    private ConditionOptions conditions = new ConditionOptions();
+
+    RecordCommand(Bench bench, Terminal terminal) {
+        this.bench = bench;
+        this.terminal = terminal;
+    }
+
+    /** What to do instead of recording. */
+    static final class Instead {
+
+        @Option(names = "--list-devices", description = "List the inputs of this machine and what they offer.")
+        private boolean devices;
+
+        @Option(names = "--waiting", description = "List recordings that wait to be kept.")
+        private boolean waiting;
+
+        @Option(names = "--recover", paramLabel = "ID", description = "Keep a recording that waits as a sitting.")
+        private Optional<Long> recover = Optional.empty();
+
+        @Option(
+                names = "--set-aside",
+                paramLabel = "ID",
+                description = "Stop offering a recording; its file stays in the archive.")
+        private Optional<Long> setAside = Optional.empty();
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (export.isPresent() && instead.recover.isEmpty()) {
+            throw new RefusedEntryException("--export copies a recording that waits; say which with --recover ID");
+        }
+        if (instead.devices) {
+            return new RecordLists(bench, terminal).devices(bench.inputDevices());
+        }
+        try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
+            return run(open);
+        }
+    }
+
+    private int run(OpenBench open) {
+        if (instead.waiting) {
+            return new RecordLists(bench, terminal).waiting(open.keepCapture().waiting());
+        }
+        if (instead.setAside.isPresent()) {
+            Path where = open.keepCapture().setAside(captureId(instead.setAside.get()));
+            terminal.say("Set aside, the recording lies in %s", where);
+            return ExitCode.DONE;
+        }
+        return instead.recover.map(id -> recover(open, captureId(id))).orElseGet(() -> record(open));
+    }
+
+    private static CaptureId captureId(long number) {
+        return Checked.entry(() -> new CaptureId(number));
+    }
+
+    private int recover(OpenBench open, CaptureId id) {
+        if (export.isPresent()) {
+            open.keepCapture().export(id, export.get());
+            terminal.say("Copied to %s; the recording goes on waiting", export.get());
+            return ExitCode.DONE;
+        }
+        return keep(open, id, this::corrected);
+    }
+
+    /** What was said with --recover goes over what was known when the recording began. */
+    private CaptureNotes corrected(CaptureNotes notes) {
+        CaptureNotes known = notes.with(conditions.applyTo(notes.conditions()));
+        return number.map(n -> known.with(new ShopNumber(n))).orElse(known);
+    }
+
+    private int keep(OpenBench open, CaptureId id, UnaryOperator<CaptureNotes> change) {
+        Sitting sitting = open.keepCapture().keep(id, change, terminal.progress());
+        return new SittingAnswer(bench, terminal, json).give(open, sitting);
+    }
+
+    private int record(OpenBench open) {
+        ShopNumber instrument = new ShopNumber(number.orElseThrow(
+                () -> new RefusedEntryException("record needs the shop number of an instrument; see record --help")));
+        Procedure wanted = procedure.procedure();
+        options.check(wanted instanceof Procedure.BodyTaps);
+        LiveRequest request =
+                new LiveRequest(instrument, wanted, conditions.conditions(), options.device(), options.format());
+        int waiting = open.keepCapture().waiting().size();
+        if (waiting > 0) {
+            terminal.note(waiting + (waiting == 1 ? " recording waits" : " recordings wait")
+                    + " to be kept; see record --waiting");
+        }
+        try (StopSignal stop = new StopSignal(System.in)) {
+            int code = recordOrComplain(open, request, stop);
+            stop.endWith(code);
+            return code;
+        }
+    }
+
+    private int recordOrComplain(OpenBench open, LiveRequest request, StopSignal stop) {
+        try {
+            return record(open, request, stop);
+        } catch (RuntimeException e) {
+            if (stop.isProgramEnding()) {
+                return Complaints.complain(e, terminal.err());
+            }
+            throw e;
+        }
+    }
+
+    private int record(OpenBench open, LiveRequest request, StopSignal stop) {
+        LiveView last;
+        CaptureId id;
+        try (LiveRecording live = open.recordLive().start(request)) {
+            id = live.id();
+            LiveLine line = new LiveLine(terminal, live.notes());
+            boolean enough = false;
+            while (!enough && live.view().running() && !stop.isWantedWithin(LOOK_MILLIS)) {
+                LiveView view = live.view();
+                line.show(view);
+                enough = options.isEnough(view);
+            }
+            last = live.stop();
+            line.end(last);
+        }
+        if (last.trouble().isPresent() && last.seconds() == 0) {
+            throw new UnreadableRecordingException(last.trouble().get());
+        }
+        return keep(open, id, notes -> notes);
+    }
+}

@@ -1,0 +1,69 @@
+package io.github.tapwright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.microphone.VirtualMicrophone;
+import io.github.tapwright.synthesis.TapScene;
+import io.github.tapwright.synthesis.TrueMode;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The whole program in a real window, with a real microphone, by mouse and keyboard. */
+class DeskTest {
+
+    private static final Path PICTURES = Path.of("target", "screenshots").toAbsolutePath();
+    private static final int RATE_HZ = 48_000;
+
+    @Test
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void aFirstVisitGoesFromAnEmptyShelfToAKeptSitting(@TempDir Path folder) throws Exception {
+        Path sound = Files.createDirectory(folder.resolve("sound"));
+        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
+                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
+            Process desk = microphone.java(
+                    screen.environment(),
+                    List.of("-Dprism.order=sw", "-Xmx512m"),
+                    DeskVisit.class,
+                    folder.resolve("archive").toString(),
+                    PICTURES.toString());
+            List<String> said = follow(desk, microphone, taps(folder));
+            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
+            assertThat(said).contains("DONE");
+        }
+    }
+
+    private static Path taps(Path folder) throws IOException {
+        Path file = folder.resolve("taps.wav");
+        TapScene scene = TapScene.of(TrueMode.resonator(102, 22, 0.5), TrueMode.resonator(196, 30, 1))
+                .strikes(7, 1.3)
+                .firstAt(1.5);
+        WavWriter.write(file, scene.build().recording(), WavSamples.INT_24);
+        return file;
+    }
+
+    private static List<String> follow(Process desk, VirtualMicrophone microphone, Path taps) throws IOException {
+        List<String> said = new ArrayList<>();
+        try (BufferedReader reader =
+                new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8))) {
+            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+                said.add(line);
+                if (line.equals("PLAY")) {
+                    microphone.play(taps);
+                }
+            }
+        }
+        return said;
+    }
+}

@@ -1,0 +1,224 @@
+package io.github.tapwright.desktop;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javax.imageio.ImageIO;
+
+/** A hand on mouse and keyboard of a real window, and an eye on what it shows. */
+final class Hand {
+
+    private static final long PATIENCE_SECONDS = 30;
+
+    private final Stage stage;
+
+    private Hand(Stage stage) {
+        this.stage = stage;
+    }
+
+    /** Waits for the program's window. */
+    static Hand onWindow() {
+        until("the toolkit", Hand::toolkitRuns);
+        until("a window", () -> onScreen(() -> Window.getWindows().stream().anyMatch(w -> w.isShowing())));
+        Stage stage = (Stage) onScreen(() -> Window.getWindows().get(0));
+        until("the keyboard", () -> onScreen(stage::isFocused));
+        rest(600);
+        return new Hand(stage);
+    }
+
+    private static boolean toolkitRuns() {
+        try {
+            Platform.runLater(() -> {});
+            return true;
+        } catch (IllegalStateException e) {
+            return false;
+        }
+    }
+
+    /** Runs on the screen's thread and brings what that gave. */
+    static <T> T onScreen(Supplier<T> look) {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                result.complete(look.get());
+            } catch (RuntimeException | AssertionError e) {
+                result.completeExceptionally(e);
+            }
+        });
+        try {
+            return result.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (Exception e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Waits until something holds, and fails in words if it never does. */
+    static void until(String what, BooleanSupplier holds) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+        while (!holds.getAsBoolean()) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("waited in vain for " + what);
+            }
+            rest(40);
+        }
+    }
+
+    static void rest(long millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    void size(double width, double height) {
+        onScreen(() -> {
+            stage.setX(0);
+            stage.setY(0);
+            stage.setWidth(width);
+            stage.setHeight(height);
+            return true;
+        });
+        rest(400);
+    }
+
+    /** All that is shown, from the back to the front. */
+    Stream<Node> shown() {
+        return all(stage.getScene().getRoot()).filter(n -> n.isVisible() && n.getScene() != null);
+    }
+
+    private static Stream<Node> all(Node node) {
+        return node instanceof Parent parent
+                ? Stream.concat(Stream.of(node), parent.getChildrenUnmodifiable().stream().flatMap(Hand::all))
+                : Stream.of(node);
+    }
+
+    /** Something by the name a screen reader speaks. */
+    Optional<Node> find(String accessibleText) {
+        return onScreen(() -> shown()
+                .filter(n -> accessibleText.equals(n.getAccessibleText()))
+                .findFirst());
+    }
+
+    Node the(String accessibleText) {
+        until("“" + accessibleText + "”", () -> find(accessibleText).isPresent());
+        return find(accessibleText).orElseThrow();
+    }
+
+    /** Whether a text stands somewhere on the screen. */
+    boolean reads(String part) {
+        return onScreen(() -> shown()
+                .anyMatch(n -> n instanceof Labeled l && l.getText() != null && l.getText().contains(part)));
+    }
+
+    void waitFor(String part) {
+        until("the words “" + part + "”", () -> reads(part));
+    }
+
+    /** Clicks on something by its spoken name. */
+    void click(String accessibleText) {
+        click(the(accessibleText), 1);
+    }
+
+    /** Clicks on a text, such as that of a tab. */
+    void clickText(String text) {
+        until("the words “" + text + "”", () -> labelled(text).isPresent());
+        click(labelled(text).orElseThrow(), 1);
+    }
+
+    private Optional<Node> labelled(String text) {
+        return onScreen(() -> shown()
+                .filter(n -> n instanceof Labeled l && text.equals(l.getText()))
+                .findFirst());
+    }
+
+    void click(Node node, int times) {
+        Point2D place = onScreen(() -> {
+            Bounds bounds = node.localToScreen(node.getBoundsInLocal());
+            return new Point2D(bounds.getCenterX(), bounds.getCenterY());
+        });
+        onScreen(() -> {
+            Robot robot = new Robot();
+            robot.mouseMove(place);
+            for (int i = 0; i < times; i++) {
+                robot.mouseClick(MouseButton.PRIMARY);
+            }
+            return true;
+        });
+        rest(150);
+    }
+
+    /** Presses keys together, the last of them being the one that matters. */
+    void press(KeyCode... keys) {
+        onScreen(() -> {
+            Robot robot = new Robot();
+            for (KeyCode key : keys) {
+                robot.keyPress(key);
+            }
+            for (int i = keys.length - 1; i >= 0; i--) {
+                robot.keyRelease(keys[i]);
+            }
+            return true;
+        });
+        rest(150);
+    }
+
+    /** Types lower-case letters, digits and spaces where the cursor stands. */
+    void type(String text) {
+        for (char letter : text.toCharArray()) {
+            KeyCode key = switch (letter) {
+                case ' ' -> KeyCode.SPACE;
+                case '.' -> KeyCode.PERIOD;
+                default -> KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(java.util.Locale.ROOT));
+            };
+            press(key);
+        }
+    }
+
+    void focus(String accessibleText) {
+        Node node = the(accessibleText);
+        onScreen(() -> {
+            node.requestFocus();
+            return true;
+        });
+        rest(100);
+    }
+
+    /** Keeps what the window shows as a picture. */
+    void photograph(Path file) {
+        WritableImage image = onScreen(() -> stage.getScene().snapshot(null));
+        BufferedImage picture =
+                new BufferedImage((int) image.getWidth(), (int) image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < picture.getHeight(); y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                picture.setRGB(x, y, image.getPixelReader().getArgb(x, y));
+            }
+        }
+        try {
+            Files.createDirectories(file.getParent());
+            ImageIO.write(picture, "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
