@@ -21,7 +21,8 @@ class ReportCommandTest {
         archive = folder.resolve("archive");
         assertThat(run("instrument", "add", "36").code()).isZero();
         for (String file : new String[] {"36-2024-08-06-finished.flac", "36-2024-09-03-strung.flac"}) {
-            assertThat(run("sitting", "add", "36", CommandRun.DEMO.resolve(file)).code())
+            assertThat(run("sitting", "add", "36", CommandRun.DEMO.resolve(file))
+                            .code())
                     .isZero();
         }
     }

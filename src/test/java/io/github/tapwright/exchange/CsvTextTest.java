@@ -35,7 +35,22 @@ class CsvTextTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"=1+1", "'=1+1", "''", "'", "+1", "-1", "@SUM(A1)", "\tx", "\rx", "\nx", "\uFF1D1", "plain", "3'4", " =1"})
+            strings = {
+                "=1+1",
+                "'=1+1",
+                "''",
+                "'",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\tx",
+                "\rx",
+                "\nx",
+                "\uFF1D1",
+                "plain",
+                "3'4",
+                " =1"
+            })
     void takingOneApostropheOffGivesBackWhatWasTyped(String text) throws IOException {
         String cell;
         try (CSVParser parser = CSVParser.parse(csv(new Thing(text, 1, List.of())), CSVFormat.RFC4180)) {

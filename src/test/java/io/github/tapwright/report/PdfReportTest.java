@@ -148,12 +148,10 @@ class PdfReportTest {
 
     @Test
     void aComparisonSaysFirstWhetherItMayBeMade() throws IOException {
-        SittingId later =
-                workshop.add(new Findings.OfTaps(InventedResults.result(1.05)), conditions("a second time"));
+        SittingId later = workshop.add(new Findings.OfTaps(InventedResults.result(1.05)), conditions("a second time"));
         CompareSittings.Settings settings =
                 new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, Optional.empty());
-        Path file =
-                workshop.write(ReportKind.CLIENT, new ReportSubject.OfTwo(later, sitting, settings), "against.pdf");
+        Path file = workshop.write(ReportKind.CLIENT, new ReportSubject.OfTwo(later, sitting, settings), "against.pdf");
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             String text = text(pdf);
 
@@ -178,7 +176,8 @@ class PdfReportTest {
         SittingId empty = workshop.add(new Findings.OfTaps(InventedResults.nothing()), Conditions.UNKNOWN);
         Path file = workshop.write(ReportKind.CLIENT, new ReportSubject.OfSitting(empty), "empty.pdf");
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-            assertThat(text(pdf)).contains("none stands out from its noise", "No resonance of the body could be told")
+            assertThat(text(pdf))
+                    .contains("none stands out from its noise", "No resonance of the body could be told")
                     .contains("Nothing was written down");
         }
     }
