@@ -47,8 +47,7 @@ final class PointsChart implements Drawing {
 
     private SymbolAxis groupAxis() {
         SymbolAxis axis = new SymbolAxis(
-                null,
-                picture.groups().stream().map(PointsPicture.Group::name).toArray(String[]::new));
+                null, picture.groups().stream().map(PointsPicture.Group::name).toArray(String[]::new));
         axis.setGridBandsVisible(false);
         axis.setRange(-0.5, picture.groups().size() - 0.5);
         Look.applyTo(axis);
