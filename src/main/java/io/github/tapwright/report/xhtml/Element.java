@@ -2,6 +2,7 @@ package io.github.tapwright.report.xhtml;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,12 +92,13 @@ public record Element(String name, Map<String, String> attributes, List<Node> ch
         return new Element(name, attributes, more);
     }
 
+    /**
+     * The attributes.
+     *
+     * @return in the order they are written
+     */
     @Override
     public Map<String, String> attributes() {
-        return Map.copyOf(attributes);
-    }
-
-    Map<String, String> attributesInOrder() {
-        return attributes;
+        return Collections.unmodifiableMap(attributes);
     }
 }

@@ -32,7 +32,7 @@ public final class Markup {
 
     private static void write(Element element, StringBuilder out) {
         out.append('<').append(element.name());
-        element.attributesInOrder().forEach((name, value) -> {
+        element.attributes().forEach((name, value) -> {
             out.append(' ').append(name).append("=\"");
             escape(value, out);
             out.append('"');

@@ -1,0 +1,173 @@
+package io.github.tapwright.report;
+
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.ConditionCheck;
+import io.github.tapwright.comparison.Difference;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.ResonanceChange;
+import io.github.tapwright.comparison.SittingComparison;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.report.picture.CurvePicture;
+import io.github.tapwright.report.xhtml.Element;
+import io.github.tapwright.report.xhtml.Node;
+import io.github.tapwright.report.xhtml.Tag;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How a sitting compares with an earlier one: first whether they may be compared, then figures, then words. */
+final class ComparisonSections {
+
+    private final CompareSittings.Compared compared;
+    private final SittingComparison comparison;
+    private final Pictures pictures;
+    private final ZoneId zone;
+
+    ComparisonSections(CompareSittings.Compared compared, Pictures pictures, ZoneId zone) {
+        this.compared = compared;
+        this.comparison = compared.comparison();
+        this.pictures = pictures;
+        this.zone = zone;
+    }
+
+    List<Section> of(ReportKind kind) {
+        boolean client = kind == ReportKind.CLIENT;
+        List<ResonanceChange> changes = comparison.changes().stream()
+                .filter(c -> !client || c.name().isPresent())
+                .toList();
+        List<Node> content = new ArrayList<>();
+        content.add(Words.paragraph(
+                "A is " + label(compared.first()) + "; B is " + label(compared.second()) + ", which this report is about."));
+        curves(client, content);
+        content.add(Element.of(Tag.H3, "May they be compared?"));
+        content.add(Words.list(conditions()));
+        if (changes.isEmpty()) {
+            content.add(Words.paragraph("No " + (client ? "named " : "") + "resonance of A could be found again in B."));
+        } else {
+            content.add(Element.of(Tag.H3, "In words"));
+            content.add(Words.list(changes.stream()
+                    .flatMap(c -> words(c).stream())
+                    .toList()));
+        }
+        if (!client) {
+            content.add(table(changes));
+            content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
+                    + compared.bench().spread().basis().words() + "): one in twenty lies outside by chance alone."));
+            alone("A", comparison.onlyFirst(), content);
+            alone("B", comparison.onlySecond(), content);
+        }
+        String title = "Compared with sitting " + compared.first().id() + other();
+        return List.of(new Section(title, content));
+    }
+
+    private String other() {
+        return compared.first().instrument().equals(compared.second().instrument())
+                ? ""
+                : " of guitar " + compared.first().instrument();
+    }
+
+    private String label(Sitting s) {
+        return "sitting " + s.id() + " of guitar " + s.instrument() + ", "
+                + s.takenAt().text(zone) + ", "
+                + s.conditions().stage().map(Stage::words).orElse("stage unknown");
+    }
+
+    /** A client sees the names once, in the curve before. */
+    private void curves(boolean client, List<Node> content) {
+        CurvePicture picture = new CurvePicture("");
+        add(picture, "B: sitting " + compared.second().id(), compared.second(), client);
+        add(picture, "A: sitting " + compared.first().id(), compared.first(), client);
+        picture.onPage()
+                .ifPresent(p -> content.add(pictures.figure(
+                        p,
+                        "Response curves of both sittings",
+                        "Response to taps in both sittings, each against its own highest point, with 95 % intervals of the means.")));
+    }
+
+    private static void add(CurvePicture picture, String label, Sitting sitting, boolean client) {
+        sitting.latest()
+                .taps()
+                .ifPresent(r -> picture.add(label, r, client ? List.of() : CurvePicture.marks(sitting)));
+    }
+
+    private List<String> conditions() {
+        List<String> lines = new ArrayList<>();
+        for (ConditionCheck c : comparison.comparability().troubles()) {
+            lines.add(c.condition() + ", " + c.worst().words() + ": " + c.reason());
+        }
+        String same = comparison.comparability().checks().stream()
+                .filter(c -> c.worst() == Grade.FINE)
+                .map(ConditionCheck::condition)
+                .collect(Collectors.joining(", "));
+        lines.add((same.isEmpty() ? "nothing" : same) + ": fine");
+        comparison
+                .comparability()
+                .despite()
+                .ifPresent(why -> lines.add("Refused figures are shown all the same, because: " + why));
+        return lines;
+    }
+
+    private List<String> words(ResonanceChange change) {
+        String name = change.name()
+                .orElse("the resonance at "
+                        + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+        List<String> lines = new ArrayList<>();
+        for (Difference d : change.differences()) {
+            if (d.verdict() == Difference.Verdict.DIFFERS) {
+                lines.add(InWords.sentence(name, d, compared.bench().spread()));
+            }
+        }
+        said(name, change, Difference.Verdict.CANNOT_TELL, "no difference can be told").ifPresent(lines::add);
+        said(name, change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
+                .ifPresent(lines::add);
+        return lines;
+    }
+
+    private static Optional<String> said(
+            String name, ResonanceChange change, Difference.Verdict verdict, String words) {
+        String quantities = change.differences().stream()
+                .filter(d -> d.verdict() == verdict)
+                .map(d -> d.quantity().words())
+                .collect(Collectors.joining(", "));
+        return quantities.isEmpty() ? Optional.empty() : Optional.of(name + ", " + quantities + ": " + words);
+    }
+
+    private static Element table(List<ResonanceChange> changes) {
+        Grid grid = Grid.of(
+                "A (Hz)", "B (Hz)", "as measured", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "resonance|");
+        for (ResonanceChange c : changes) {
+            grid.add(
+                    Figures.text(c.first().frequencyHz().value(), 2),
+                    Figures.text(c.second().frequencyHz().value(), 2),
+                    Figures.difference(c.frequencyHz().asMeasured(), 2),
+                    text(c.frequencyHz()),
+                    text(c.q()),
+                    text(c.decayTimeSeconds()),
+                    text(c.levelDb()),
+                    c.name().orElse("no name"));
+        }
+        return grid.element();
+    }
+
+    private static String text(Difference d) {
+        return d.shown() ? Figures.difference(d.estimate()) : "refused";
+    }
+
+    private static void alone(String side, List<ShownResonance> alone, List<Node> content) {
+        if (!alone.isEmpty()) {
+            content.add(Words.quiet("In " + side + " alone: "
+                    + alone.stream()
+                            .map(r -> Figures.text(
+                                            r.found().resonance().frequencyHz().value(), 2)
+                                    + " Hz" + r.name().map(n -> " (" + n + ")").orElse(""))
+                            .collect(Collectors.joining("; "))
+                    + "."));
+        }
+    }
+}

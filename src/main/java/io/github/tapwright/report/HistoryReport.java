@@ -1,0 +1,120 @@
+package io.github.tapwright.report;
+
+import io.github.tapwright.chart.TrendPicture;
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.trend.Drift;
+import io.github.tapwright.comparison.trend.Event;
+import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.Series;
+import io.github.tapwright.comparison.trend.TrendWords;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.report.picture.HistoryPictures;
+import io.github.tapwright.report.xhtml.Node;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** An instrument over time. */
+final class HistoryReport {
+
+    private final History history;
+    private final ZoneId zone;
+
+    HistoryReport(History history, ZoneId zone) {
+        this.history = history;
+        this.zone = zone;
+    }
+
+    Draft draft(ReportKind kind) {
+        Pictures pictures = new Pictures();
+        List<Section> sections = new ArrayList<>();
+        sections.add(words());
+        HistoryPictures.of(history, zone)
+                .map(p -> new TrendPicture("", List.of(), p.panels(), p.humidity(), p.events(), p.zone()))
+                .ifPresent(p -> sections.add(Section.of(
+                        "Over time",
+                        pictures.figure(
+                                p,
+                                "Change of each resonance over time, the room's humidity below",
+                                "Change since the first sitting" + history.since().map(e -> " since " + e).orElse("")
+                                        + ". Lines: in the common air; hollow marks: as measured. Upright lines: what was done to the"
+                                        + " instrument, after which its figures start anew."))));
+        if (kind == ReportKind.WORKSHOP && !history.series().isEmpty()) {
+            sections.add(figures());
+        }
+        sections.add(sittings());
+        sections.add(Section.of("What this cannot tell", Words.paragraph(TrendWords.CAUTION)));
+        sections.add(Cautions.section());
+        String lead = history.sittings().size() + " sittings used, " + history.leftOut().size() + " left out";
+        return new Draft(
+                "Guitar " + history.instrument() + " over time",
+                List.of(lead),
+                sections,
+                pictures,
+                !history.series().isEmpty());
+    }
+
+    private Section words() {
+        List<String> lines = new ArrayList<>();
+        if (history.series().isEmpty()) {
+            lines.add("There is no sitting with a named resonance or with plucks that may be compared.");
+        } else if (history.questions() > 0) {
+            history.series().forEach(s -> lines.add(TrendWords.sentence(s, history)));
+        } else {
+            int most = history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
+            lines.add("cannot tell whether anything drifts: sittings " + TrendWords.stretch(history) + ": " + most
+                    + "; a drift takes " + Drift.FEWEST + " at least");
+        }
+        history.warnings().forEach(w -> lines.add("mind: " + w));
+        return Section.of("In words", Words.list(lines));
+    }
+
+    private Section figures() {
+        List<Node> content = new ArrayList<>();
+        Grid grid = Grid.of("quantity|", "sitting", "as measured", "in the common air");
+        for (Series s : history.series()) {
+            int places = s.subject().quantity() == Quantity.DECAY_TIME ? 3 : 2;
+            for (SittingFigure f : s.figures()) {
+                grid.add(
+                        s.subject().words(),
+                        f.sitting().toString(),
+                        Figures.text(f.measured(), places),
+                        Figures.text(f.corrected(), places));
+            }
+        }
+        content.add(grid.element());
+        history.air()
+                .air()
+                .relativeHumidityPercent()
+                .ifPresent(h -> content.add(Words.quiet("Common air: " + Figures.text(h, 1) + " % relative humidity.")));
+        return new Section("Figures", content);
+    }
+
+    private Section sittings() {
+        Grid grid = Grid.of("sitting", "taken|", "humidity (%)", "temperature (°C)", "stage|");
+        for (Sitting s : history.sittings()) {
+            grid.add(
+                    s.id().toString(),
+                    s.takenAt().text(zone),
+                    figure(s.conditions().air().relativeHumidityPercent()),
+                    figure(s.conditions().air().temperatureCelsius()),
+                    s.conditions().stage().map(Stage::words).orElse("unknown"));
+        }
+        List<Node> content = new ArrayList<>(List.of(grid.element()));
+        List<String> lines = new ArrayList<>();
+        history.events().stream().map(Event::toString).forEach(lines::add);
+        history.leftOut().forEach(l -> lines.add("sitting " + l.sitting() + " left out: " + l.reason()));
+        if (!lines.isEmpty()) {
+            content.add(Words.list(lines));
+        }
+        return new Section("Sittings", content);
+    }
+
+    private static String figure(Optional<Double> value) {
+        return value.map(Figures::plain).orElse("unknown");
+    }
+}

@@ -1,0 +1,132 @@
+package io.github.tapwright.report;
+
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.report.xhtml.Element;
+import io.github.tapwright.report.xhtml.Node;
+import io.github.tapwright.report.xhtml.Tag;
+import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A sitting with every number, every setting and every hash. */
+final class WorkshopReport {
+
+    private WorkshopReport() {}
+
+    /** What was found; conditions, recordings, methods and cautions follow in {@link #close}. */
+    static List<Section> findings(Matter matter) {
+        Findings findings = matter.sitting().latest().findings();
+        return findings.taps()
+                .map(result -> new WorkshopTaps(matter, result).sections())
+                .or(() -> findings.notes().map(board -> WorkshopNotes.sections(matter, board)))
+                .or(() -> findings.plucks().map(WorkshopNotes::plucks))
+                .orElse(List.of());
+    }
+
+    static List<Section> close(Matter matter) {
+        Sitting sitting = matter.sitting();
+        List<Section> sections = new ArrayList<>();
+        sections.add(RoomAndSetUp.inFull(sitting.conditions()));
+        sections.add(instrument(matter.instrument()));
+        sections.add(recordings(sitting));
+        sections.add(methods(sitting));
+        sections.add(uncertainty(matter));
+        sections.add(Cautions.section());
+        return sections;
+    }
+
+    private static Section instrument(Instrument instrument) {
+        Construction top = instrument.construction();
+        Element pairs = new Words.Pairs()
+                .add("shop number", instrument.shopNumber().text())
+                .add("kind", instrument.kind().words())
+                .add("nickname", instrument.nickname())
+                .add("scale length", instrument.body().scaleLengthMm().map(mm -> Figures.plain(mm) + " mm"))
+                .add("strings", instrument.body().stringCount().map(Object::toString))
+                .add("soundhole", instrument.body().soundholeDiameterMm().map(mm -> Figures.plain(mm) + " mm across"))
+                .add("body notes", instrument.body().notes())
+                .add("top", top.kind().map(ConstructionKind::words))
+                .add("outer skin", layer(top.outerSkin()))
+                .add("core", layer(top.core()))
+                .add("inner skin", layer(top.innerSkin()))
+                .add("bracing", top.bracing())
+                .add("notes", instrument.notes())
+                .element();
+        return Section.of("Instrument", pairs);
+    }
+
+    private static Optional<String> layer(Layer layer) {
+        return Optional.of(layer)
+                .filter(Layer::known)
+                .map(l -> l.material().orElse("material unknown") + ", "
+                        + l.thicknessMm().map(mm -> Figures.plain(mm) + " mm").orElse("thickness unknown"));
+    }
+
+    private static Section recordings(Sitting sitting) {
+        Grid grid = Grid.of("no.", "file|", "format|", "rate (Hz)", "channel", "length (s)", "bytes");
+        List<Node> hashes = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        int number = 0;
+        for (KeptRecording r : sitting.recordings()) {
+            number++;
+            grid.add(
+                    Integer.toString(number),
+                    r.fileName(),
+                    r.facts().format(),
+                    Figures.plain(r.facts().sampleRateHz()),
+                    (r.facts().channelUsed() + 1) + " of " + r.facts().channelCount(),
+                    Figures.text(r.facts().durationSeconds(), 3),
+                    Long.toString(r.original().sizeBytes()));
+            hashes.add(Element.of(Tag.P, number + ": SHA-256 " + r.original().sha256())
+                    .with("class", "hash"));
+            r.facts().remarks().forEach(remark -> remarks.add(r.fileName() + ": " + remark));
+        }
+        List<Node> content = new ArrayList<>(List.of(grid.element()));
+        content.addAll(hashes);
+        if (!remarks.isEmpty()) {
+            content.add(Words.list(remarks));
+        }
+        return new Section("Recordings kept", content);
+    }
+
+    private static Section methods(Sitting sitting) {
+        Grid grid = Grid.of("analysis", "made at (UTC)|", "method|", "settings|");
+        for (Analysis a : sitting.analyses()) {
+            grid.add(
+                    Integer.toString(a.number()),
+                    a.madeAt().toString(),
+                    a.methodVersion(),
+                    SettingsWords.of(a.findings().procedure()));
+        }
+        return Section.of(
+                "Methods and settings",
+                grid.element(),
+                Words.quiet("The figures above are those of the last analysis. Sitting added at " + sitting.addedAt() + "."));
+    }
+
+    private static Section uncertainty(Matter matter) {
+        return Section.of(
+                "What the ± mean",
+                Words.paragraph("In tables of this report ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
+                        + " again adds to it: " + share(matter, Quantity.FREQUENCY) + " of frequency, "
+                        + share(matter, Quantity.Q) + " of Q and decay time, "
+                        + Figures.text(matter.spread().levelDb(), 2) + " dB of level as standard deviations, "
+                        + matter.spread().basis().words() + "."));
+    }
+
+    private static String share(Matter matter, Quantity quantity) {
+        double share = quantity == Quantity.FREQUENCY
+                ? matter.spread().frequencyShare()
+                : matter.spread().qShare();
+        return Figures.plain(Math.round(1e4 * share) / 1e2) + " %";
+    }
+}
