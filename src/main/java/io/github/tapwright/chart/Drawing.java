@@ -27,6 +27,9 @@ interface Drawing {
         if (picture instanceof NotePicture p) {
             return new NoteChart(p);
         }
+        if (picture instanceof PointsPicture p) {
+            return new PointsChart(p);
+        }
         return picture instanceof GroupPicture p ? new GroupChart(p) : new TrendChart((TrendPicture) picture);
     }
 }

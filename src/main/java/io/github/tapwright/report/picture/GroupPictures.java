@@ -1,6 +1,8 @@
 package io.github.tapwright.report.picture;
 
 import io.github.tapwright.chart.GroupPicture;
+import io.github.tapwright.chart.PointsPicture;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.group.GroupCurve;
 import io.github.tapwright.comparison.group.GroupFigures;
 import io.github.tapwright.comparison.group.GroupStudy;
@@ -35,6 +37,17 @@ public final class GroupPictures {
         String title = "Response to taps in third octaves, by "
                 + study.settings().by().words();
         return Optional.of(new GroupPicture(title, subtitles, curves));
+    }
+
+    /**
+     * Every instrument's figure of one quantity, in a panel for each resonance.
+     *
+     * @param study groups against each other
+     * @param quantity which
+     * @return empty if no two groups have a figure of it
+     */
+    public static Optional<PointsPicture> points(GroupStudy study, Quantity quantity) {
+        return new InstrumentPoints(study, quantity).picture();
     }
 
     private static GroupPicture.Curve curve(GroupCurve curve) {
