@@ -8,7 +8,10 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.EditInstrument;
@@ -113,6 +116,18 @@ public final class OpenDesk implements AutoCloseable {
 
     FollowInstrument followInstrument() {
         return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+    }
+
+    EditShop editShop() {
+        return new EditShop(archive.shop(), clock);
+    }
+
+    ReportsModel.UseCases makeReports() {
+        MakeReport makeReport = new MakeReport(
+                new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
+                new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                clock.getZone());
+        return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
     }
 
     SittingModel.UseCases makeSitting() {

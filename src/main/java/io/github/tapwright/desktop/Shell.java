@@ -1,5 +1,15 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.desktop.compare.CompareModel;
+import io.github.tapwright.desktop.compare.CompareView;
+import io.github.tapwright.desktop.compare.GroupsModel;
+import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.reports.ReportsView;
+import io.github.tapwright.desktop.reports.ShopModel;
+import io.github.tapwright.desktop.timeline.TimelineModel;
+import io.github.tapwright.desktop.timeline.TimelineView;
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -29,6 +39,8 @@ final class Shell implements AutoCloseable {
     private static final int SHELF = 0;
     private static final int SITTING = 1;
     private static final int RESPONSE = 2;
+    private static final int TIMELINE = 4;
+    private static final int REPORTS = 5;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -39,6 +51,8 @@ final class Shell implements AutoCloseable {
     private final ShelfView shelfView;
     private final ResponseModel response;
     private final SittingModel sitting;
+    private final TimelineModel timeline;
+    private final ReportsModel reports;
     private final ShellView view;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
@@ -56,6 +70,8 @@ final class Shell implements AutoCloseable {
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
+        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, notices, zone);
+        this.reports = new ReportsModel(desk.makeReports(), desk.clock(), work, notices);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
@@ -69,10 +85,47 @@ final class Shell implements AutoCloseable {
                         new Screen("Response", responseView.node(), () -> {
                             response.refresh();
                             responseView.focus();
-                        })),
+                        }),
+                        compareScreen(zone),
+                        timelineScreen(),
+                        reportsScreen()),
                 work,
                 notices,
                 settings);
+    }
+
+    private Screen compareScreen(ZoneId zone) {
+        CompareModel compare = new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
+        CompareView compareView = new CompareView(compare, groups, settings, this::report);
+        return new Screen("Compare", compareView.node(), () -> {
+            compare.refresh();
+            compareView.focus();
+        });
+    }
+
+    private Screen timelineScreen() {
+        TimelineView timelineView = new TimelineView(timeline, settings, new WaysFromTimeline());
+        return new Screen("Timeline", timelineView.node(), () -> {
+            timeline.refresh();
+            timelineView.focus();
+        });
+    }
+
+    private Screen reportsScreen() {
+        ShopModel shop = new ShopModel(desk.editShop(), work, notices);
+        ReportsView reportsView = new ReportsView(
+                reports, shop, file -> openDocument.accept(file.toUri().toString()));
+        return new Screen("Reports", reportsView.node(), () -> {
+            reports.refresh();
+            shop.refresh();
+            reportsView.focus();
+        });
+    }
+
+    private void report(ReportSubject subject) {
+        reports.prepare(subject);
+        view.show(REPORTS);
     }
 
     Scene scene(double width, double height) {
@@ -133,7 +186,23 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void follow(ShopNumber instrument) {
-            notices.trouble("not yet");
+            timeline.open(instrument);
+            view.show(TIMELINE);
+        }
+    }
+
+    /** Where the timeline leads. */
+    private final class WaysFromTimeline implements TimelineView.Ways {
+
+        @Override
+        public void open(SittingId of) {
+            response.open(of);
+            view.show(RESPONSE);
+        }
+
+        @Override
+        public void report(ReportSubject subject) {
+            Shell.this.report(subject);
         }
     }
 }

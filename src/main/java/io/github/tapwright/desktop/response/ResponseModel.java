@@ -4,10 +4,10 @@ import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.Mark;
 import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
+import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Procedure;
@@ -40,7 +40,7 @@ public final class ResponseModel {
     private final ReanalyseSitting reanalyseSitting;
     private final Work work;
     private final Notices notices;
-    private final ZoneId zone;
+    private final SittingTitle title;
     private final ReadOnlyObjectWrapper<Optional<Sitting>> sitting = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Sitting> overlays = FXCollections.observableArrayList();
     private final ObservableList<SittingSummary> choices = FXCollections.observableArrayList();
@@ -70,7 +70,7 @@ public final class ResponseModel {
         this.reanalyseSitting = reanalyseSitting;
         this.work = work;
         this.notices = notices;
-        this.zone = zone;
+        this.title = new SittingTitle(zone);
     }
 
     /**
@@ -176,7 +176,7 @@ public final class ResponseModel {
      * @return instrument, day, stage
      */
     public String title(Sitting of) {
-        return title(of.instrument().toString(), of.takenAt().text(zone), of.conditions().stage());
+        return title.of(of);
     }
 
     /**
@@ -186,11 +186,7 @@ public final class ResponseModel {
      * @return instrument, day, stage
      */
     public String title(SittingSummary of) {
-        return title(of.instrument().toString(), of.takenAt().text(zone), of.stage());
-    }
-
-    private static String title(String instrument, String when, Optional<Stage> stage) {
-        return instrument + ", " + when + stage.map(s -> ", " + s.words()).orElse("");
+        return title.of(of);
     }
 
     /**

@@ -1,0 +1,294 @@
+package io.github.tapwright.desktop.compare;
+
+import io.github.tapwright.chart.Trace;
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.ConditionCheck;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.part.SittingTitle;
+import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.report.picture.CurvePicture;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingSummary;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** Two sittings of taps, and what may be said of how they differ. */
+public final class CompareModel {
+
+    private final ListSittings listSittings;
+    private final CompareSittings compareSittings;
+    private final Work work;
+    private final Notices notices;
+    private final SittingTitle title;
+    private final ObservableList<Side> choices = FXCollections.observableArrayList();
+    private final ObjectProperty<Optional<Side>> first = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<Side>> second = new SimpleObjectProperty<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<String>> despite = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<CompareSittings.Compared>> result =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private boolean swapping;
+
+    /** What was asked; an answer to another question comes too late. */
+    private record Question(Side first, Side second, Optional<String> despite) {}
+
+    /**
+     * Nothing compared yet.
+     *
+     * @param listSittings lists what can be compared
+     * @param compareSittings compares
+     * @param work does what takes long
+     * @param notices takes what the maker should know
+     * @param zone the workshop's
+     */
+    public CompareModel(
+            ListSittings listSittings, CompareSittings compareSittings, Work work, Notices notices, ZoneId zone) {
+        this.listSittings = listSittings;
+        this.compareSittings = compareSittings;
+        this.work = work;
+        this.notices = notices;
+        this.title = new SittingTitle(zone);
+        first.addListener((o, before, after) -> chosenAnew());
+        second.addListener((o, before, after) -> chosenAnew());
+    }
+
+    /**
+     * What can be compared: the latest taps of each instrument, then every sitting of taps.
+     *
+     * @return the choices
+     */
+    public ObservableList<Side> choices() {
+        return choices;
+    }
+
+    /**
+     * The first side, from which differences are counted.
+     *
+     * @return empty until chosen
+     */
+    public ObjectProperty<Optional<Side>> first() {
+        return first;
+    }
+
+    /**
+     * The second side.
+     *
+     * @return empty until chosen
+     */
+    public ObjectProperty<Optional<Side>> second() {
+        return second;
+    }
+
+    /**
+     * The maker's reason to compare what the conditions forbid.
+     *
+     * @return empty unless one was given for these two
+     */
+    public ReadOnlyObjectProperty<Optional<String>> despite() {
+        return despite.getReadOnlyProperty();
+    }
+
+    /**
+     * What came of it.
+     *
+     * @return empty while nothing is compared
+     */
+    public ReadOnlyObjectProperty<Optional<CompareSittings.Compared>> result() {
+        return result.getReadOnlyProperty();
+    }
+
+    /** Lists anew what can be compared, and compares anew. */
+    public void refresh() {
+        work.start(new Job<>("Listing sittings", progress -> list()), listed -> {
+            choices.setAll(listed);
+            compare();
+        });
+    }
+
+    private List<Side> list() {
+        List<SittingSummary> taps = listSittings.all().stream()
+                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                .sorted(Comparator.comparing((SittingSummary s) -> s.instrument().text())
+                        .thenComparing(s -> s.takenAt().instant()))
+                .toList();
+        Stream<Side> latest = taps.stream()
+                .filter(s -> !s.loaded())
+                .map(SittingSummary::instrument)
+                .distinct()
+                .map(Side::latestOf);
+        return Stream.concat(latest, taps.stream().map(this::side)).toList();
+    }
+
+    private Side side(SittingSummary sitting) {
+        return new Side(
+                sitting.instrument(), Optional.of(sitting.id()), title.of(sitting) + " (sitting " + sitting.id() + ")");
+    }
+
+    /** Turns the two about. */
+    public void swap() {
+        Optional<Side> before = first.get();
+        swapping = true;
+        first.set(second.get());
+        second.set(before);
+        swapping = false;
+        compare();
+    }
+
+    /** Other sittings need another reason. */
+    private void chosenAnew() {
+        if (!swapping) {
+            despite.set(Optional.empty());
+            compare();
+        }
+    }
+
+    /**
+     * Compares what the conditions forbid; it can be taken back.
+     *
+     * @param reason the maker's, which stays on the result
+     */
+    public void compareDespite(String reason) {
+        if (reason.isBlank()) {
+            notices.trouble("Write your reason first: it stays beside the figures, here and on every report");
+            return;
+        }
+        despite.set(Optional.of(reason.strip()));
+        compare();
+        notices.say("Compared in spite of the conditions", this::refuseAgain);
+    }
+
+    /** Takes the reason back. */
+    public void refuseAgain() {
+        despite.set(Optional.empty());
+        compare();
+    }
+
+    private void compare() {
+        result.set(Optional.empty());
+        asked().ifPresent(question -> work.start(
+                new Job<>("Comparing", progress -> compareSittings.compare(
+                        id(question.first()), id(question.second()), settings(question.despite()))),
+                compared -> {
+                    if (asked().equals(Optional.of(question))) {
+                        result.set(Optional.of(compared));
+                    }
+                }));
+    }
+
+    private Optional<Question> asked() {
+        return first.get().flatMap(a -> second.get().map(b -> new Question(a, b, despite.get())));
+    }
+
+    private SittingId id(Side side) {
+        return side.sitting().orElseGet(() -> compareSittings.latest(side.instrument()));
+    }
+
+    private static CompareSittings.Settings settings(Optional<String> despite) {
+        return new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, despite);
+    }
+
+    /**
+     * Whether the two may be compared: every condition, the worst first.
+     *
+     * @return none while nothing is compared
+     */
+    public List<ConditionCheck> conditions() {
+        return result.get()
+                .map(r -> r.comparison().comparability().checks().stream()
+                        .sorted(Comparator.comparing(ConditionCheck::worst).reversed())
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /**
+     * Whether a figure is refused, or would be without the maker's reason.
+     *
+     * @return whether a reason is asked for
+     */
+    public boolean refuses() {
+        return conditions().stream().anyMatch(c -> c.worst() == Grade.REFUSED);
+    }
+
+    /**
+     * The figures of every resonance found in both.
+     *
+     * @return in order of frequency
+     */
+    public List<ComparedFigure> figures() {
+        return result.get().map(r -> new ComparisonWords(r).figures()).orElse(List.of());
+    }
+
+    /**
+     * The result in sentences.
+     *
+     * @return none while nothing is compared
+     */
+    public List<Sentence> sentences() {
+        return result.get().map(r -> new ComparisonWords(r).sentences()).orElse(List.of());
+    }
+
+    /**
+     * Both curves, the first on top.
+     *
+     * @return none while nothing is compared
+     */
+    public List<Trace> traces() {
+        return result.get()
+                .map(r -> Stream.of(trace("first: ", r.first()), trace("second: ", r.second()))
+                        .flatMap(Optional::stream)
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private Optional<Trace> trace(String side, Sitting of) {
+        return of.latest().taps().flatMap(t -> t.curve()).map(curve ->
+                new Trace(side + title.of(of), curve, CurvePicture.marks(of)));
+    }
+
+    /**
+     * What a report of this comparison is about: the second sitting, set against the first, with the reason there is.
+     *
+     * @return empty while nothing is compared
+     */
+    public Optional<ReportSubject> subject() {
+        return result.get()
+                .map(r -> new ReportSubject.OfTwo(
+                        r.second().id(), r.first().id(), settings(despite.get())));
+    }
+
+    /**
+     * Writes both curves as a picture.
+     *
+     * @param file ends in ".png" or ".svg"
+     */
+    public void savePicture(Path file) {
+        result.get().ifPresentOrElse(r -> savePicture(r, file), () -> notices.trouble("There is nothing to save: choose two sittings first"));
+    }
+
+    private void savePicture(CompareSittings.Compared compared, Path file) {
+        CurvePicture picture = new CurvePicture("Response to taps, two sittings");
+        despite.get().ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
+        picture.add(title.of(compared.first()), compared.first());
+        picture.add(title.of(compared.second()), compared.second());
+        work.start(
+                new Job<>("Writing " + file.getFileName(), progress -> picture.write(file)),
+                written -> notices.say(written ? "Wrote " + file : "No picture written, because there is no curve to draw"));
+    }
+}
