@@ -25,6 +25,8 @@ final class PointsChart implements Drawing {
     private static final int AROUND_THE_PLOTS = 160;
     private static final double BESIDE_THE_OUTERMOST = 0.45;
     private static final double GAP = 10;
+    /** So that the outermost marks are whole. */
+    private static final double MARGIN = 0.2;
 
     private final PointsPicture picture;
     /** Column of each group's first member. */
@@ -69,6 +71,10 @@ final class PointsChart implements Drawing {
         NumberAxis axis = new NumberAxis(panel.axis());
         axis.setAutoRangeIncludesZero(false);
         axis.setNumberFormatOverride(Dress.figures());
+        // Upright it would be longer than a panel is high.
+        axis.setLabelAngle(Math.PI / 2);
+        axis.setLowerMargin(MARGIN);
+        axis.setUpperMargin(MARGIN);
         Look.applyTo(axis);
         XYPlot plot = new XYPlot(means(panel), null, axis, meanRenderer());
         plot.setDataset(1, points(panel));

@@ -45,6 +45,7 @@ public final class CompareModel {
     private final ReadOnlyObjectWrapper<Optional<CompareSittings.Compared>> result =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean swapping;
+    private volatile Optional<Question> wanted = Optional.empty();
 
     /** What was asked; an answer to another question comes too late. */
     private record Question(Side first, Side second, Optional<String> despite) {}
@@ -182,18 +183,24 @@ public final class CompareModel {
 
     private void compare() {
         result.set(Optional.empty());
-        asked().ifPresent(question -> work.start(
-                new Job<>("Comparing", progress -> compareSittings.compare(
-                        id(question.first()), id(question.second()), settings(question.despite()))),
-                compared -> {
-                    if (asked().equals(Optional.of(question))) {
-                        result.set(Optional.of(compared));
-                    }
-                }));
+        wanted = asked();
+        wanted.ifPresent(question -> work.start(new Job<>("Comparing", progress -> answer(question)), compared -> {
+            if (wanted.equals(Optional.of(question))) {
+                result.set(compared);
+            }
+        }));
+    }
+
+    /** Nothing to a question that was overtaken by another, as when someone walks down a list of choices. */
+    private Optional<CompareSittings.Compared> answer(Question question) {
+        return wanted.equals(Optional.of(question))
+                ? Optional.of(compareSittings.compare(
+                        id(question.first()), id(question.second()), settings(question.despite())))
+                : Optional.empty();
     }
 
     private Optional<Question> asked() {
-        return first.get().flatMap(a -> second.get().map(b -> new Question(a, b, despite.get())));
+        return first.get().flatMap(a -> second.get().filter(b -> !b.isSameAs(a)).map(b -> new Question(a, b, despite.get())));
     }
 
     private SittingId id(Side side) {

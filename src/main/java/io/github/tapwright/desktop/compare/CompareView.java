@@ -59,10 +59,10 @@ public final class CompareView {
 
     /** Puts the cursor where one begins. */
     public void focus() {
-        if (node.getSelectionModel().getSelectedIndex() == 0) {
-            two.focus();
-        } else {
-            groups.focus();
-        }
+        Node begin = node.getSelectionModel().getSelectedIndex() == 0 ? two.begin() : groups.begin();
+        // Tabs take up their content only when they are first laid out.
+        node.applyCss();
+        node.layout();
+        begin.requestFocus();
     }
 }

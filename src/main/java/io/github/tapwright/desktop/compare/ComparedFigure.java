@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 
 /**
@@ -37,11 +38,16 @@ public record ComparedFigure(ResonanceChange change, Difference difference, SetU
     }
 
     String first() {
-        return Figures.text(difference.first());
+        return figure(difference.first());
     }
 
     String second() {
-        return Figures.text(difference.second());
+        return figure(difference.second());
+    }
+
+    /** No finer than anyone reads a figure, however sharp the fit. */
+    private String figure(Estimate estimate) {
+        return Figures.text(estimate, difference.quantity() == Quantity.DECAY_TIME ? 3 : 2);
     }
 
     /**
@@ -51,11 +57,6 @@ public record ComparedFigure(ResonanceChange change, Difference difference, SetU
      */
     public String change95() {
         return difference.shown() ? Figures.difference(difference.estimate()) : "refused";
-    }
-
-    /** From where to where the difference may lie. */
-    String interval() {
-        return difference.shown() ? Figures.interval(difference.interval95()) : "refused";
     }
 
     /**

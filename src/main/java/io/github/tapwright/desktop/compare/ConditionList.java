@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Whether two sittings may be compared: every condition with its grade, and the maker's reason against a refusal. */
@@ -35,7 +36,7 @@ final class ConditionList {
         node.setFocusTraversable(false);
     }
 
-    Node node() {
+    Region node() {
         return node;
     }
 

@@ -12,7 +12,9 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Says a study of groups in sentences. */
@@ -44,12 +46,32 @@ final class GroupWordsList {
                         ? Sentence.certain(GroupWords.sentence(d, study.questions()))
                         : Sentence.open(GroupWords.sentence(d, study.questions())))
                 .forEach(lines::add);
-        study.differences().stream()
-                .filter(d -> d.evidence().isEmpty())
-                .map(d -> Sentence.open(GroupWords.sentence(d, study.questions())))
-                .forEach(lines::add);
+        lines.addAll(tooFew());
         lines.addAll(withinInstruments(judged));
         lines.add(Sentence.warning(CAUTION));
+        return lines;
+    }
+
+    /** Where nothing of a pair can be asked, that is said once for all its figures. */
+    private List<Sentence> tooFew() {
+        Map<String, List<GroupDifference>> pairs = study.differences().stream()
+                .collect(Collectors.groupingBy(
+                        d -> d.second().group() + " against " + d.first().group(),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        List<Sentence> lines = new ArrayList<>();
+        pairs.forEach((pair, differences) -> {
+            if (differences.stream().allMatch(d -> d.evidence().isEmpty())) {
+                lines.add(Sentence.open(pair + ": "
+                        + differences.stream().mapToInt(d -> d.second().count()).max().orElse(0) + " against "
+                        + differences.stream().mapToInt(d -> d.first().count()).max().orElse(0)
+                        + " are too few to say anything; measure " + GroupFigures.FEWEST + " of each at least"));
+            } else {
+                differences.stream()
+                        .filter(d -> d.evidence().isEmpty())
+                        .forEach(d -> lines.add(Sentence.open(GroupWords.sentence(d, study.questions()))));
+            }
+        });
         return lines;
     }
 

@@ -27,6 +27,7 @@ public final class GroupsModel {
     private final CompareGroups compareGroups;
     private final Work work;
     private final Notices notices;
+    private volatile Optional<GroupSettings> wanted = Optional.empty();
     private final ObjectProperty<GroupBy> by = new SimpleObjectProperty<>(GroupBy.CONSTRUCTION);
     private final ObjectProperty<StageClass> stage = new SimpleObjectProperty<>(StageClass.STRUNG);
     private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.FREQUENCY);
@@ -86,11 +87,16 @@ public final class GroupsModel {
     /** Compares anew. */
     public void refresh() {
         GroupSettings asked = settings();
-        work.start(new Job<>("Comparing groups", progress -> compareGroups.compare(asked)), made -> {
-            if (asked.equals(settings())) {
-                study.set(Optional.of(made));
+        wanted = Optional.of(asked);
+        work.start(new Job<>("Comparing groups", progress -> answer(asked)), made -> {
+            if (wanted.equals(Optional.of(asked))) {
+                study.set(made);
             }
         });
+    }
+
+    private Optional<GroupStudy> answer(GroupSettings asked) {
+        return wanted.equals(Optional.of(asked)) ? Optional.of(compareGroups.compare(asked)) : Optional.empty();
     }
 
     private GroupSettings settings() {

@@ -64,8 +64,8 @@ final class GroupsPane {
         return node;
     }
 
-    void focus() {
-        by.requestFocus();
+    Node begin() {
+        return by;
     }
 
     private Node choosers() {

@@ -46,7 +46,7 @@ final class TwoSittingsPane {
         this.figures = table();
         this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
         SplitPane split = new SplitPane(left(), curves);
-        split.setDividerPositions(0.56);
+        split.setDividerPositions(0.6);
         VBox.setVgrow(split, Priority.ALWAYS);
         node.getChildren().setAll(choosers(), top(), split);
         node.getStyleClass().add("pane");
@@ -58,8 +58,8 @@ final class TwoSittingsPane {
         return node;
     }
 
-    void focus() {
-        first.node().requestFocus();
+    Node begin() {
+        return first.node();
     }
 
     private Offer<Side> offer(
@@ -90,8 +90,12 @@ final class TwoSittingsPane {
         ScrollPane scroll = new ScrollPane(conditions.node());
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setMaxHeight(HIGHEST_LIST);
-        scroll.setMinHeight(30);
+        // As high as the list itself, until it would leave the figures no room.
+        conditions.node().heightProperty().addListener((o, before, after) -> {
+            double height = Math.min(HIGHEST_LIST, after.doubleValue() + 2);
+            scroll.setMinHeight(height);
+            scroll.setMaxHeight(height);
+        });
         scroll.setAccessibleText("May they be compared?");
         scroll.setFocusTraversable(true);
         return scroll;
@@ -112,11 +116,11 @@ final class TwoSittingsPane {
         TableView<ComparedFigure> table = Parts.table(
                 "Differences of every resonance found in both",
                 "Choose two sittings of taps above; or two instruments, then their latest are compared.",
-                Parts.column("Resonance", 110, false, ComparedFigure::resonance),
-                Parts.column("Figure", 96, false, ComparedFigure::quantity),
-                Parts.column("First", 92, true, ComparedFigure::first),
-                Parts.column("Second", 92, true, ComparedFigure::second),
-                Parts.column("Difference ± 95 %", 116, true, ComparedFigure::change95),
+                Parts.column("Resonance", 96, false, ComparedFigure::resonance),
+                Parts.column("Figure", 118, false, ComparedFigure::quantity),
+                Parts.column("First", 116, true, ComparedFigure::first),
+                Parts.column("Second", 116, true, ComparedFigure::second),
+                Parts.column("Difference ±", 116, true, ComparedFigure::change95),
                 Parts.column("Verdict", 100, false, ComparedFigure::verdict));
         table.getSelectionModel()
                 .selectedItemProperty()

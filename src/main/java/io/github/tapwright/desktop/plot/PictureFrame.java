@@ -12,7 +12,7 @@ import javafx.scene.layout.Region;
 public final class PictureFrame extends Region {
 
     /** A picture drawn flatter than this share of its usual height has no room for its lines. */
-    private static final double FLATTEST = 0.62;
+    private static final double FLATTEST = 0.48;
 
     private static final double USUAL_WIDTH = 1000;
 

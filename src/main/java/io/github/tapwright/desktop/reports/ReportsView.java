@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.group.GroupBy;
 import io.github.tapwright.desktop.part.Offer;
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.ReportKind;
 import java.io.File;
 import java.nio.file.Path;
@@ -40,6 +41,9 @@ public final class ReportsView {
     private final Offer<SittingChoice> tapped;
     private final Offer<SittingChoice> against;
     private final TextField despite;
+    private final Offer<ShopNumber> instrument;
+    private final ComboBox<GroupBy> by;
+    private final ComboBox<StageClass> stage;
     private final HBox node;
 
     /**
@@ -61,6 +65,10 @@ public final class ReportsView {
                 "Reason to compare in spite of the conditions",
                 "only where the conditions forbid it",
                 form.despite());
+        this.instrument = new Offer<>(
+                "Instrument", "choose one", model.instruments(), n -> "Instrument " + n, form.instrument());
+        this.by = Parts.choice("Groups by", List.of(GroupBy.values()), GroupBy::words, form.by());
+        this.stage = Parts.choice("Which sittings", List.of(StageClass.values()), StageClass::words, form.stage());
         VBox left = new VBox(
                 12,
                 Parts.heading("Make a report", "screen-title"),
@@ -111,36 +119,17 @@ public final class ReportsView {
     }
 
     private void arrange() {
-        ReportForm form = model.form();
         subject.getChildren()
                 .setAll(
-                        switch (form.about().get()) {
+                        switch (model.form().about().get()) {
                             case SITTING -> List.of(Parts.named("Sitting", sitting.node()));
                             case TWO -> List.of(
                                     Parts.named("Sitting the report is about", tapped.node()),
                                     Parts.named("Set against the earlier sitting", against.node()),
                                     Parts.named("Your reason to compare in spite of the conditions", despite));
-                            case HISTORY -> List.of(Parts.named(
-                                    "Instrument",
-                                    new Offer<>(
-                                                    "Instrument",
-                                                    "choose one",
-                                                    model.instruments(),
-                                                    n -> "Instrument " + n,
-                                                    form.instrument())
-                                            .node()));
-                            case GROUPS -> List.of(Parts.row(
-                                    Parts.named(
-                                            "Groups by",
-                                            Parts.choice(
-                                                    "Groups by", List.of(GroupBy.values()), GroupBy::words, form.by())),
-                                    Parts.named(
-                                            "Sittings",
-                                            Parts.choice(
-                                                    "Which sittings",
-                                                    List.of(StageClass.values()),
-                                                    StageClass::words,
-                                                    form.stage()))));
+                            case HISTORY -> List.of(Parts.named("Instrument", instrument.node()));
+                            case GROUPS -> List.of(
+                                    Parts.row(Parts.named("Groups by", by), Parts.named("Sittings", stage)));
                         });
     }
 

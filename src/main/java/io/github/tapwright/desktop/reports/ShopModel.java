@@ -25,6 +25,8 @@ public final class ShopModel {
     private final StringProperty name = new SimpleStringProperty("");
     private final StringProperty address = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper picture = new ReadOnlyStringWrapper("no picture");
+    private String shownName = "";
+    private String shownAddress = "";
 
     /**
      * Nothing said yet.
@@ -66,14 +68,20 @@ public final class ShopModel {
         return picture.getReadOnlyProperty();
     }
 
-    /** Reads what holds. */
+    /** Reads what holds; what was typed and not kept yet stays. */
     public void refresh() {
-        work.start(new Job<>("Reading the shop's name", progress -> editShop.show()), this::show);
+        work.start(new Job<>("Reading the shop's name", progress -> editShop.show()), profile -> {
+            if (shownName.equals(name.get()) && shownAddress.equals(address.get())) {
+                show(profile);
+            }
+        });
     }
 
     private void show(ShopProfile profile) {
         name.set(profile.name().orElse(""));
         address.set(String.join("\n", profile.address()));
+        shownName = name.get();
+        shownAddress = address.get();
         picture.set(words(profile));
     }
 

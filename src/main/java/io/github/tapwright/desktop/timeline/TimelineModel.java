@@ -36,6 +36,7 @@ public final class TimelineModel {
     private final Work work;
     private final Notices notices;
     private final ZoneId zone;
+    private volatile Optional<ShopNumber> wanted = Optional.empty();
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<History>> history = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -131,15 +132,19 @@ public final class TimelineModel {
     }
 
     private void follow(ShopNumber of) {
-        work.start(
-                new Job<>(
-                        "Following instrument " + of,
-                        progress -> followInstrument.follow(of, Optional.empty(), ShopWindow.USUAL)),
-                made -> {
-                    if (instrument.get().equals(Optional.of(of))) {
-                        history.set(Optional.of(made));
-                    }
-                });
+        wanted = Optional.of(of);
+        work.start(new Job<>("Following instrument " + of, progress -> answer(of)), made -> {
+            if (wanted.equals(Optional.of(of))) {
+                history.set(made);
+            }
+        });
+    }
+
+    /** Nothing for an instrument that was overtaken by another, as when someone walks down the list. */
+    private Optional<History> answer(ShopNumber of) {
+        return wanted.equals(Optional.of(of))
+                ? Optional.of(followInstrument.follow(of, Optional.empty(), ShopWindow.USUAL))
+                : Optional.empty();
     }
 
     /**
