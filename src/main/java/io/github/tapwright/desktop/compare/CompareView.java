@@ -2,6 +2,9 @@ package io.github.tapwright.desktop.compare;
 
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.report.ReportSubject;
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -60,9 +63,17 @@ public final class CompareView {
     /** Puts the cursor where one begins. */
     public void focus() {
         Node begin = node.getSelectionModel().getSelectedIndex() == 0 ? two.begin() : groups.begin();
-        // Tabs take up their content only when they are first laid out.
-        node.applyCss();
-        node.layout();
-        begin.requestFocus();
+        if (begin.getScene() == null) {
+            // Tabs take up their content only when they are first laid out.
+            begin.sceneProperty().addListener(new InvalidationListener() {
+                @Override
+                public void invalidated(Observable scene) {
+                    scene.removeListener(this);
+                    Platform.runLater(begin::requestFocus);
+                }
+            });
+        } else {
+            begin.requestFocus();
+        }
     }
 }
