@@ -20,6 +20,10 @@ if errorlevel 1 call :build_alone
 if errorlevel 1 exit /b 4
 
 chcp 65001 >nul
+if "%~1"=="" (
+    "%JAVA%" -Xmx700m -Dtapwright.home="%HOME_DIR%." -cp "%JAR%" io.github.tapwright.desktop.Launch
+    exit /b
+)
 "%JAVA%" -Xmx512m -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dtapwright.home="%HOME_DIR%." -jar "%JAR%" %*
 exit /b %errorlevel%
 
@@ -29,7 +33,7 @@ if not exist "%JAR%" exit /b 1
 if not exist "%STAMP%" exit /b 1
 powershell -NoProfile -Command ^
     "$built = (Get-Item -LiteralPath $env:STAMP).LastWriteTime;" ^
-    "$sources = @(Get-Item -LiteralPath ($env:HOME_DIR + 'pom.xml')) + @(Get-ChildItem -LiteralPath ($env:HOME_DIR + 'src\main') -Recurse);" ^
+    "$sources = @(Get-Item -LiteralPath ($env:HOME_DIR + 'pom.xml')) + @(Get-ChildItem -LiteralPath ($env:HOME_DIR + 'src\main'), ($env:HOME_DIR + 'validation') -Recurse);" ^
     "if ($sources | Where-Object { $_.LastWriteTime -gt $built }) { exit 1 } else { exit 0 }"
 exit /b %errorlevel%
 

@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,7 +41,8 @@ class ArchitectureTest {
     private static final Set<String> MATHEMATICS =
             Set.of("recording", "signal", "tap", "mode", "note", "level", "climate", "statistics");
     private static final Set<String> WORKSHOP = union(MATHEMATICS, Set.of("instrument", "sitting"));
-    private static final Set<String> SERVICES = Set.of("archive", "audio", "exchange", "chart", "report", "comparison");
+    private static final Set<String> SERVICES =
+            Set.of("archive", "audio", "exchange", "chart", "report", "comparison", "validation");
 
     /** Which of our packages each of our packages may know. */
     private static final Map<String, Set<String>> ARROWS = Map.ofEntries(
@@ -55,9 +57,10 @@ class ArchitectureTest {
             Map.entry("instrument", MATHEMATICS),
             Map.entry("sitting", union(MATHEMATICS, Set.of("instrument"))),
             Map.entry("comparison", WORKSHOP),
+            Map.entry("validation", MATHEMATICS),
             Map.entry("archive", WORKSHOP),
             Map.entry("audio", WORKSHOP),
-            Map.entry("exchange", union(WORKSHOP, Set.of("comparison"))),
+            Map.entry("exchange", union(WORKSHOP, Set.of("comparison", "validation"))),
             Map.entry("chart", WORKSHOP),
             Map.entry("report", union(WORKSHOP, Set.of("chart", "comparison"))),
             Map.entry("cli", union(WORKSHOP, SERVICES)),
@@ -153,6 +156,38 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .haveNameMatching(".*\\.archive\\.(Archive|Restore)"));
+    }
+
+    @Test
+    void onlyTheCompositionRootKnowsWhichArchiveAndWhichSoundTheScreensUse() {
+        holds(noClasses()
+                .that()
+                .resideInAPackage(pattern("desktop"))
+                .and()
+                .haveNameNotMatching(".*\\.OpenDesk(\\$.*)?")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(pattern("audio"))
+                .orShould()
+                .dependOnClassesThat()
+                .haveNameMatching(".*\\.archive\\.(Archive|Restore)"));
+    }
+
+    @Test
+    void screensDoNotKnowEachOther() {
+        for (String screen : List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
+            holds(noClasses()
+                    .that()
+                    .resideInAPackage(ROOT + ".desktop." + screen + "..")
+                    .should()
+                    .dependOnClassesThat(resideInAPackage(ROOT + ".desktop..")
+                            .and(not(resideInAnyPackage(
+                                    ROOT + ".desktop." + screen + "..",
+                                    ROOT + ".desktop.part..",
+                                    ROOT + ".desktop.plot..",
+                                    ROOT + ".desktop.settings..",
+                                    ROOT + ".desktop.work..")))));
+        }
     }
 
     @Test

@@ -6,6 +6,7 @@ import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ShopStore;
 import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.listening.ListeningStore;
 import io.github.tapwright.sitting.live.CaptureStore;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -125,6 +126,15 @@ public final class Archive implements AutoCloseable {
      */
     public ShopStore shop() {
         return new ShopTable(database, originals);
+    }
+
+    /**
+     * The blind listenings of this archive.
+     *
+     * @return a store that works while the archive is open
+     */
+    public ListeningStore listenings() {
+        return new ListeningTables(database);
     }
 
     /**

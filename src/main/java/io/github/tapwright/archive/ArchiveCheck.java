@@ -40,7 +40,7 @@ final class ArchiveCheck {
         }
     }
 
-    private Expected checkDatabase(Connection connection) throws SQLException {
+    private Expected checkDatabase(Connection connection) throws SQLException, IOException {
         Query.all(connection, "PRAGMA integrity_check", row -> row.text("integrity_check")).stream()
                 .filter(line -> !line.equals(SOUND))
                 .forEach(line -> problems.add("database: " + line));
@@ -56,6 +56,8 @@ final class ArchiveCheck {
         String strange = "SELECT id FROM sitting WHERE procedure NOT IN (" + known + ")";
         Query.all(connection, strange, row -> row.longInteger("id"))
                 .forEach(id -> problems.add("database: sitting " + id + " is of a kind this program does not know"));
+        TapDigestTable.wrong(connection)
+                .forEach(id -> problems.add("database: the digest of sitting " + id + " is not that of its results"));
         Map<String, Original> originals = new HashMap<>();
         for (Original original : OriginalTable.all(connection)) {
             originals.put(original.sha256(), original);

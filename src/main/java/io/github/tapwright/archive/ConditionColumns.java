@@ -47,10 +47,7 @@ final class ConditionColumns {
         return new Conditions(
                 stage(row),
                 air(row),
-                new Strings(
-                        row.key("strings", StringState::find),
-                        row.optionalText("string_set"),
-                        row.optionalText("strings_fitted_on").map(LocalDate::parse)),
+                strings(row),
                 hole(row),
                 new Placing(
                         row.optionalText("support"), row.optionalText("strike_tool"), row.optionalText("strike_place")),
@@ -61,6 +58,13 @@ final class ConditionColumns {
                 addedMass(row),
                 row.optionalText("operator"),
                 row.optionalText("note"));
+    }
+
+    static Strings strings(Row row) throws SQLException {
+        return new Strings(
+                row.key("strings", StringState::find),
+                row.optionalText("string_set"),
+                row.optionalText("strings_fitted_on").map(LocalDate::parse));
     }
 
     static Optional<Stage> stage(Row row) throws SQLException {

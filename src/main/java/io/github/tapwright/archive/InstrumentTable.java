@@ -9,6 +9,8 @@ import io.github.tapwright.instrument.Layer;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.InstrumentStore;
+import io.github.tapwright.sitting.ShelfPlace;
+import io.github.tapwright.sitting.SittingId;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
@@ -16,6 +18,14 @@ import java.util.Optional;
 
 /** Instruments in the database. */
 final class InstrumentTable implements InstrumentStore {
+
+    private static final String SHELF = """
+            SELECT i.*, (SELECT count(*) FROM sitting c WHERE c.instrument_id = i.id) AS sittings,
+                   s.id AS last_id, s.taken_at, s.time_known, s.stage, s.strings, s.string_set, s.strings_fitted_on
+            FROM instrument i LEFT JOIN sitting s ON s.id =
+                (SELECT id FROM sitting WHERE instrument_id = i.id ORDER BY taken_at DESC, id DESC LIMIT 1)
+            ORDER BY i.shop_number
+            """;
 
     private final Database database;
 
@@ -56,6 +66,25 @@ final class InstrumentTable implements InstrumentStore {
     public List<Instrument> all() {
         return database.read(connection ->
                 Query.all(connection, "SELECT * FROM instrument ORDER BY shop_number", InstrumentTable::instrument));
+    }
+
+    @Override
+    public List<ShelfPlace> shelf() {
+        return database.read(connection -> Query.all(connection, SHELF, InstrumentTable::place));
+    }
+
+    private static ShelfPlace place(Row row) throws SQLException {
+        Optional<SittingId> last = row.optionalInteger("last_id").map(SittingId::new);
+        return new ShelfPlace(
+                instrument(row),
+                row.integer("sittings"),
+                last.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new ShelfPlace.LastSitting(
+                                last.get(),
+                                SittingReader.takenAt(row),
+                                ConditionColumns.stage(row),
+                                ConditionColumns.strings(row))));
     }
 
     /** The row number of an instrument. */

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -23,10 +24,19 @@ record Migration(int version, List<String> statements) {
             "005-bench-studies.sql",
             "006-added-mass-and-rest.sql",
             "007-live-recordings.sql",
-            "008-shop.sql");
+            "008-shop.sql",
+            "009-digests.sql",
+            "010-listening.sql");
+
+    private static final Map<Integer, SqlWork<Integer>> FILLINGS = Map.of(9, TapDigestTable::fill);
 
     Migration {
         statements = List.copyOf(statements);
+    }
+
+    /** What SQL alone cannot work out from what is there; runs after the statements, in the same transaction. */
+    SqlWork<Integer> filling() {
+        return FILLINGS.getOrDefault(version, connection -> 0);
     }
 
     /** The steps this program knows, oldest first; the number that begins a name is the version. */

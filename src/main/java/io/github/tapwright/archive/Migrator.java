@@ -62,7 +62,7 @@ final class Migrator {
     }
 
     /** Repeats the look at the version under the write lock: another program may have been faster. */
-    private static boolean apply(Connection connection, Migration migration) throws SQLException {
+    private static boolean apply(Connection connection, Migration migration) throws SQLException, IOException {
         if (pragma(connection, "user_version") >= migration.version()) {
             return false;
         }
@@ -70,6 +70,7 @@ final class Migrator {
             for (String sql : migration.statements()) {
                 statement.execute(sql);
             }
+            migration.filling().run(connection);
             statement.execute("PRAGMA application_id = " + APPLICATION_ID);
             statement.execute("PRAGMA user_version = " + migration.version());
         }

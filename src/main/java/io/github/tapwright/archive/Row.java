@@ -70,6 +70,10 @@ final class Row {
         return UtcText.parse(text(column));
     }
 
+    Optional<byte[]> optionalBytes(String column) throws SQLException {
+        return Optional.ofNullable(rows.getBytes(column));
+    }
+
     byte[] bytes(String column) throws SQLException {
         return required(column, rows.getBytes(column));
     }

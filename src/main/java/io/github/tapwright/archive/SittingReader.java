@@ -80,8 +80,7 @@ final class SittingReader {
             SittingId id, Row row, List<KeptRecording> recordings, List<Analysis> analyses, List<GivenName> names)
             throws SQLException {
         if (recordings.isEmpty() || analyses.isEmpty()) {
-            throw new ArchiveException("sitting " + id + " lacks its recordings or its results; run verify, and"
-                    + " restore the latest backup into a new folder");
+            throw half(id);
         }
         return new Sitting(
                 id,
@@ -92,5 +91,10 @@ final class SittingReader {
                 recordings,
                 new ArrayList<>(analyses),
                 names);
+    }
+
+    static ArchiveException half(SittingId id) {
+        return new ArchiveException("sitting " + id + " lacks its recordings or its results; run verify, and"
+                + " restore the latest backup into a new folder");
     }
 }

@@ -12,6 +12,7 @@ import io.github.tapwright.sitting.NewSitting.NewRecording;
 import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.StagedOriginal;
@@ -25,6 +26,10 @@ import java.util.Optional;
 
 /** Sittings in the database, their recordings beside it. */
 final class SittingTables implements SittingStore {
+
+    private static final String LAST_OF_TAPS =
+            "SELECT id FROM sitting WHERE instrument_id = (SELECT id FROM instrument WHERE shop_number = ?)"
+                    + " AND procedure = 'taps' AND added_mass_g IS NULL ORDER BY taken_at DESC, id LIMIT 1";
 
     private final Database database;
     private final Originals originals;
@@ -70,6 +75,28 @@ final class SittingTables implements SittingStore {
     @Override
     public List<SittingSummary> list(Optional<ShopNumber> instrument) {
         return database.read(connection -> SittingList.read(connection, instrument));
+    }
+
+    @Override
+    public List<SittingOutline> outlines(Optional<ShopNumber> instrument) {
+        return database.read(connection -> OutlineReader.of(connection, instrument));
+    }
+
+    @Override
+    public List<SittingOutline> outlines(List<SittingId> ids) {
+        return database.read(connection -> {
+            List<SittingOutline> outlines = new ArrayList<>();
+            for (SittingId id : ids) {
+                OutlineReader.of(connection, id).ifPresent(outlines::add);
+            }
+            return outlines;
+        });
+    }
+
+    @Override
+    public Optional<SittingId> lastOfTaps(ShopNumber instrument) {
+        return database.read(connection ->
+                Query.one(connection, LAST_OF_TAPS, row -> new SittingId(row.longInteger("id")), instrument.text()));
     }
 
     @Override

@@ -44,6 +44,12 @@ final class TapsReader {
         return analyses;
     }
 
+    /** One analysis. */
+    TapResult result(long analysisId) throws SQLException, IOException {
+        return result(Query.one(connection, "SELECT * FROM analysis WHERE id = ?", TapsReader::head, analysisId)
+                .orElseThrow());
+    }
+
     private TapResult result(Head head) throws SQLException, IOException {
         return new TapResult(
                 strikes(head.id()),

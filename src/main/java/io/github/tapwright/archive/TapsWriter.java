@@ -56,6 +56,7 @@ final class TapsWriter {
                     .put("points", CurveBlob.of(result.curve().get()))
                     .run(connection);
         }
+        TapDigestTable.write(connection, id, result);
     }
 
     private void strike(long analysisId, int ordinal, Strike strike) throws SQLException {

@@ -37,6 +37,8 @@ final class LineReading implements RunningInput {
     private long framesHandedOn;
     private long droppedFrames;
 
+    /** Where the system heeds priorities at all, reading goes before everything that can wait. */
+    @SuppressWarnings("ThreadPriorityCheck")
     LineReading(String device, TargetDataLine line, LiveFormat format) {
         this.device = device;
         this.format = format;
@@ -51,7 +53,7 @@ final class LineReading implements RunningInput {
     }
 
     private void read() {
-        byte[] buffer = new byte[(int) (BLOCK_SECONDS * format.rateHz()) * format.frameBytes()];
+        byte[] buffer = new byte[((int) (BLOCK_SECONDS * format.rateHz())) * format.frameBytes()];
         try {
             while (!stopping) {
                 int count = line.read(buffer, 0, buffer.length);

@@ -22,7 +22,7 @@ public final class Loudspeaker implements SoundOutput {
         AudioFormat format = new AudioFormat((float) sound.sampleRate().hertz(), BITS, channels, true, false);
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
-            line.open(format, (int) (BUFFER_SECONDS * sound.sampleRate().hertz()) * format.getFrameSize());
+            line.open(format, ((int) (BUFFER_SECONDS * sound.sampleRate().hertz())) * format.getFrameSize());
             return new LinePlaying(line, sound, channels, gainDb);
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new UnreadableRecordingException(

@@ -73,7 +73,7 @@ public final class SoundCard implements LiveInput {
     private static RunningInput start(InputDevice device, LiveFormat format) {
         try {
             TargetDataLine line = (TargetDataLine) mixer(device).getLine(line(format));
-            line.open(audioFormat(format), (int) (BUFFER_SECONDS * format.rateHz()) * format.frameBytes());
+            line.open(audioFormat(format), ((int) (BUFFER_SECONDS * format.rateHz())) * format.frameBytes());
             return new LineReading(device.name(), line, format);
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new UnreadableRecordingException(

@@ -22,7 +22,7 @@ interface Drawing {
             return new LevelChart(p);
         }
         if (picture instanceof FingerboardPicture p) {
-            return new FingerboardChart(p);
+            return new FingerboardChart(p, width);
         }
         if (picture instanceof NotePicture p) {
             return new NoteChart(p);
@@ -30,6 +30,6 @@ interface Drawing {
         if (picture instanceof PointsPicture p) {
             return new PointsChart(p);
         }
-        return picture instanceof GroupPicture p ? new GroupChart(p) : new TrendChart((TrendPicture) picture);
+        return picture instanceof GroupPicture p ? new GroupChart(p, width) : new TrendChart((TrendPicture) picture, width);
     }
 }

@@ -20,21 +20,26 @@ import org.jfree.data.xy.DefaultXYZDataset;
 final class FingerboardChart implements Drawing {
 
     private static final int MAP_HEIGHT = 230;
+    private static final int MAP_HEIGHT_ON_A_PAGE = 165;
     private static final int AROUND = 150;
+    private static final int AROUND_ON_A_PAGE = 70;
     private static final int STEPS = 64;
     private static final double HALF = 0.5;
     private static final double DARK = 0.55;
     private static final BasicStroke FRAME = new BasicStroke(3f);
 
     private final FingerboardPicture picture;
+    private final boolean onPage;
 
-    FingerboardChart(FingerboardPicture picture) {
+    FingerboardChart(FingerboardPicture picture, int width) {
         this.picture = picture;
+        this.onPage = width < SCREEN_WIDTH;
     }
 
     @Override
     public int height() {
-        return AROUND + MAP_HEIGHT * picture.maps().size();
+        return (onPage ? AROUND_ON_A_PAGE : AROUND)
+                + (onPage ? MAP_HEIGHT_ON_A_PAGE : MAP_HEIGHT) * picture.maps().size();
     }
 
     @Override

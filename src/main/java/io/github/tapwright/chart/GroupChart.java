@@ -17,21 +17,26 @@ final class GroupChart implements Drawing {
     private static final double STEP_DB = 10;
     private static final double PIXELS_PER_DB = 11;
     private static final int AROUND_THE_PLOT = 190;
+    private static final double PIXELS_PER_DB_ON_A_PAGE = 7;
+    private static final int AROUND_ON_A_PAGE = 110;
     private static final double SIXTH_OF_AN_OCTAVE = Math.pow(10, 0.05);
 
     private final GroupPicture picture;
+    private final boolean onPage;
     private final double lowestDb;
     private final double highestDb;
 
-    GroupChart(GroupPicture picture) {
+    GroupChart(GroupPicture picture, int width) {
         this.picture = picture;
+        this.onPage = width < SCREEN_WIDTH;
         lowestDb = Math.floor(of(Dot::lowest).min().orElseThrow() / STEP_DB) * STEP_DB;
         highestDb = Math.ceil(of(Dot::highest).max().orElseThrow() / STEP_DB) * STEP_DB;
     }
 
     @Override
     public int height() {
-        return (int) Math.round((highestDb - lowestDb + 1) * PIXELS_PER_DB) + AROUND_THE_PLOT;
+        double perDb = onPage ? PIXELS_PER_DB_ON_A_PAGE : PIXELS_PER_DB;
+        return (int) Math.round((highestDb - lowestDb + 1) * perDb) + (onPage ? AROUND_ON_A_PAGE : AROUND_THE_PLOT);
     }
 
     @Override

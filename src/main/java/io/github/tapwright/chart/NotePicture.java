@@ -1,5 +1,9 @@
 package io.github.tapwright.chart;
 
+import io.github.tapwright.note.NoteResult;
+import io.github.tapwright.note.Partial;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +26,27 @@ public record NotePicture(String title, List<String> subtitles, List<Stem> parti
     }
 
     /**
+     * The picture of a note.
+     *
+     * @param name what the note is called
+     * @param result what was found in it
+     * @return empty if it has no partials
+     */
+    public static Optional<NotePicture> of(String name, NoteResult result) {
+        if (result.partials().isEmpty()) {
+            return Optional.empty();
+        }
+        String pitch = result.pitch()
+                .found()
+                .map(p -> Figures.text(p.hz()) + " Hz, " + p.nearest())
+                .orElse("no pitch");
+        return Optional.of(new NotePicture(
+                "Partials of a plucked note",
+                List.of(name + ": " + pitch),
+                result.partials().stream().map(Stem::of).toList()));
+    }
+
+    /**
      * One partial.
      *
      * @param frequencyHz where
@@ -30,5 +55,14 @@ public record NotePicture(String title, List<String> subtitles, List<Stem> parti
      * @param lateSeconds 60 dB time of its slow stage; empty if it has none
      */
     public record Stem(
-            double frequencyHz, double levelDb, Optional<Double> earlySeconds, Optional<Double> lateSeconds) {}
+            double frequencyHz, double levelDb, Optional<Double> earlySeconds, Optional<Double> lateSeconds) {
+
+        private static Stem of(Partial p) {
+            return new Stem(
+                    p.frequencyHz().value(),
+                    p.levelDb().value(),
+                    p.decay().early().map(Estimate::value),
+                    p.decay().late().map(Estimate::value));
+        }
+    }
 }

@@ -58,7 +58,7 @@ public final class Raster {
      * @return the pixels
      */
     public static Raster filling(Picture picture, double width, double height, double scale, Light light) {
-        Drawing drawing = Drawing.of(picture, (int) Math.round(width));
+        Drawing drawing = Drawing.of(picture, Drawing.SCREEN_WIDTH);
         int columns = Math.max(1, (int) Math.round(width * scale));
         int rows = Math.max(1, (int) Math.round(height * scale));
         return draw(columns, rows, light, g2 -> {
@@ -68,14 +68,13 @@ public final class Raster {
     }
 
     /**
-     * How high a picture likes to be.
+     * How high a picture likes to be on a screen.
      *
      * @param picture what to show
-     * @param width width in the window's own units, at least 1
-     * @return height in the same units
+     * @return height in the window's own units
      */
-    public static double usualHeight(Picture picture, double width) {
-        return Drawing.of(picture, (int) Math.round(width)).height();
+    public static double usualHeight(Picture picture) {
+        return Drawing.of(picture, Drawing.SCREEN_WIDTH).height();
     }
 
     /** Draws on white paper and turns the light down afterwards where asked. */

@@ -18,7 +18,7 @@ final class ResponseChart implements Drawing {
     private static final double PIXELS_PER_DB = 6;
 
     /** A narrow picture of the full height would stand upright like a tower. */
-    private static final double PIXELS_PER_DB_ON_A_PAGE = 4;
+    private static final double PIXELS_PER_DB_ON_A_PAGE = 3.4;
 
     private static final int AROUND_THE_PLOT = 190;
     private static final int AXIS_AND_MARGINS = 84;

@@ -28,8 +28,11 @@ import org.jfree.data.xy.XYSeriesCollection;
 final class TrendChart implements Drawing {
 
     private static final int PANEL = 250;
+    private static final int PANEL_ON_A_PAGE = 165;
     private static final int STRIP = 110;
+    private static final int STRIP_ON_A_PAGE = 80;
     private static final int AROUND_THE_PLOTS = 210;
+    private static final int AROUND_ON_A_PAGE = 90;
     private static final int PANEL_WEIGHT = 5;
     private static final int STRIP_WEIGHT = 2;
     private static final double MARGIN = 0.04;
@@ -39,14 +42,19 @@ final class TrendChart implements Drawing {
     private static final Duration LEAST_MARGIN = Duration.ofDays(2);
 
     private final TrendPicture picture;
+    private final boolean onPage;
 
-    TrendChart(TrendPicture picture) {
+    TrendChart(TrendPicture picture, int width) {
         this.picture = picture;
+        this.onPage = width < SCREEN_WIDTH;
     }
 
     @Override
     public int height() {
-        return PANEL * picture.panels().size() + STRIP + AROUND_THE_PLOTS;
+        int panels = picture.panels().size();
+        return onPage
+                ? PANEL_ON_A_PAGE * panels + STRIP_ON_A_PAGE + AROUND_ON_A_PAGE
+                : PANEL * panels + STRIP + AROUND_THE_PLOTS;
     }
 
     @Override

@@ -12,6 +12,8 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
@@ -35,6 +37,7 @@ import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
 import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.sitting.listening.ListListenings;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
@@ -205,6 +208,17 @@ final class Bench {
             return new FindTaps(archive.sittings());
         }
 
+        MakeReport makeReport() {
+            return new MakeReport(
+                    new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
+                    new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                    clock.getZone());
+        }
+
+        EditShop editShop() {
+            return new EditShop(archive.shop(), clock);
+        }
+
         NameResonance nameResonance() {
             return new NameResonance(archive.sittings(), clock);
         }
@@ -223,6 +237,10 @@ final class Bench {
 
         ListCalibrations listCalibrations() {
             return new ListCalibrations(archive.calibrations());
+        }
+
+        ListListenings listListenings() {
+            return new ListListenings(archive.listenings());
         }
 
         ShowCalibration showCalibration() {

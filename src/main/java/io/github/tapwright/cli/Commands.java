@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.validation.ValidationBook;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,7 +15,7 @@ import picocli.CommandLine.Spec;
         description = "An acoustic test and voicing bench for finished guitars.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 done, but nothing usable was found; 2 wrong use;",
+            "Exit codes: 0 done; 1 done, but nothing usable was found (validate: a check failed); 2 wrong use;",
             "3 a recording cannot be read; 4 archive trouble."
         })
 final class Commands implements Runnable {
@@ -40,10 +41,13 @@ final class Commands implements Runnable {
         line.addSubcommand(new TrendCommand(bench, terminal));
         line.addSubcommand(new RepeatabilityCommand(bench, terminal));
         line.addSubcommand(new ModelCommand(bench, terminal));
+        line.addSubcommand(new ReportCommand(bench, terminal));
+        line.addSubcommand(group(new ShopGroup(), ShopGroup.commands(bench, terminal)));
         line.addSubcommand(new ExportCommand(bench, terminal));
         line.addSubcommand(new VerifyCommand(bench, terminal));
         line.addSubcommand(new BackupCommand(bench, terminal));
         line.addSubcommand(new RestoreCommand(bench, terminal));
+        line.addSubcommand(new ValidateCommand(ValidationBook.shipped(), terminal));
         line.addSubcommand(new DemoCommand(bench, terminal));
         line.addSubcommand(new HelpCommand());
         name(line);

@@ -13,13 +13,8 @@ final class ConditionsText {
     /** What is known on one line, such as "strung; 21 °C; 47 % relative humidity; soundhole open". */
     static String line(Conditions conditions) {
         String known = ConditionLine.of(conditions).stream()
-                .flatMap(c -> c.words().stream().map(w -> plainSpeech(c.name(), w)))
+                .flatMap(c -> c.spoken().stream())
                 .collect(Collectors.joining("; "));
         return known.isEmpty() ? "nothing written down" : known;
-    }
-
-    private static String plainSpeech(String name, String words) {
-        boolean speaksForItself = List.of("stage", "temperature", "strings").contains(name);
-        return speaksForItself ? words : name + " " + words;
     }
 }

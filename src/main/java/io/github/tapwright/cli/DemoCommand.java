@@ -1,11 +1,16 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.exchange.Workshop;
 import io.github.tapwright.exchange.Workshop.Visit;
 import io.github.tapwright.exchange.WorkshopJson;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.ReportKind;
+import io.github.tapwright.report.ReportRequest;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
@@ -60,11 +65,13 @@ final class DemoCommand implements Callable<Integer> {
         terminal.say("INVENTED DATA. %s", workshop.remark());
         terminal.say("No instrument was measured. The story: %s in %s.", workshop.name(), workshop.place());
         List<Sitting> sittings = new ArrayList<>();
+        Optional<Path> report;
         try (OpenBench open = bench.open(folder.resolve("archive"), true, terminal.progress())) {
             workshop.instruments().forEach(open.addInstrument()::add);
             for (Visit visit : workshop.visits()) {
                 sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));
             }
+            report = writeReport(open, workshop, sittings);
         }
         DemoStory story = new DemoStory(terminal, workshop.zone());
         for (Instrument instrument : workshop.instruments()) {
@@ -74,9 +81,37 @@ final class DemoCommand implements Callable<Integer> {
             story.tell(instrument, own);
             story.draw(instrument, own, folder.resolve("pictures"));
         }
+        report.ifPresent(file -> terminal.say("%nClient report: %s", file));
         terminal.say("%nLook further with: tapwright sitting show 1 --archive %s", folder.resolve("archive"));
         boolean found = sittings.stream().anyMatch(s -> s.latest().findings().areUsable());
         return found ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    /** The client report of the latest usable sitting, under the invented workshop's name. */
+    private Optional<Path> writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
+        List<Sitting> usable = sittings.stream()
+                .filter(s -> s.latest().findings().areUsable())
+                .filter(s -> TapSittings.objection(s).isEmpty())
+                .toList();
+        if (usable.isEmpty()) {
+            return Optional.empty();
+        }
+        open.editShop()
+                .edit(new EditShop.Change(
+                        Optional.of(workshop.name() + " (invented)"),
+                        Optional.of(List.of(workshop.place())),
+                        Optional.empty(),
+                        false));
+        Sitting latest = usable.get(usable.size() - 1);
+        Files.createDirectories(folder);
+        Path file = folder.resolve("client-report.pdf");
+        ReportSubject subject = new ReportSubject.OfSitting(latest.id());
+        open.makeReport()
+                .write(
+                        new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant()),
+                        file,
+                        terminal.progress());
+        return Optional.of(file);
     }
 
     private void refuseUsedFolder() throws IOException {

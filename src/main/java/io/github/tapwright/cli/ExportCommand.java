@@ -7,6 +7,7 @@ import io.github.tapwright.exchange.ExportFolder;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.listening.ListeningSession;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "export",
         description =
-                "Writes instruments, sittings, resonances, notes, plucks and calibrations as CSV and JSON. Unknown cells are empty.")
+                "Writes instruments, sittings, resonances, notes, plucks, calibrations and blind listenings as CSV and JSON. Unknown cells are empty.")
 final class ExportCommand extends ArchiveCommand {
 
     private enum Format {
@@ -46,12 +47,13 @@ final class ExportCommand extends ArchiveCommand {
                 .map(s -> open.showSitting().show(s.id()))
                 .toList();
         List<KeptCalibration> calibrations = open.listCalibrations().all();
+        List<ListeningSession> listenings = open.listListenings().all();
         Map<String, String> files = new TreeMap<>();
         if (format != Format.JSON) {
-            files.putAll(ArchiveCsv.tables(instruments, sittings, calibrations));
+            files.putAll(ArchiveCsv.tables(instruments, sittings, calibrations, listenings));
         }
         if (format != Format.CSV) {
-            files.put("archive.json", ArchiveJson.everything(instruments, sittings, calibrations));
+            files.put("archive.json", ArchiveJson.everything(instruments, sittings, calibrations, listenings));
         }
         ExportFolder.write(folder, files);
         terminal()

@@ -9,7 +9,7 @@ import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.picture.GroupPictures;
 import io.github.tapwright.sitting.Air;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.io.IOException;
@@ -60,7 +60,7 @@ final class GroupText {
                     group.instruments().size() == 1 ? "instrument" : "instruments",
                     group.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", ")),
                     group.sittings().stream()
-                            .map(Sitting::id)
+                            .map(SittingOutline::id)
                             .map(Object::toString)
                             .collect(Collectors.joining(", ")));
         }

@@ -9,7 +9,7 @@ import io.github.tapwright.comparison.trend.HumidityRegression;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.comparison.trend.TrendWords;
 import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.List;
@@ -41,7 +41,7 @@ final class HistoryText {
 
     private void printSittings(History history) {
         Table table = new Table("sitting", "taken", "humidity (%)", "temperature (°C)", "stage");
-        for (Sitting s : history.sittings()) {
+        for (SittingOutline s : history.sittings()) {
             table.add(
                     s.id().toString(),
                     s.takenAt().text(zone),

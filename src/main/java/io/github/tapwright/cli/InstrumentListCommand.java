@@ -4,6 +4,7 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.sitting.ShelfPlace;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,21 +22,20 @@ final class InstrumentListCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
-        List<Instrument> instruments = open.listInstruments().list();
+        List<ShelfPlace> shelf = open.listInstruments().shelf();
         if (json) {
-            terminal().print(ArchiveJson.instruments(instruments));
-        } else if (instruments.isEmpty()) {
+            terminal()
+                    .print(ArchiveJson.instruments(
+                            shelf.stream().map(ShelfPlace::instrument).toList()));
+        } else if (shelf.isEmpty()) {
             terminal().say("The shelf is empty; put an instrument on it with: tapwright instrument add NUMBER");
         } else {
             Table table = new Table("number", "sittings", "about");
-            instruments.forEach(i -> table.add(i.shopNumber().text(), sittings(open, i), about(i)));
+            shelf.forEach(p -> table.add(
+                    p.instrument().shopNumber().text(), Integer.toString(p.sittings()), about(p.instrument())));
             table.lines().forEach(terminal().out()::println);
         }
         return ExitCode.DONE;
-    }
-
-    private static String sittings(OpenBench open, Instrument instrument) {
-        return Integer.toString(open.listSittings().of(instrument.shopNumber()).size());
     }
 
     private static String about(Instrument instrument) {

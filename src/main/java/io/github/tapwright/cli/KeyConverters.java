@@ -7,6 +7,7 @@ import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.Keyed;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
+import io.github.tapwright.report.ReportKind;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
@@ -62,6 +63,14 @@ final class KeyConverters {
         @Override
         public StageClass convert(String text) {
             return read(text, StageClass.values());
+        }
+    }
+
+    /** Reads whom a report is for. */
+    static final class ForWhom implements ITypeConverter<ReportKind> {
+        @Override
+        public ReportKind convert(String text) {
+            return read(text, ReportKind.values());
         }
     }
 

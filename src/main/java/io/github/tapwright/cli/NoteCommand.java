@@ -1,8 +1,11 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.NotePicture;
 import io.github.tapwright.exchange.NoteJson;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.note.NoteName;
+import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.sitting.AnalyseNotes;
 import java.io.IOException;
@@ -71,11 +74,18 @@ final class NoteCommand implements Callable<Integer> {
         }
         csv.write(() -> NoteJson.csv(names, found), terminal);
         if (plot.isPresent()) {
-            boolean written = NoteDrawing.write(names.get(0), found.get(0).result(), plot.get());
-            terminal.note(written ? "wrote " + plot.get() : "no picture written, because there are no partials");
+            draw(String.valueOf(files.get(0).getFileName()), found.get(0).result(), plot.get());
         }
         boolean any = found.stream().anyMatch(f -> f.result().pitch().found().isPresent());
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private void draw(String name, NoteResult result, Path file) throws IOException {
+        Optional<NotePicture> picture = NotePicture.of(name, result);
+        if (picture.isPresent()) {
+            ChartFile.write(picture.get(), file);
+        }
+        terminal.note(picture.isPresent() ? "wrote " + file : "no picture written, because there are no partials");
     }
 
     private NoteSettings settings() {

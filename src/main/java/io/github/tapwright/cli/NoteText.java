@@ -4,7 +4,6 @@ import io.github.tapwright.note.DecayTime;
 import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.Partial;
-import io.github.tapwright.note.PartialDecay;
 import io.github.tapwright.note.Pitch;
 import io.github.tapwright.note.WholeDecay;
 import io.github.tapwright.sitting.AnalyseNotes;
@@ -95,24 +94,9 @@ final class NoteText {
                     p.decay().whole().map(Figures::text).orElse(NONE),
                     p.decay().early().map(Figures::text).orElse(NONE),
                     p.decay().late().map(Figures::text).orElse(NONE),
-                    remark(p));
+                    p.remark());
         }
         table.lines().forEach(terminal.out()::println);
-    }
-
-    private static String remark(Partial partial) {
-        String pulled = partial.fitsSeries() ? "" : "pulled off the string's series; ";
-        if (partial.decay().reservation().isPresent()) {
-            return pulled + partial.decay().reservation().get();
-        }
-        if (partial.decay() instanceof PartialDecay.TwoStage two) {
-            return pulled
-                    + (two.stagesDiffer() ? "two stages" : "two sines that die away alike")
-                    + (two.beats()
-                            ? ", beats at " + Figures.text(Math.abs(two.beatHz().value()), 2) + " Hz"
-                            : "");
-        }
-        return pulled + "one stage";
     }
 
     private void printWarnings(AnalyseNotes.Found found) {

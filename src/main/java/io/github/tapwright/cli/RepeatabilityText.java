@@ -3,7 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudiedResonance;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.util.stream.Collectors;
 
@@ -21,7 +21,10 @@ final class RepeatabilityText {
                 "%d set-ups of instrument %s: sittings %s",
                 study.sittings().size(),
                 study.sittings().get(0).instrument(),
-                study.sittings().stream().map(Sitting::id).map(Object::toString).collect(Collectors.joining(", ")));
+                study.sittings().stream()
+                        .map(SittingOutline::id)
+                        .map(Object::toString)
+                        .collect(Collectors.joining(", ")));
         if (study.sittings().size() < BenchStudy.ENOUGH) {
             terminal.say("Fewer than %d set-ups: these figures are themselves uncertain.", BenchStudy.ENOUGH);
         }

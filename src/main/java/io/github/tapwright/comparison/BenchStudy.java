@@ -4,7 +4,7 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.mode.ResonanceMatching;
 import io.github.tapwright.sitting.ShownResonance;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,8 @@ import java.util.function.ToDoubleFunction;
  * @param resonances those found in every set-up, lowest first
  * @param spread what it gives for comparisons; empty if no resonance was found in all of them
  */
-public record BenchStudy(List<Sitting> sittings, List<StudiedResonance> resonances, Optional<SetUpSpread> spread) {
+public record BenchStudy(
+        List<SittingOutline> sittings, List<StudiedResonance> resonances, Optional<SetUpSpread> spread) {
 
     /** Fewer set-ups say next to nothing about scatter. */
     public static final int FEWEST = 3;
@@ -38,10 +39,10 @@ public record BenchStudy(List<Sitting> sittings, List<StudiedResonance> resonanc
         resonances = List.copyOf(resonances);
     }
 
-    static BenchStudy of(List<Sitting> sittings) {
-        Sitting first = sittings.get(0);
+    static BenchStudy of(List<SittingOutline> sittings) {
+        SittingOutline first = sittings.get(0);
         List<StudiedResonance> studied = new ArrayList<>();
-        for (ShownResonance shown : first.resonances(first.latest())) {
+        for (ShownResonance shown : first.resonances()) {
             List<Resonance> inAll = everywhere(shown, sittings);
             if (inAll.size() == sittings.size()) {
                 studied.add(StudiedResonance.of(shown.name(), inAll));
@@ -52,11 +53,11 @@ public record BenchStudy(List<Sitting> sittings, List<StudiedResonance> resonanc
         return new BenchStudy(sittings, studied, spread);
     }
 
-    private static List<Resonance> everywhere(ShownResonance wanted, List<Sitting> sittings) {
+    private static List<Resonance> everywhere(ShownResonance wanted, List<SittingOutline> sittings) {
         List<Resonance> found = new ArrayList<>();
         found.add(wanted.found().resonance());
-        Sitting first = sittings.get(0);
-        for (Sitting other : sittings.subList(1, sittings.size())) {
+        SittingOutline first = sittings.get(0);
+        for (SittingOutline other : sittings.subList(1, sittings.size())) {
             ResonanceMatching.match(named(first), named(other)).stream()
                     .filter(p -> p.first().resonance().equals(wanted.found().resonance()))
                     .map(p -> p.second().resonance())
@@ -65,8 +66,8 @@ public record BenchStudy(List<Sitting> sittings, List<StudiedResonance> resonanc
         return found;
     }
 
-    private static List<NamedResonance> named(Sitting sitting) {
-        return sitting.resonances(sitting.latest()).stream()
+    private static List<NamedResonance> named(SittingOutline sitting) {
+        return sitting.resonances().stream()
                 .map(s -> new NamedResonance(s.found().resonance(), s.mode(), s.reason()))
                 .toList();
     }

@@ -10,7 +10,7 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,7 +25,7 @@ final class BodyConditions {
 
     private BodyConditions() {}
 
-    static List<ConditionCheck> check(Sitting first, Sitting second) {
+    static List<ConditionCheck> check(SittingOutline first, SittingOutline second) {
         Conditions a = first.conditions();
         Conditions b = second.conditions();
         boolean taps = procedure(first).equals(Procedure.BodyTaps.KEY);
@@ -39,7 +39,7 @@ final class BodyConditions {
                 addedMass(Pair.of(a, b, Conditions::addedMass)));
     }
 
-    private static ConditionCheck procedures(Sitting first, Sitting second) {
+    private static ConditionCheck procedures(SittingOutline first, SittingOutline second) {
         boolean same = procedure(first).equals(procedure(second));
         return ConditionCheck.all(
                 "procedure",
@@ -49,13 +49,13 @@ final class BodyConditions {
                         : procedure(first) + " / " + procedure(second) + ": these do not measure the same thing");
     }
 
-    private static String procedure(Sitting sitting) {
-        return sitting.latest().findings().procedure().key();
+    private static String procedure(SittingOutline sitting) {
+        return sitting.procedure();
     }
 
-    private static ConditionCheck method(Sitting first, Sitting second) {
-        String a = first.latest().methodVersion();
-        String b = second.latest().methodVersion();
+    private static ConditionCheck method(SittingOutline first, SittingOutline second) {
+        String a = first.methodVersion();
+        String b = second.methodVersion();
         return ConditionCheck.all(
                 "method",
                 a.equals(b) ? FINE : DOUBTFUL,

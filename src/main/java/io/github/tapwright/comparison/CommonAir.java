@@ -2,7 +2,7 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.sitting.Air;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
 import java.util.List;
@@ -23,12 +23,12 @@ public record CommonAir(Air air) {
      * @param sittings any
      * @return their common air
      */
-    public static CommonAir of(List<Sitting> sittings) {
+    public static CommonAir of(List<SittingOutline> sittings) {
         return new CommonAir(
                 new Air(median(sittings, Air::temperatureCelsius), median(sittings, Air::relativeHumidityPercent)));
     }
 
-    private static Optional<Double> median(List<Sitting> sittings, Function<Air, Optional<Double>> of) {
+    private static Optional<Double> median(List<SittingOutline> sittings, Function<Air, Optional<Double>> of) {
         double[] known = sittings.stream()
                 .flatMap(s -> of.apply(s.conditions().air()).stream())
                 .mapToDouble(x -> x)
@@ -44,7 +44,7 @@ public record CommonAir(Air air) {
      * @param sensitivity how far humidity moves the instrument's resonances
      * @return the figure; empty if the sitting has none
      */
-    public Optional<SittingFigure> figure(Subject subject, Sitting sitting, HumiditySensitivity sensitivity) {
+    public Optional<SittingFigure> figure(Subject subject, SittingOutline sitting, HumiditySensitivity sensitivity) {
         return subject.in(sitting).map(Estimate::value).map(value -> {
             Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
                     ? ClimateCorrection.of(

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ public record Comparability(List<ConditionCheck> checks, Optional<String> despit
      */
     public static Comparability of(Sitting first, Sitting second, BenchKnowledge bench, Optional<String> despite) {
         List<ConditionCheck> checks = new ArrayList<>();
-        checks.addAll(BodyConditions.check(first, second));
+        checks.addAll(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
         checks.addAll(BenchConditions.check(first, second));
         checks.addAll(AirConditions.check(
                 first.conditions().air(), second.conditions().air(), bench));

@@ -4,13 +4,10 @@ import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingStore;
-import io.github.tapwright.sitting.SittingSummary;
-import java.util.Comparator;
 import java.util.Optional;
 
 /** Compares two sittings: conditions first, then figures. */
@@ -65,10 +62,7 @@ public final class CompareSittings {
         Sitting first = ofTaps(a);
         Sitting second = ofTaps(b);
         HumiditySensitivity sensitivity = new SensitivityLearning(sittings).of(first.instrument(), second.instrument());
-        SetUpSpread spread = settings.spread()
-                .or(() -> studies.latest().flatMap(BenchStudy::spread))
-                .orElse(SetUpSpread.USUAL);
-        BenchKnowledge bench = new BenchKnowledge(spread, settings.window(), sensitivity);
+        BenchKnowledge bench = new BenchKnowledge(studies.spread(settings.spread()), settings.window(), sensitivity);
         return new Compared(first, second, bench, SittingComparison.of(first, second, bench, settings.despite()));
     }
 
@@ -80,10 +74,7 @@ public final class CompareSittings {
      * @throws RefusedEntryException if there is none
      */
     public SittingId latest(ShopNumber instrument) {
-        return sittings.list(Optional.of(instrument)).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY) && !s.loaded())
-                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
-                .map(SittingSummary::id)
+        return sittings.lastOfTaps(instrument)
                 .orElseThrow(() -> new RefusedEntryException(
                         "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
     }

@@ -105,8 +105,7 @@ public record Difference(
      * @return its 95 % interval
      */
     public Interval interval95() {
-        Estimate d = estimate();
-        return new Interval(d.value() - d.halfWidth95(), d.value() + d.halfWidth95());
+        return estimate().interval95();
     }
 
     /**

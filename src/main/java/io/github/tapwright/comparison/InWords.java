@@ -29,12 +29,28 @@ public final class InWords {
         };
     }
 
-    private static String differs(String what, Difference difference, SetUpSpread spread) {
-        Interval interval = difference.interval95();
+    /**
+     * What differs in a few words, for readers who do not want the evidence in every line.
+     *
+     * @param difference one that differs
+     * @return such as "is 3.1 Hz higher (1.9 to 4.3), above what listeners notice"
+     */
+    public static String brief(Difference difference) {
         boolean more = difference.estimate().value() > 0;
-        Interval size = more ? interval : new Interval(-interval.upper(), -interval.lower());
+        return verb(difference.quantity(), more, amount(difference.estimate())) + " ("
+                + Figures.interval(size(difference)) + "), "
+                + difference.audibility().words();
+    }
+
+    private static Interval size(Difference difference) {
+        Interval interval = difference.interval95();
+        return difference.estimate().value() > 0 ? interval : new Interval(-interval.upper(), -interval.lower());
+    }
+
+    private static String differs(String what, Difference difference, SetUpSpread spread) {
+        boolean more = difference.estimate().value() > 0;
         return what + " " + verb(difference.quantity(), more, amount(difference.estimate()))
-                + " (" + Figures.interval(size) + "): more than fits, strikes and setting up again explain ("
+                + " (" + Figures.interval(size(difference)) + "): more than fits, strikes and setting up again explain ("
                 + spread.basis().words() + ")" + share(difference) + ", "
                 + difference.audibility().words() + " in published tests" + measured(difference);
     }

@@ -1,8 +1,8 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 
 /**
  * A sitting that was not used, and why.
@@ -20,7 +20,7 @@ public record LeftOut(SittingId sitting, ShopNumber instrument, String reason) {
      * @param reason in words
      * @return the entry of the list
      */
-    public static LeftOut of(Sitting sitting, String reason) {
+    public static LeftOut of(SittingOutline sitting, String reason) {
         return new LeftOut(sitting.id(), sitting.instrument(), reason);
     }
 }

@@ -1,9 +1,9 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.Pluck;
-import io.github.tapwright.sitting.PluckRun;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.PluckLevels;
+import io.github.tapwright.sitting.PluckLevels.OfString;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  * @param strings those that all used sittings have
  * @param unit such as "dB re 20 µPa"
  */
-public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integer> strings, String unit) {
+public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Set<Integer> strings, String unit) {
 
     /** Keeps copies. */
     public PluckSittings {
@@ -41,9 +41,10 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
      * @param plucks sittings of plucks
      * @return those that may be compared
      */
-    public static PluckSittings among(List<Sitting> plucks) {
+    public static PluckSittings among(List<SittingOutline> plucks) {
         List<LeftOut> leftOut = new ArrayList<>();
-        List<Sitting> used = keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
+        List<SittingOutline> used =
+                keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
         if (calibrated) {
             used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);
@@ -67,7 +68,7 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
      * @param sitting one of those used
      * @return its level; empty if the sittings have no string in common
      */
-    public Optional<SittingFigure> figure(Sitting sitting) {
+    public Optional<SittingFigure> figure(SittingOutline sitting) {
         Map<Integer, Double> levels = levels(sitting);
         return strings.isEmpty()
                 ? Optional.empty()
@@ -81,21 +82,17 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
                         Optional.empty()));
     }
 
-    private static List<Sitting> keep(
-            List<Sitting> from, Predicate<Sitting> wanted, String otherwise, List<LeftOut> leftOut) {
+    private static List<SittingOutline> keep(
+            List<SittingOutline> from, Predicate<SittingOutline> wanted, String otherwise, List<LeftOut> leftOut) {
         from.stream().filter(wanted.negate()).map(s -> LeftOut.of(s, otherwise)).forEach(leftOut::add);
         return from.stream().filter(wanted).toList();
     }
 
-    private static boolean calibrated(Sitting sitting) {
-        return sitting.latest()
-                .findings()
-                .plucks()
-                .flatMap(PluckRun::calibration)
-                .isPresent();
+    private static boolean calibrated(SittingOutline sitting) {
+        return sitting.plucks().filter(PluckLevels::calibrated).isPresent();
     }
 
-    private static boolean near(Sitting sitting, Optional<Double> distance) {
+    private static boolean near(SittingOutline sitting, Optional<Double> distance) {
         return distance.isEmpty()
                 || sitting.conditions()
                         .microphone()
@@ -104,14 +101,14 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
                         .isEmpty();
     }
 
-    private static <T> Optional<T> mostFrequent(List<Sitting> sittings, Function<Conditions, Optional<T>> of) {
+    private static <T> Optional<T> mostFrequent(List<SittingOutline> sittings, Function<Conditions, Optional<T>> of) {
         Map<T, Long> counts = sittings.stream()
                 .flatMap(s -> of.apply(s.conditions()).stream())
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
-    private static Set<Integer> commonStrings(List<Sitting> used) {
+    private static Set<Integer> commonStrings(List<SittingOutline> used) {
         return used.stream()
                 .map(s -> (Collection<Integer>) levels(s).keySet())
                 .map(TreeSet::new)
@@ -123,11 +120,8 @@ public record PluckSittings(List<Sitting> used, List<LeftOut> leftOut, Set<Integ
     }
 
     /** Mean level of each string. */
-    private static Map<Integer, Double> levels(Sitting sitting) {
-        return sitting.latest().findings().plucks().map(PluckRun::plucks).orElse(List.of()).stream()
-                .filter(p -> p.string().isPresent() && p.lafMaxDb().isPresent())
-                .collect(Collectors.groupingBy(
-                        p -> p.string().orElseThrow(),
-                        Collectors.averagingDouble((Pluck p) -> p.lafMaxDb().orElseThrow())));
+    private static Map<Integer, Double> levels(SittingOutline sitting) {
+        return sitting.plucks().map(PluckLevels::levels).orElse(List.of()).stream()
+                .collect(Collectors.groupingBy(OfString::string, Collectors.averagingDouble(OfString::lafMaxDb)));
     }
 }

@@ -1,8 +1,8 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Moment;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.Optional;
 
 /**
@@ -29,7 +29,7 @@ public record SittingFigure(
      * @param correction what to add
      * @return the figure
      */
-    public static SittingFigure of(Sitting sitting, double measured, Optional<Correction> correction) {
+    public static SittingFigure of(SittingOutline sitting, double measured, Optional<Correction> correction) {
         return new SittingFigure(
                 sitting.id(),
                 sitting.takenAt(),

@@ -2,9 +2,10 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.BenchStudyStore;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import java.time.Clock;
 import java.util.HashSet;
@@ -46,8 +47,7 @@ public final class StudyBench {
             throw new RefusedEntryException("a study needs " + BenchStudy.FEWEST + " set-ups at least, better "
                     + BenchStudy.ENOUGH + "; take the instrument down and put it up again for each");
         }
-        ShowSitting show = new ShowSitting(sittings);
-        List<Sitting> setUps = ids.stream().map(show::show).toList();
+        List<SittingOutline> setUps = new ShowSitting(sittings).outlines(ids);
         setUps.forEach(other -> refuseUnlike(setUps.get(0), other));
         return BenchStudy.of(setUps);
     }
@@ -78,10 +78,20 @@ public final class StudyBench {
         return studies.latest().map(this::study);
     }
 
-    private static void refuseUnlike(Sitting first, Sitting other) {
-        if (other.latest().taps().isEmpty()) {
-            throw new RefusedEntryException("sitting " + other.id() + " is for "
-                    + other.latest().findings().procedure().key() + "; a study takes sittings of taps");
+    /**
+     * How far setting up again moves figures, as far as anybody knows.
+     *
+     * @param said the maker's own figures; empty for those of the study that holds
+     * @return these, or the study's, or else {@link SetUpSpread#USUAL}
+     */
+    public SetUpSpread spread(Optional<SetUpSpread> said) {
+        return said.or(() -> latest().flatMap(BenchStudy::spread)).orElse(SetUpSpread.USUAL);
+    }
+
+    private static void refuseUnlike(SittingOutline first, SittingOutline other) {
+        if (!other.procedure().equals(Procedure.BodyTaps.KEY)) {
+            throw new RefusedEntryException(
+                    "sitting " + other.id() + " is for " + other.procedure() + "; a study takes sittings of taps");
         }
         if (!other.instrument().equals(first.instrument())) {
             throw new RefusedEntryException("sitting " + other.id() + " is of instrument " + other.instrument()

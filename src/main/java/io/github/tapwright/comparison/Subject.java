@@ -3,7 +3,7 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.ShownResonance;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import java.util.Arrays;
 import java.util.List;
@@ -39,8 +39,8 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
      * @param sitting any
      * @return the figure; empty if the resonance was not found, or two bear its name
      */
-    public Optional<Estimate> in(Sitting sitting) {
-        List<ShownResonance> named = sitting.resonances(sitting.latest()).stream()
+    public Optional<Estimate> in(SittingOutline sitting) {
+        List<ShownResonance> named = sitting.resonances().stream()
                 .filter(r -> resonance.isPresent() && r.mode().equals(resonance))
                 .toList();
         return named.size() == 1 ? Optional.of(of(named.get(0).found().resonance())) : Optional.empty();

@@ -1,19 +1,24 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.report.MakeReport;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.audio.SoundCard;
+import io.github.tapwright.audio.SoundPlayer;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.listening.ListenBlind;
 import io.github.tapwright.comparison.trend.FollowInstrument;
-import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.listening.ListeningModel;
+import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.sitting.SittingModel;
-import io.github.tapwright.report.EditShop;
-import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.CutStretch;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.FindTaps;
 import io.github.tapwright.sitting.ListCalibrations;
@@ -22,6 +27,7 @@ import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SoundOutput;
 import io.github.tapwright.sitting.SourceRecording;
 import io.github.tapwright.sitting.live.CaptureStore;
 import io.github.tapwright.sitting.live.KeepCapture;
@@ -82,8 +88,7 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     AddSitting addSitting() {
-        return new AddSitting(
-                archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+        return new AddSitting(archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
     }
 
     NameResonance nameResonance() {
@@ -140,6 +145,23 @@ public final class OpenDesk implements AutoCloseable {
                 new RecordLive(archive.instruments(), new SoundCard(), captures, clock),
                 new KeepCapture(captures, addSitting()),
                 studyBench());
+    }
+
+    NotesModel.UseCases lookAtNotes() {
+        return new NotesModel.UseCases(listSittings(), showSitting(), findTaps(), cutStretch());
+    }
+
+    ListeningModel.UseCases listen() {
+        return new ListeningModel.UseCases(
+                listSittings(), showSitting(), new ListenBlind(archive.listenings(), cutStretch(), clock));
+    }
+
+    SoundOutput soundOutput() {
+        return new SoundPlayer();
+    }
+
+    private CutStretch cutStretch() {
+        return new CutStretch(archive.sittings(), OpenDesk::open);
     }
 
     private static SourceRecording open(Path file) {

@@ -1,15 +1,16 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.desktop.reports.ShopModel;
+import io.github.tapwright.desktop.reports.ReportsView;
+import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.compare.GroupsModel;
 import io.github.tapwright.desktop.compare.CompareModel;
 import io.github.tapwright.desktop.compare.CompareView;
-import io.github.tapwright.desktop.compare.GroupsModel;
-import io.github.tapwright.desktop.reports.ReportsModel;
-import io.github.tapwright.desktop.reports.ReportsView;
-import io.github.tapwright.desktop.reports.ShopModel;
-import io.github.tapwright.desktop.timeline.TimelineModel;
-import io.github.tapwright.desktop.timeline.TimelineView;
-import io.github.tapwright.report.ReportSubject;
-import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.desktop.listening.ListeningModel;
+import io.github.tapwright.desktop.listening.ListeningView;
+import io.github.tapwright.desktop.notes.NotesModel;
+import io.github.tapwright.desktop.notes.NotesView;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -18,12 +19,19 @@ import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.shelf.ShelfView;
 import io.github.tapwright.desktop.sitting.SittingModel;
 import io.github.tapwright.desktop.sitting.SittingView;
+import io.github.tapwright.desktop.sound.PlaybackModel;
+import io.github.tapwright.desktop.timeline.TimelineModel;
+import io.github.tapwright.desktop.timeline.TimelineView;
 import io.github.tapwright.desktop.work.BackgroundWork;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.sitting.Stretch;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Consumer;
@@ -39,8 +47,10 @@ final class Shell implements AutoCloseable {
     private static final int SHELF = 0;
     private static final int SITTING = 1;
     private static final int RESPONSE = 2;
-    private static final int TIMELINE = 4;
-    private static final int REPORTS = 5;
+    private static final int NOTES = 3;
+    private static final int TIMELINE = 5;
+    private static final int LISTENING = 6;
+    private static final int REPORTS = 7;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -51,6 +61,9 @@ final class Shell implements AutoCloseable {
     private final ShelfView shelfView;
     private final ResponseModel response;
     private final SittingModel sitting;
+    private final PlaybackModel playback;
+    private final NotesModel notes;
+    private final ListeningModel listening;
     private final TimelineModel timeline;
     private final ReportsModel reports;
     private final ShellView view;
@@ -65,8 +78,19 @@ final class Shell implements AutoCloseable {
         this.shelf = new ShelfModel(
                 desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
         this.response = new ResponseModel(
-                desk.listSittings(), desk.showSitting(), desk.nameResonance(), desk.reanalyseSitting(), work, notices, zone);
+                desk.listSittings(),
+                desk.showSitting(),
+                desk.nameResonance(),
+                desk.reanalyseSitting(),
+                work,
+                notices,
+                zone);
         this.sitting = new SittingModel(desk.makeSitting(), settings, work, notices, this::kept);
+        this.playback = new PlaybackModel(desk.soundOutput(), work, notices, Platform::runLater);
+        this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
+        this.listening = new ListeningModel(desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
+        NotesView notesView = new NotesView(notes, playback, this::listen, settings);
+        ListeningView listeningView = new ListeningView(listening, playback);
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
@@ -86,8 +110,16 @@ final class Shell implements AutoCloseable {
                             response.refresh();
                             responseView.focus();
                         }),
+                        new Screen("Notes", notesView.node(), () -> {
+                            notes.refresh();
+                            notesView.focus();
+                        }),
                         compareScreen(zone),
                         timelineScreen(),
+                        new Screen("Listening", listeningView.node(), () -> {
+                            listening.refresh();
+                            listeningView.focus();
+                        }),
                         reportsScreen()),
                 work,
                 notices,
@@ -156,15 +188,29 @@ final class Shell implements AutoCloseable {
 
     /** Shows a sitting that was just kept. */
     private void kept(Sitting made) {
-        if (made.latest().taps().isPresent()) {
-            response.open(made.id());
-            view.show(RESPONSE);
+        open(made.id(), made.latest().findings().procedure().key());
+    }
+
+    private void open(SittingId id, String procedure) {
+        boolean taps = procedure.equals(Procedure.BodyTaps.KEY);
+        if (taps) {
+            response.open(id);
+        } else {
+            notes.open(id);
         }
+        view.show(taps ? RESPONSE : NOTES);
+    }
+
+    /** Takes a note to the blind listening. */
+    private void listen(Stretch note) {
+        listening.choose(note);
+        view.show(LISTENING);
     }
 
     @Override
     public void close() {
         sitting.close();
+        playback.stop();
         work.close();
         desk.close();
     }
@@ -174,8 +220,7 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void open(SittingSummary sitting) {
-            response.open(sitting.id());
-            view.show(RESPONSE);
+            Shell.this.open(sitting.id(), sitting.procedure());
         }
 
         @Override

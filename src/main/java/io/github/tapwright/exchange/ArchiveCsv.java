@@ -4,6 +4,7 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,10 +43,14 @@ public final class ArchiveCsv {
      * @param instruments every instrument
      * @param sittings every sitting
      * @param calibrations every calibration
+     * @param listenings every blind listening
      * @return the text of each file by its name
      */
     public static Map<String, String> tables(
-            List<Instrument> instruments, List<Sitting> sittings, List<KeptCalibration> calibrations) {
+            List<Instrument> instruments,
+            List<Sitting> sittings,
+            List<KeptCalibration> calibrations,
+            List<ListeningSession> listenings) {
         Map<String, String> tables = new LinkedHashMap<>();
         tables.put("instruments.csv", CsvText.of(InstrumentFields.ALL, instruments));
         tables.put("sittings.csv", CsvText.of(SittingFields.ALL, sittings));
@@ -56,6 +61,7 @@ public final class ArchiveCsv {
         tables.put("partials.csv", parts(sittings, PartialRow.FIELDS, ArchiveCsv::partials));
         tables.put("plucks.csv", parts(sittings, PluckRow.FIELDS, ArchiveCsv::plucks));
         tables.put("calibrations.csv", CsvText.of(CalibrationFields.KEPT, calibrations));
+        tables.putAll(ListeningFields.tables(listenings));
         return tables;
     }
 

@@ -11,6 +11,7 @@ import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,16 +78,21 @@ public final class ArchiveJson {
      * @param instruments every instrument
      * @param sittings every sitting
      * @param calibrations every calibration
-     * @return an object with the keys "instruments", "sittings" and "calibrations"
+     * @param listenings every blind listening
+     * @return an object with the keys "instruments", "sittings", "calibrations" and "listenings"
      */
     public static String everything(
-            List<Instrument> instruments, List<Sitting> sittings, List<KeptCalibration> calibrations) {
+            List<Instrument> instruments,
+            List<Sitting> sittings,
+            List<KeptCalibration> calibrations,
+            List<ListeningSession> listenings) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("instruments", JsonText.array(InstrumentFields.ALL, instruments));
         document.put(
                 "sittings",
                 sittings.stream().map(s -> document(s, Optional.empty())).toList());
         document.put("calibrations", JsonText.array(CalibrationFields.KEPT, calibrations));
+        document.put("listenings", ListeningFields.documents(listenings));
         return JsonText.of(document);
     }
 

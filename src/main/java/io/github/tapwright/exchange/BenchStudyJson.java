@@ -3,7 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudiedResonance;
 import io.github.tapwright.comparison.StudiedResonance.SetUpScatter;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +34,10 @@ public final class BenchStudyJson {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put(
                 "sittings",
-                study.sittings().stream().map(Sitting::id).map(Object::toString).toList());
+                study.sittings().stream()
+                        .map(SittingOutline::id)
+                        .map(Object::toString)
+                        .toList());
         document.put("resonances", JsonText.array(FIELDS, study.resonances()));
         document.put(
                 "set_up_spread",

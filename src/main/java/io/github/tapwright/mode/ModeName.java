@@ -1,7 +1,11 @@
 package io.github.tapwright.mode;
 
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The body's named resonances, by the literature's terms.
@@ -20,6 +24,10 @@ public enum ModeName {
     CROSS_DIPOLE("top-cross-dipole", "cross dipole"),
     /** Upper and lower part of the top moving against each other. */
     LONG_DIPOLE("top-long-dipole", "long dipole");
+
+    private static final Map<String, ModeName> BY_TEXT = Arrays.stream(values())
+            .flatMap(n -> Stream.of(Map.entry(n.key, n), Map.entry(n.words, n)))
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
     private final String key;
     private final String words;
@@ -54,8 +62,6 @@ public enum ModeName {
      * @return the name, or empty if none fits
      */
     public static Optional<ModeName> find(String text) {
-        return Arrays.stream(values())
-                .filter(n -> n.key.equalsIgnoreCase(text) || n.words.equalsIgnoreCase(text))
-                .findFirst();
+        return Optional.ofNullable(BY_TEXT.get(text.toLowerCase(Locale.ROOT)));
     }
 }

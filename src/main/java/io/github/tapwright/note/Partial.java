@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 
 /**
  * One partial of a plucked note.
@@ -20,4 +21,25 @@ public record Partial(
         double harmonicCents,
         double seriesCents,
         boolean fitsSeries,
-        PartialDecay decay) {}
+        PartialDecay decay) {
+
+    /**
+     * What the figures alone do not say: stages, beats, or why there is no decay time.
+     *
+     * @return a few words
+     */
+    public String remark() {
+        String pulled = fitsSeries ? "" : "pulled off the string's series; ";
+        if (decay.reservation().isPresent()) {
+            return pulled + decay.reservation().get();
+        }
+        if (decay instanceof PartialDecay.TwoStage two) {
+            return pulled
+                    + (two.stagesDiffer() ? "two stages" : "two sines that die away alike")
+                    + (two.beats()
+                            ? ", beats at " + Figures.text(Math.abs(two.beatHz().value()), 2) + " Hz"
+                            : "");
+        }
+        return pulled + "one stage";
+    }
+}

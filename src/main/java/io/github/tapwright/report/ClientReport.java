@@ -30,10 +30,10 @@ final class ClientReport {
     private ClientReport() {}
 
     /** What was found; room, limits and cautions follow in {@link #close}. */
-    static List<Section> findings(Matter matter) {
+    static List<Section> findings(Matter matter, boolean compared) {
         Findings findings = matter.sitting().latest().findings();
         return findings.taps()
-                .map(result -> new ClientTaps(matter, result).sections())
+                .map(result -> new ClientTaps(matter, result).sections(!compared))
                 .or(() -> findings.notes().map(board -> notes(matter, board)))
                 .or(() -> findings.plucks().map(ClientReport::plucks))
                 .orElse(List.of());

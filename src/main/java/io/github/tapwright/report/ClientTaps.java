@@ -1,6 +1,5 @@
 package io.github.tapwright.report;
 
-import io.github.tapwright.chart.Mark;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.mode.ModeName;
@@ -11,6 +10,7 @@ import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.util.ArrayList;
@@ -34,10 +34,13 @@ final class ClientTaps {
                 .toList();
     }
 
-    List<Section> sections() {
+    /** With a curve of its own, unless a comparison shows it beside another. */
+    List<Section> sections(boolean withCurve) {
         List<Section> sections = new ArrayList<>();
         sections.add(inShort());
-        curve().ifPresent(sections::add);
+        if (withCurve) {
+            curve().ifPresent(sections::add);
+        }
         if (!named.isEmpty()) {
             sections.add(table());
         }
@@ -50,7 +53,7 @@ final class ClientTaps {
         String taps = "The body was tapped and the sound recorded; " + used + " of " + result.strikes().size()
                 + " taps were good enough to use.";
         words.add(Words.paragraph(taps + " " + summary()));
-        TapSittings.objection(matter.sitting())
+        TapSittings.objection(SittingOutline.of(matter.sitting()))
                 .filter(why -> !result.resonances().isEmpty())
                 .ifPresent(why -> words.add(Words.paragraph(
                         "This is not the instrument as it is played: " + why + ". Do not compare it with others.")));
@@ -93,21 +96,7 @@ final class ClientTaps {
     private Optional<Section> curve() {
         return result.curve().map(curve -> {
             CurvePicture picture = new CurvePicture("");
-            picture.add(
-                    "",
-                    result,
-                    named.stream()
-                            .map(r -> new Mark(
-                                    r.found().resonance().frequencyHz().value(),
-                                    r.name().orElse(""),
-                                    Figures.text(
-                                                    r.found()
-                                                            .resonance()
-                                                            .frequencyHz()
-                                                            .value(),
-                                                    1)
-                                            + " Hz"))
-                            .toList());
+            picture.add("", result, CurvePicture.namedMarks(matter.sitting()));
             return Section.of(
                     "How the body answers",
                     matter.pictures()
@@ -116,29 +105,30 @@ final class ClientTaps {
                                     "Curve of the body's answer to taps over frequency, with " + named.size()
                                             + " named resonances",
                                     "How strongly the body answers a tap at each frequency, low notes to the left. 0 dB is its strongest"
-                                            + " answer; 20 dB less is a tenth of the sound pressure. Every peak is a resonance. Shaded:"
+                                            + " answer; 20 dB less is a tenth of the sound pressure. A clear peak is a resonance, or several close together. Shaded:"
                                             + " where the mean curve lies 19 times in 20, from these taps alone."));
         });
     }
 
     private Section table() {
-        Grid grid = Grid.of("resonance|", "frequency (Hz)", "nearest note|", "Q", "rings for (s)", "level (dB)");
+        Grid grid = Grid.of(
+                "resonance|", "what moves|", "frequency (Hz)", "nearest note|", "rings for (s)", "level (dB)");
         for (ShownResonance shown : named) {
             Resonance r = shown.found().resonance();
             grid.add(
                     shown.name().orElse(""),
+                    shown.mode().map(ClientTaps::whatMoves).orElse("named by the maker"),
                     sure(Quantity.FREQUENCY, r.frequencyHz(), 1),
                     NoteName.nearest(r.frequencyHz().value(), A4_HZ).toString(),
-                    sure(Quantity.Q, r.q(), 0),
                     sure(Quantity.DECAY_TIME, r.decayTimeSeconds(), 2),
                     sure(Quantity.LEVEL, r.levelDb(), 0));
         }
-        List<Node> words = new ArrayList<>();
-        words.add(grid.element());
-        words.add(Words.quiet("Rings for: until the sound is 60 dB weaker, a thousandth of its pressure. Q: how sharp the resonance is; the"
-                + " higher, the longer it rings for its pitch. Level: against the strongest resonance of this guitar. All ± as above."));
-        words.add(Words.list(named.stream().flatMap(r -> meaning(r).stream()).toList()));
-        return new Section("The named resonances", words);
+        return Section.of(
+                "The named resonances",
+                grid.element(),
+                Words.quiet("Rings for: until the sound is 60 dB weaker, a thousandth of its pressure. Level: against the strongest resonance of"
+                        + " this guitar. All ± as above. Names are suggestions by where a resonance lies and how strong it is, unless the"
+                        + " maker gave them."));
     }
 
     private String sure(Quantity quantity, Estimate found, int finest) {
@@ -146,14 +136,13 @@ final class ClientTaps {
     }
 
     /** What the name means; nothing of what it does for the sound, because taps do not show that. */
-    private static Optional<String> meaning(ShownResonance shown) {
-        return shown.mode().map(mode -> switch (mode) {
-            case MAIN_AIR ->
-                "Main air: the air in the soundhole moves in and out, as in a bottle one blows over, and the top moves with it.";
-            case MAIN_TOP -> "Main top: the whole lower part of the top moves in and out as one.";
-            case MAIN_BACK -> "Main back: the back moves in and out as one.";
-            case CROSS_DIPOLE -> "Cross dipole: the bass and the treble half of the top move against each other.";
-            case LONG_DIPOLE -> "Long dipole: the upper and the lower part of the top move against each other.";
-        });
+    private static String whatMoves(ModeName mode) {
+        return switch (mode) {
+            case MAIN_AIR -> "air in the soundhole, as in a bottle one blows over, and the top with it";
+            case MAIN_TOP -> "the lower part of the top, in and out as one";
+            case MAIN_BACK -> "the back, in and out as one";
+            case CROSS_DIPOLE -> "bass and treble half of the top, against each other";
+            case LONG_DIPOLE -> "upper and lower part of the top, against each other";
+        };
     }
 }

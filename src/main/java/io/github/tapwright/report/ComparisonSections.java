@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How a sitting compares with an earlier one: first whether they may be compared, then figures, then words. */
 final class ComparisonSections {
@@ -38,25 +39,32 @@ final class ComparisonSections {
 
     List<Section> of(ReportKind kind) {
         boolean client = kind == ReportKind.CLIENT;
-        List<ResonanceChange> changes = comparison.changes().stream()
-                .filter(c -> !client || c.name().isPresent())
-                .toList();
+        List<ResonanceChange> named =
+                comparison.changes().stream().filter(c -> c.name().isPresent()).toList();
         List<Node> content = new ArrayList<>();
         content.add(Words.paragraph(
                 "A is " + label(compared.first()) + "; B is " + label(compared.second()) + ", which this report is about."));
-        curves(client, content);
+        if (!client) {
+            curves(false, content);
+        }
         content.add(Element.of(Tag.H3, "May they be compared?"));
-        content.add(Words.list(conditions()));
-        if (changes.isEmpty()) {
-            content.add(Words.paragraph("No " + (client ? "named " : "") + "resonance of A could be found again in B."));
+        content.add(Words.list(conditions(client)));
+        if (named.isEmpty()) {
+            content.add(Words.paragraph("No named resonance of A could be found again in B."));
         } else {
             content.add(Element.of(Tag.H3, "In words"));
-            content.add(Words.list(changes.stream()
-                    .flatMap(c -> words(c).stream())
+            content.add(Words.list(named.stream()
+                    .flatMap(c -> (client ? brief(c) : words(c)).stream())
                     .toList()));
         }
+        if (client) {
+            content.add(Words.quiet("B against A, in A's air as far as the air is known. In brackets: where the true difference lies, 19 times in"
+                    + " 20, setting up again included (" + compared.bench().spread().basis().words()
+                    + "). What listeners notice is known from published tests with other sounds."));
+            curves(true, content);
+        }
         if (!client) {
-            content.add(table(changes));
+            content.add(table(comparison.changes()));
             content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
                     + compared.bench().spread().basis().words() + "): one in twenty lies outside by chance alone."));
             alone("A", comparison.onlyFirst(), content);
@@ -78,7 +86,6 @@ final class ComparisonSections {
                 + s.conditions().stage().map(Stage::words).orElse("stage unknown");
     }
 
-    /** A client sees the names once, in the curve before. */
     private void curves(boolean client, List<Node> content) {
         CurvePicture picture = new CurvePicture("");
         add(picture, "B: sitting " + compared.second().id(), compared.second(), client);
@@ -93,10 +100,11 @@ final class ComparisonSections {
     private static void add(CurvePicture picture, String label, Sitting sitting, boolean client) {
         sitting.latest()
                 .taps()
-                .ifPresent(r -> picture.add(label, r, client ? List.of() : CurvePicture.marks(sitting)));
+                .ifPresent(r ->
+                        picture.add(label, r, client ? CurvePicture.namedMarks(sitting) : CurvePicture.marks(sitting)));
     }
 
-    private List<String> conditions() {
+    private List<String> conditions(boolean client) {
         List<String> lines = new ArrayList<>();
         for (ConditionCheck c : comparison.comparability().troubles()) {
             lines.add(c.condition() + ", " + c.worst().words() + ": " + c.reason());
@@ -105,7 +113,9 @@ final class ComparisonSections {
                 .filter(c -> c.worst() == Grade.FINE)
                 .map(ConditionCheck::condition)
                 .collect(Collectors.joining(", "));
-        lines.add((same.isEmpty() ? "nothing" : same) + ": fine");
+        if (!client || lines.isEmpty()) {
+            lines.add((same.isEmpty() ? "nothing" : same) + ": fine");
+        }
         comparison
                 .comparability()
                 .despite()
@@ -113,29 +123,47 @@ final class ComparisonSections {
         return lines;
     }
 
+    /** Q and decay time are one thing seen twice; people hear decay. */
+    private static List<String> brief(ResonanceChange change) {
+        String name = change.name().orElse("");
+        List<Difference> told =
+                List.of(change.frequencyHz(), change.decayTimeSeconds(), change.levelDb());
+        String differs = told.stream()
+                .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
+                .map(InWords::brief)
+                .collect(Collectors.joining("; "));
+        String rest = Stream.of(
+                        said(told, Difference.Verdict.CANNOT_TELL, "no difference can be told"),
+                        said(told, Difference.Verdict.REFUSED, "not compared, the conditions forbid it"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("; "));
+        return List.of(name + " " + differs + (differs.isEmpty() || rest.isEmpty() ? "" : "; ") + rest);
+    }
+
     private List<String> words(ResonanceChange change) {
-        String name = change.name()
-                .orElse("the resonance at "
-                        + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+        String name = change.name().orElse("");
         List<String> lines = new ArrayList<>();
         for (Difference d : change.differences()) {
             if (d.verdict() == Difference.Verdict.DIFFERS) {
                 lines.add(InWords.sentence(name, d, compared.bench().spread()));
             }
         }
-        said(name, change, Difference.Verdict.CANNOT_TELL, "no difference can be told").ifPresent(lines::add);
-        said(name, change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
+        said(change.differences(), Difference.Verdict.CANNOT_TELL, "no difference can be told")
+                .map(line -> name + ", " + line)
+                .ifPresent(lines::add);
+        said(change.differences(), Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
+                .map(line -> name + ", " + line)
                 .ifPresent(lines::add);
         return lines;
     }
 
     private static Optional<String> said(
-            String name, ResonanceChange change, Difference.Verdict verdict, String words) {
-        String quantities = change.differences().stream()
+            List<Difference> differences, Difference.Verdict verdict, String words) {
+        String quantities = differences.stream()
                 .filter(d -> d.verdict() == verdict)
                 .map(d -> d.quantity().words())
                 .collect(Collectors.joining(", "));
-        return quantities.isEmpty() ? Optional.empty() : Optional.of(name + ", " + quantities + ": " + words);
+        return quantities.isEmpty() ? Optional.empty() : Optional.of(quantities + ": " + words);
     }
 
     private static Element table(List<ResonanceChange> changes) {

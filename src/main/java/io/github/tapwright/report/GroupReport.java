@@ -8,12 +8,16 @@ import io.github.tapwright.comparison.group.GroupStudy;
 import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.picture.GroupPictures;
+import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.report.xhtml.Tag;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Groups of instruments against each other. */
@@ -69,16 +73,30 @@ final class GroupReport {
     }
 
     private Section figures() {
-        Grid grid = Grid.of("quantity|", "first|", "n", "mean", "s", "second|", "n", "mean", "s", "difference", "p, all asked");
-        for (GroupDifference d : study.differences()) {
+        Map<String, List<GroupDifference>> pairs = study.differences().stream()
+                .collect(Collectors.groupingBy(
+                        d -> d.second().group() + " less " + d.first().group(),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        List<Node> content = new ArrayList<>();
+        pairs.forEach((pair, differences) -> {
+            content.add(Element.of(Tag.H3, pair));
+            content.add(table(differences));
+        });
+        content.add(Words.quiet("Difference: ± half its 95 % interval; p corrected for all " + study.questions()
+                + " questions asked at once; s: standard deviation between instruments; first: the group taken away."));
+        return new Section("Figures", content);
+    }
+
+    private static Element table(List<GroupDifference> differences) {
+        Grid grid = Grid.of("quantity|", "first: n", "mean", "s", "second: n", "mean", "s", "difference", "p, all asked");
+        for (GroupDifference d : differences) {
             int places = d.subject().quantity().unit().equals("s") ? 3 : 2;
             grid.add(
                     d.subject().words(),
-                    d.first().group(),
                     Integer.toString(d.first().count()),
                     Figures.text(d.first().mean(), places),
                     scatter(d.first(), places),
-                    d.second().group(),
                     Integer.toString(d.second().count()),
                     Figures.text(d.second().mean(), places),
                     scatter(d.second(), places),
@@ -88,11 +106,7 @@ final class GroupReport {
                             .map(p -> GroupWords.probability(p).replace("= ", ""))
                             .orElse("–"));
         }
-        return Section.of(
-                "Figures",
-                grid.element(),
-                Words.quiet("Difference: second less first, ± half its 95 % interval; p corrected for all " + study.questions()
-                        + " questions asked at once; s: standard deviation between instruments."));
+        return grid.element();
     }
 
     private static String scatter(GroupFigures group, int places) {
@@ -107,7 +121,7 @@ final class GroupReport {
         for (GroupStudy.Membership m : study.members()) {
             lines.add(m.group() + ": " + m.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
-                    + m.sittings().stream().map(Sitting::id).map(Object::toString).collect(Collectors.joining(", "))
+                    + m.sittings().stream().map(SittingOutline::id).map(Object::toString).collect(Collectors.joining(", "))
                     + ")");
         }
         study.leftOut().forEach(l -> lines.add("left out, sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason()));

@@ -11,7 +11,7 @@ import io.github.tapwright.comparison.trend.TrendWords;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.report.picture.HistoryPictures;
 import io.github.tapwright.report.xhtml.Node;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -96,7 +96,7 @@ final class HistoryReport {
 
     private Section sittings() {
         Grid grid = Grid.of("sitting", "taken|", "humidity (%)", "temperature (°C)", "stage|");
-        for (Sitting s : history.sittings()) {
+        for (SittingOutline s : history.sittings()) {
             grid.add(
                     s.id().toString(),
                     s.takenAt().text(zone),

@@ -141,7 +141,7 @@ public final class MakeReport {
                 instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);
         boolean client = kind == ReportKind.CLIENT;
         List<Section> sections =
-                new ArrayList<>(client ? ClientReport.findings(matter) : WorkshopReport.findings(matter));
+                new ArrayList<>(client ? ClientReport.findings(matter, compared.isPresent()) : WorkshopReport.findings(matter));
         compared.ifPresent(c -> sections.addAll(new ComparisonSections(c, pictures, zone).of(kind)));
         sections.addAll(client ? ClientReport.close(matter) : WorkshopReport.close(matter));
         boolean usable = sitting.latest().findings().areUsable();

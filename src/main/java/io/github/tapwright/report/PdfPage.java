@@ -1,6 +1,7 @@
 package io.github.tapwright.report;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
@@ -14,6 +15,7 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** Writes a report as PDF: tagged for readers that speak, letters embedded, pictures drawn as lines and text. */
 final class PdfPage {
@@ -45,16 +47,16 @@ final class PdfPage {
         builder.usePdfUaAccessibility(true);
         builder.withProducer("Tapwright");
         builder.useReplacementText("\u25A1");
-        font(builder, Lettering.PLAIN, NORMAL);
-        font(builder, Lettering.BOLD, BOLD);
+        font(builder, pictures.letters(Lettering.PLAIN), NORMAL);
+        font(builder, pictures.letters(Lettering.BOLD), BOLD);
         builder.useSVGDrawer(pictures);
         builder.useUriResolver((base, address) -> address.startsWith("#") || address.startsWith("data:") ? address : null);
         builder.withHtmlContent(Markup.document(Template.forPaper(report)), "");
         return builder;
     }
 
-    private static void font(PdfRendererBuilder builder, Lettering lettering, int weight) {
-        builder.useFont(lettering::open, Lettering.FAMILY, weight, FontStyle.NORMAL, true);
+    private static void font(PdfRendererBuilder builder, PDFont letters, int weight) {
+        builder.useFont(new PDFontSupplier(letters), Lettering.FAMILY, weight, FontStyle.NORMAL, true);
     }
 
     /** What would otherwise be the time of day or chance comes from the report, so that the same report is the same file. */

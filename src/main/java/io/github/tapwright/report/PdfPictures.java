@@ -23,6 +23,10 @@ import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -41,10 +45,21 @@ final class PdfPictures implements SVGDrawer {
     PdfPictures(Pictures pictures, PDDocument document) throws IOException {
         this.pictures = pictures;
         for (Lettering lettering : Lettering.values()) {
-            try (InputStream in = lettering.open()) {
-                fonts.put(lettering, PDType0Font.load(document, in, true));
-            }
+            fonts.put(lettering, load(lettering, document));
         }
+    }
+
+    /** Without ligatures, so that a reader who looks for "figure" finds it. */
+    private static PDFont load(Lettering lettering, PDDocument document) throws IOException {
+        try (InputStream in = lettering.open()) {
+            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            letters.setEnableGsub(false);
+            return PDType0Font.load(document, letters, true);
+        }
+    }
+
+    PDFont letters(Lettering lettering) {
+        return Objects.requireNonNull(fonts.get(lettering), "every lettering is loaded");
     }
 
     @Override
@@ -123,7 +138,7 @@ final class PdfPictures implements SVGDrawer {
 
         @Override
         protected PDFont mapFont(Font font, IFontTextDrawerEnv environment) {
-            return fonts.getOrDefault(font.isBold() ? Lettering.BOLD : Lettering.PLAIN, fonts.get(Lettering.PLAIN));
+            return letters(font.isBold() ? Lettering.BOLD : Lettering.PLAIN);
         }
     }
 }

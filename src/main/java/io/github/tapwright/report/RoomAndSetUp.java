@@ -5,6 +5,7 @@ import io.github.tapwright.sitting.ConditionLine;
 import io.github.tapwright.sitting.Conditions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The conditions a sitting took place in, because they move every figure. */
@@ -18,10 +19,10 @@ final class RoomAndSetUp {
     /** What was written down in one paragraph, what was not in the next. */
     static Section inBrief(Conditions conditions) {
         String known = ConditionLine.of(conditions).stream()
-                .flatMap(c -> c.words().stream().map(w -> c.name() + ": " + brief(w)))
+                .flatMap(c -> c.spoken().stream().map(RoomAndSetUp::brief))
                 .collect(Collectors.joining("; "));
         List<Node> words = new ArrayList<>();
-        words.add(Words.paragraph(known.isEmpty() ? "Nothing was written down about room and set-up." : known + "."));
+        words.add(Words.paragraph(known.isEmpty() ? "Nothing was written down about room and set-up." : "On that day: " + known + "."));
         List<String> unknown = conditions.unknown();
         if (!unknown.isEmpty()) {
             words.add(Words.quiet("Not written down: " + String.join(", ", unknown) + "."));
@@ -34,7 +35,10 @@ final class RoomAndSetUp {
     /** Every condition on a line of its own. */
     static Section inFull(Conditions conditions) {
         Words.Pairs pairs = new Words.Pairs();
-        ConditionLine.of(conditions).forEach(c -> pairs.add(c.name(), c.words()));
+        for (ConditionLine c : ConditionLine.of(conditions)) {
+            boolean noneIsKnown = c.name().equals("added mass") || c.name().equals("note");
+            pairs.add(c.name(), noneIsKnown ? Optional.of(c.words().orElse("none")) : c.words());
+        }
         return Section.of("Conditions", pairs.element());
     }
 

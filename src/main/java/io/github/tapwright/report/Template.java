@@ -102,13 +102,15 @@ final class Template {
                 .with("class", "foot");
     }
 
+    /** Pictures keep their place and their words only: on paper they are drawn from the drawing itself. */
     private static Element withAlternatives(Element element) {
         List<Node> children = element.children().stream()
                 .map(c -> c instanceof Element e ? withAlternatives(e) : c)
                 .toList();
-        Element same = new Element(element.name(), element.attributes(), children);
         String label = element.attributes().get("aria-label");
-        return element.name().equals("svg") && label != null ? same.with("alt", label) : same;
+        return element.name().equals("svg") && label != null
+                ? new Element("svg", element.attributes(), List.of()).with("alt", label)
+                : new Element(element.name(), element.attributes(), children);
     }
 
     private static String id(int section) {

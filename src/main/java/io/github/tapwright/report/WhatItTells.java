@@ -2,7 +2,9 @@ package io.github.tapwright.report;
 
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
+import io.github.tapwright.report.xhtml.Tag;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
@@ -11,14 +13,23 @@ import java.util.List;
 /** What the figures carry and what they do not. */
 final class WhatItTells {
 
+    private static final int MOST_LIMITS = 5;
+
     private WhatItTells() {}
 
     static Section of(Matter matter) {
         Findings findings = matter.sitting().latest().findings();
         List<Node> words = new ArrayList<>();
         words.add(Words.paragraph("It can tell " + tells(findings)));
-        words.add(Words.paragraph("It cannot tell"));
+        words.add(Element.of(Tag.H3, "It cannot tell"));
         words.add(Words.list(findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings))));
+        List<String> limits = findings.taps().map(TapResult::warnings).orElseGet(() -> findings.notes()
+                .map(board -> board.warnings().stream().limit(MOST_LIMITS).toList())
+                .orElse(List.of()));
+        if (!limits.isEmpty()) {
+            words.add(Element.of(Tag.H3, "Limits of these recordings"));
+            words.add(Words.list(limits));
+        }
         return new Section("What this tells, and what it cannot", words);
     }
 
@@ -48,7 +59,6 @@ final class WhatItTells {
         if (unnamed > 0) {
             cannot.add("how the body moves at the " + unnamed + " other resonances that were found: a microphone in front does not show it");
         }
-        result.warnings().forEach(w -> cannot.add("as much as a perfect recording would: " + w));
         return cannot;
     }
 
@@ -60,9 +70,6 @@ final class WhatItTells {
                 findings.notes().isPresent()
                         ? "why a note dies away fast; a resonance of the body near it is a likely reason, not a proof"
                         : "whether another guitar is louder: that takes the same strings, the same player, the same place, and two runs each");
-        findings.notes().ifPresent(board -> board.warnings().stream()
-                .limit(5)
-                .forEach(w -> cannot.add("as much as a perfect recording would: " + w)));
         return cannot;
     }
 

@@ -13,6 +13,7 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,14 +104,14 @@ final class WorkshopReport {
         for (Analysis a : sitting.analyses()) {
             grid.add(
                     Integer.toString(a.number()),
-                    a.madeAt().toString(),
+                    a.madeAt().truncatedTo(ChronoUnit.SECONDS).toString(),
                     a.methodVersion(),
                     SettingsWords.of(a.findings().procedure()));
         }
         return Section.of(
                 "Methods and settings",
                 grid.element(),
-                Words.quiet("The figures above are those of the last analysis. Sitting added at " + sitting.addedAt() + "."));
+                Words.quiet("The figures above are those of the last analysis. Sitting added at " + sitting.addedAt().truncatedTo(ChronoUnit.SECONDS) + "."));
     }
 
     private static Section uncertainty(Matter matter) {

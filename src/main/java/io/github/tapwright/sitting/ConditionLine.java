@@ -54,4 +54,13 @@ public record ConditionLine(String name, Optional<String> words) {
                 + mass.place().map(p -> " on " + p).orElse("");
     }
 
+    /**
+     * The condition as part of a sentence: what speaks for itself without its name.
+     *
+     * @return such as "19.5 °C" or "soundhole open"; empty if it is unknown
+     */
+    public Optional<String> spoken() {
+        boolean speaksForItself = List.of("stage", "temperature", "strings").contains(name);
+        return words.map(w -> speaksForItself ? w : name + " " + w);
+    }
 }

@@ -39,4 +39,11 @@ public interface InstrumentStore {
      * @return by shop number
      */
     List<Instrument> all();
+
+    /**
+     * Every instrument with what its sittings last said about it.
+     *
+     * @return by shop number
+     */
+    List<ShelfPlace> shelf();
 }

@@ -25,4 +25,13 @@ public final class ListInstruments {
     public List<Instrument> list() {
         return instruments.all();
     }
+
+    /**
+     * Every instrument with what its sittings last said about it.
+     *
+     * @return by shop number
+     */
+    public List<ShelfPlace> shelf() {
+        return instruments.shelf();
+    }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import java.util.List;
 
 /** Shows a sitting with everything known about it. */
 public final class ShowSitting {
@@ -25,6 +26,23 @@ public final class ShowSitting {
      */
     public Sitting show(SittingId id) {
         return sittings.find(id).orElseThrow(() -> noSuchSitting(id));
+    }
+
+    /**
+     * Several sittings in outline.
+     *
+     * @param ids their numbers, each once
+     * @return one for each, in the same order
+     * @throws RefusedEntryException if one does not exist
+     */
+    public List<SittingOutline> outlines(List<SittingId> ids) {
+        List<SittingOutline> found = sittings.outlines(ids);
+        for (SittingId id : ids) {
+            if (found.stream().noneMatch(s -> s.id().equals(id))) {
+                throw noSuchSitting(id);
+            }
+        }
+        return found;
     }
 
     static RefusedEntryException noSuchSitting(SittingId id) {

@@ -6,7 +6,6 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.TapResult;
 import java.time.Instant;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A sitting as the archive keeps it.
@@ -70,11 +69,7 @@ public record Sitting(
      * @return lowest first; empty if the sitting was for something else
      */
     public List<ShownResonance> resonances(Analysis analysis) {
-        List<NamedResonance> found = found(analysis);
-        List<Naming.Verdict> verdicts = Naming.join(suggestions(analysis), givenNames);
-        return IntStream.range(0, found.size())
-                .mapToObj(i -> ShownResonance.of(i + 1, found.get(i), verdicts.get(i)))
-                .toList();
+        return SittingOutline.shown(found(analysis), givenNames);
     }
 
     /**

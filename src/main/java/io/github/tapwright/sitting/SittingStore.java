@@ -27,6 +27,30 @@ public interface SittingStore extends OriginalStore {
     Optional<Sitting> find(SittingId id);
 
     /**
+     * What questions about many sittings need of them, quickly.
+     *
+     * @param instrument whose sittings, or empty for all
+     * @return oldest first
+     */
+    List<SittingOutline> outlines(Optional<ShopNumber> instrument);
+
+    /**
+     * The outlines of some sittings.
+     *
+     * @param ids their numbers
+     * @return in the order asked, without those that do not exist
+     */
+    List<SittingOutline> outlines(List<SittingId> ids);
+
+    /**
+     * The last sitting of taps on an instrument without a mass stuck on.
+     *
+     * @param instrument whose
+     * @return its number; of several taken at one moment the first added; empty if there is none
+     */
+    Optional<SittingId> lastOfTaps(ShopNumber instrument);
+
+    /**
      * Sittings on one line each.
      *
      * @param instrument whose sittings, or empty for all

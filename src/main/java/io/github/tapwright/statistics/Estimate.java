@@ -43,6 +43,16 @@ public record Estimate(double value, double standardUncertainty, double degreesO
     }
 
     /**
+     * Where the true value lies, 19 times of 20.
+     *
+     * @return value ± {@link #halfWidth95}
+     */
+    public Interval interval95() {
+        double half = halfWidth95();
+        return new Interval(value - half, value + half);
+    }
+
+    /**
      * Whether zero lies outside the 95 % interval.
      *
      * @return true if the value differs from zero, false if one cannot tell

@@ -127,7 +127,8 @@ public final class GrowingTrack {
     }
 
     private long aligned(double seconds) {
-        return (long) Math.floor(seconds * sampleRate.hertz()) / alignment * alignment;
+        long sample = (long) Math.floor(seconds * sampleRate.hertz());
+        return sample / alignment * alignment;
     }
 
     private int loudest() {

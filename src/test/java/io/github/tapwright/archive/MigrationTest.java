@@ -28,6 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MigrationTest {
 
+    private static final int NEWEST =
+            Migration.known().stream().mapToInt(Migration::version).max().orElseThrow();
+
     @TempDir
     Path folder;
 
@@ -42,7 +45,7 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-7-20260314-092653-");
+        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-" + NEWEST + "-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -161,7 +164,7 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version 8, this program knows up to 7; use the newer program");
+                .withMessageContaining("has version " + (NEWEST + 1) + ", this program knows up to " + NEWEST + "; use the newer program");
     }
 
     @Test

@@ -34,7 +34,8 @@ class RecordCommandTest {
     }
 
     private void addInstrument() {
-        assertThat(run("instrument", "add", "T-17", "--kind", "classical").code()).isZero();
+        assertThat(run("instrument", "add", "T-17", "--kind", "classical").code())
+                .isZero();
     }
 
     @Test

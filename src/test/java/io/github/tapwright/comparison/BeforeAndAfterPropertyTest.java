@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.time.Instant;
 import java.util.List;
@@ -35,7 +36,9 @@ class BeforeAndAfterPropertyTest {
         List<Sitting> study =
                 IntStream.rangeClosed(1, 5).mapToObj(i -> sitting(i, 1)).toList();
         BenchKnowledge bench = new BenchKnowledge(
-                BenchStudy.of(study).spread().orElseThrow(),
+                BenchStudy.of(study.stream().map(SittingOutline::of).toList())
+                        .spread()
+                        .orElseThrow(),
                 InventedSittings.BENCH.window(),
                 InventedSittings.BENCH.sensitivity());
         return SittingComparison.of(sitting(6, 1), sitting(7, top), bench, Optional.empty());

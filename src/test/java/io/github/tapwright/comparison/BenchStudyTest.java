@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.InventedResults;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,10 +14,11 @@ import org.junit.jupiter.api.Test;
 
 class BenchStudyTest {
 
-    private static List<Sitting> setUps(double... shifts) {
-        List<Sitting> sittings = new ArrayList<>();
+    private static List<SittingOutline> setUps(double... shifts) {
+        List<SittingOutline> sittings = new ArrayList<>();
         for (double shift : shifts) {
-            sittings.add(InventedSittings.of(sittings.size() + 1, InventedResults.result(shift), KNOWN));
+            sittings.add(
+                    SittingOutline.of(InventedSittings.of(sittings.size() + 1, InventedResults.result(shift), KNOWN)));
         }
         return sittings;
     }
@@ -44,8 +45,8 @@ class BenchStudyTest {
 
     @Test
     void whatIsMissingInOneSetUpIsLeftOut() {
-        List<Sitting> sittings = setUps(1, 1);
-        sittings.add(InventedSittings.of(3, InventedResults.nothing(), KNOWN));
+        List<SittingOutline> sittings = setUps(1, 1);
+        sittings.add(SittingOutline.of(InventedSittings.of(3, InventedResults.nothing(), KNOWN)));
         BenchStudy study = BenchStudy.of(sittings);
         assertThat(study.resonances()).isEmpty();
         assertThat(study.spread()).isEmpty();

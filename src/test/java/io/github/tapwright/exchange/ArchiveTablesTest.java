@@ -63,7 +63,7 @@ class ArchiveTablesTest {
     @Test
     void theJsonHoldsEveryInstrumentAndEveryAnalysis() throws JsonProcessingException {
         JsonNode document = new ObjectMapper()
-                .readTree(ArchiveJson.everything(List.of(instrument()), List.of(sitting()), List.of()));
+                .readTree(ArchiveJson.everything(List.of(instrument()), List.of(sitting()), List.of(), List.of()));
 
         assertThat(document.path("instruments").path(0).path("shop_number").textValue())
                 .isEqualTo("117");
@@ -75,7 +75,7 @@ class ArchiveTablesTest {
     }
 
     private static List<CSVRecord> rows(String table) throws IOException {
-        Map<String, String> tables = ArchiveCsv.tables(List.of(instrument()), List.of(sitting()), List.of());
+        Map<String, String> tables = ArchiveCsv.tables(List.of(instrument()), List.of(sitting()), List.of(), List.of());
         CSVFormat format = CSVFormat.RFC4180.builder().setHeader().get();
         return format.parse(new StringReader(tables.getOrDefault(table, ""))).getRecords();
     }

@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison.body;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.instrument.RefusedEntryException;
@@ -55,9 +54,7 @@ public final class BodyModelOfSitting {
         Optional<Sitting> covered = companions.covered(request.covered());
         Optional<Sitting> loaded = companions.loaded(request.loaded());
         refuseCoveredMassAlone(covered, loaded);
-        SetUpSpread spread = request.spread()
-                .or(() -> studies.latest().flatMap(BenchStudy::spread))
-                .orElse(SetUpSpread.USUAL);
+        SetUpSpread spread = studies.spread(request.spread());
         List<Sitting> all = Stream.of(Optional.of(open), covered, loaded)
                 .flatMap(Optional::stream)
                 .toList();

@@ -2,9 +2,8 @@ package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.InstrumentStore;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
-import io.github.tapwright.sitting.SittingSummary;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,10 +32,7 @@ public final class CompareGroups {
      * @throws RefusedEntryException if there is no sitting at all
      */
     public GroupStudy compare(GroupSettings settings) {
-        List<Sitting> all = sittings.list(Optional.empty()).stream()
-                .map(SittingSummary::id)
-                .flatMap(id -> sittings.find(id).stream())
-                .toList();
+        List<SittingOutline> all = sittings.outlines(Optional.empty());
         if (all.isEmpty()) {
             throw new RefusedEntryException("the archive has no sittings yet; add some with sitting add");
         }

@@ -62,8 +62,7 @@ public record Evidence(
      * @return its 95 % interval, taken alone
      */
     public Interval interval95() {
-        double half = difference.halfWidth95();
-        return new Interval(difference.value() - half, difference.value() + half);
+        return difference.interval95();
     }
 
     /**

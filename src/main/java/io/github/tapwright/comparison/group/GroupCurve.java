@@ -2,8 +2,7 @@ package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.level.band.Band;
-import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Interval;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
@@ -51,10 +50,10 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
     }
 
     private static GroupCurve of(String group, Selection selection, List<Band> bands) {
-        Map<ShopNumber, List<Sitting>> members = selection.taps().stream()
+        Map<ShopNumber, List<SittingOutline>> members = selection.taps().stream()
                 .filter(s -> group.equals(selection.groups().get(s.instrument())))
-                .filter(s -> s.latest().taps().flatMap(t -> t.curve()).isPresent())
-                .collect(Collectors.groupingBy(Sitting::instrument));
+                .filter(s -> s.thirdOctaves().isPresent())
+                .collect(Collectors.groupingBy(SittingOutline::instrument));
         List<Map<Band, Double>> shapes =
                 members.values().stream().map(own -> mean(own, bands)).toList();
         List<BandMean> means = new ArrayList<>();
@@ -70,9 +69,9 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
         return new GroupCurve(group, shapes.size(), means);
     }
 
-    private static Map<Band, Double> mean(List<Sitting> own, List<Band> bands) {
+    private static Map<Band, Double> mean(List<SittingOutline> own, List<Band> bands) {
         Map<Band, Double> mean = new TreeMap<>((a, b) -> Integer.compare(a.index(), b.index()));
-        for (Sitting sitting : own) {
+        for (SittingOutline sitting : own) {
             ThirdOctaveShape.of(sitting, bands).forEach((band, db) -> mean.merge(band, db / own.size(), Double::sum));
         }
         return mean;
@@ -83,8 +82,6 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
         if (values.length < GroupFigures.FEWEST) {
             return new BandMean(band, mean, Optional.empty());
         }
-        Estimate estimate = Summary.of(values).ofMean();
-        double half = estimate.halfWidth95();
-        return new BandMean(band, mean, Optional.of(new Interval(mean - half, mean + half)));
+        return new BandMean(band, mean, Optional.of(Summary.of(values).ofMean().interval95()));
     }
 }

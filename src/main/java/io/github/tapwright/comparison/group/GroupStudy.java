@@ -9,12 +9,14 @@ import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -63,7 +65,7 @@ public record GroupStudy(
      * @param group its name in the plural
      * @param sittings those used, of taps and of plucks
      */
-    public record Membership(String group, List<Sitting> sittings) {
+    public record Membership(String group, List<SittingOutline> sittings) {
 
         /** Keeps a copy of the list. */
         public Membership {
@@ -77,7 +79,7 @@ public record GroupStudy(
          */
         public List<ShopNumber> instruments() {
             return sittings.stream()
-                    .map(Sitting::instrument)
+                    .map(SittingOutline::instrument)
                     .distinct()
                     .sorted(Comparator.comparing(ShopNumber::text))
                     .toList();
@@ -92,14 +94,15 @@ public record GroupStudy(
      * @param sittings any, oldest first
      * @return what they say
      */
-    public static GroupStudy of(GroupSettings settings, List<Instrument> instruments, List<Sitting> sittings) {
+    public static GroupStudy of(GroupSettings settings, List<Instrument> instruments, List<SittingOutline> sittings) {
         Selection selection = Selection.of(settings, instruments, sittings);
         CommonAir air = CommonAir.of(selection.taps());
-        List<GroupDifference> differences = new ArrayList<>();
         List<String> groups = settings.by().groups();
+        Map<Subject, Map<String, GroupFigures>> figures = figures(selection, air);
+        List<GroupDifference> differences = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             for (int j = i + 1; j < groups.size(); j++) {
-                differences.addAll(between(groups.get(i), groups.get(j), selection, air));
+                differences.addAll(between(groups.get(i), groups.get(j), figures));
             }
         }
         long questions =
@@ -116,7 +119,7 @@ public record GroupStudy(
     }
 
     private static List<Membership> members(List<String> groups, Selection selection) {
-        List<Sitting> all = new ArrayList<>(selection.taps());
+        List<SittingOutline> all = new ArrayList<>(selection.taps());
         all.addAll(selection.plucks().used());
         return groups.stream()
                 .map(g -> new Membership(
@@ -128,48 +131,53 @@ public record GroupStudy(
                 .toList();
     }
 
-    private static List<GroupDifference> between(String first, String second, Selection selection, CommonAir air) {
-        List<GroupDifference> differences = new ArrayList<>();
-        for (Subject subject : Subject.ofTaps()) {
-            Function<Sitting, Optional<SittingFigure>> figure = s -> air.figure(subject, s, ASSUMED);
-            between(subject, first, second, selection, selection.taps(), figure).ifPresent(differences::add);
-        }
-        between(Subject.PLUCKS, first, second, selection, selection.plucks().used(), selection.plucks()::figure)
-                .ifPresent(differences::add);
-        return differences;
+    private static List<GroupDifference> between(
+            String first, String second, Map<Subject, Map<String, GroupFigures>> figures) {
+        // Side by side because counting arrangements takes long; the order, and so every bit, stays the same.
+        return figures.entrySet().parallelStream()
+                .flatMap(e -> between(e.getKey(), first, second, e.getValue()).stream())
+                .toList();
     }
 
     private static Optional<GroupDifference> between(
-            Subject subject,
-            String first,
-            String second,
-            Selection selection,
-            List<Sitting> sittings,
-            Function<Sitting, Optional<SittingFigure>> figure) {
-        GroupFigures a = figures(first, selection, sittings, figure);
-        GroupFigures b = figures(second, selection, sittings, figure);
-        return a.count() == 0 || b.count() == 0
-                ? Optional.empty()
-                : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
+            Subject subject, String first, String second, Map<String, GroupFigures> byGroup) {
+        GroupFigures a = byGroup.get(first);
+        GroupFigures b = byGroup.get(second);
+        return a == null || b == null ? Optional.empty() : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
     }
 
-    private static GroupFigures figures(
-            String group,
+    /** In the order of the subjects; groups that have no figure are missing. */
+    private static Map<Subject, Map<String, GroupFigures>> figures(Selection selection, CommonAir air) {
+        Map<Subject, Map<String, GroupFigures>> figures = new LinkedHashMap<>();
+        for (Subject subject : Subject.ofTaps()) {
+            figures.put(subject, figures(selection, selection.taps(), s -> air.figure(subject, s, ASSUMED)));
+        }
+        figures.put(Subject.PLUCKS, figures(selection, selection.plucks().used(), selection.plucks()::figure));
+        return figures;
+    }
+
+    private static Map<String, GroupFigures> figures(
             Selection selection,
-            List<Sitting> sittings,
-            Function<Sitting, Optional<SittingFigure>> figure) {
-        Map<String, List<SittingFigure>> byInstrument = new TreeMap<>();
-        sittings.stream()
-                .filter(s -> group.equals(selection.groups().get(s.instrument())))
-                .forEach(s -> figure.apply(s)
-                        .ifPresent(f -> byInstrument
-                                .computeIfAbsent(s.instrument().text(), n -> new ArrayList<>())
-                                .add(f)));
-        return new GroupFigures(
+            List<SittingOutline> sittings,
+            Function<SittingOutline, Optional<SittingFigure>> figure) {
+        Map<String, Map<String, List<SittingFigure>>> byInstrument = new TreeMap<>();
+        for (SittingOutline sitting : sittings) {
+            String group = Objects.requireNonNull(selection.groups().get(sitting.instrument()));
+            figure.apply(sitting)
+                    .ifPresent(f -> byInstrument
+                            .computeIfAbsent(group, g -> new TreeMap<>())
+                            .computeIfAbsent(sitting.instrument().text(), n -> new ArrayList<>())
+                            .add(f));
+        }
+        Map<String, GroupFigures> figures = new TreeMap<>();
+        byInstrument.forEach((group, instruments) -> figures.put(
                 group,
-                byInstrument.entrySet().stream()
-                        .map(e -> new InstrumentMean(new ShopNumber(e.getKey()), e.getValue()))
-                        .toList());
+                new GroupFigures(
+                        group,
+                        instruments.entrySet().stream()
+                                .map(e -> new InstrumentMean(new ShopNumber(e.getKey()), e.getValue()))
+                                .toList())));
+        return figures;
     }
 
     private static List<GroupDifference> adjusted(List<GroupDifference> differences) {

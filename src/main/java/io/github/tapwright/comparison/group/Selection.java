@@ -7,7 +7,7 @@ import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,7 +22,8 @@ import java.util.Optional;
  * @param plucks sittings of plucks that count
  * @param leftOut the others, with the reason
  */
-record Selection(Map<ShopNumber, String> groups, List<Sitting> taps, PluckSittings plucks, List<LeftOut> leftOut) {
+record Selection(
+        Map<ShopNumber, String> groups, List<SittingOutline> taps, PluckSittings plucks, List<LeftOut> leftOut) {
 
     Selection {
         groups = Map.copyOf(groups);
@@ -30,13 +31,13 @@ record Selection(Map<ShopNumber, String> groups, List<Sitting> taps, PluckSittin
         leftOut = List.copyOf(leftOut);
     }
 
-    static Selection of(GroupSettings settings, List<Instrument> instruments, List<Sitting> sittings) {
+    static Selection of(GroupSettings settings, List<Instrument> instruments, List<SittingOutline> sittings) {
         Map<ShopNumber, String> groups = new HashMap<>();
         instruments.forEach(i -> settings.by().groupOf(i).ifPresent(g -> groups.put(i.shopNumber(), g)));
-        List<Sitting> taps = new ArrayList<>();
-        List<Sitting> plucks = new ArrayList<>();
+        List<SittingOutline> taps = new ArrayList<>();
+        List<SittingOutline> plucks = new ArrayList<>();
         List<LeftOut> leftOut = new ArrayList<>();
-        for (Sitting sitting : sittings) {
+        for (SittingOutline sitting : sittings) {
             boolean ofPlucks = key(sitting).equals(Procedure.OpenPlucks.KEY);
             Optional<String> objection = groups.containsKey(sitting.instrument())
                     ? objection(sitting, settings.stage())
@@ -50,7 +51,7 @@ record Selection(Map<ShopNumber, String> groups, List<Sitting> taps, PluckSittin
         return new Selection(groups, taps, comparable, leftOut);
     }
 
-    private static Optional<String> objection(Sitting sitting, StageClass stage) {
+    private static Optional<String> objection(SittingOutline sitting, StageClass stage) {
         return switch (key(sitting)) {
             case Procedure.BodyTaps.KEY ->
                 TapSittings.objection(sitting).or(() -> stage.objection(sitting.conditions()));
@@ -60,7 +61,7 @@ record Selection(Map<ShopNumber, String> groups, List<Sitting> taps, PluckSittin
         };
     }
 
-    private static String key(Sitting sitting) {
-        return sitting.latest().findings().procedure().key();
+    private static String key(SittingOutline sitting) {
+        return sitting.procedure();
     }
 }

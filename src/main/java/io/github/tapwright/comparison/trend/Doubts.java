@@ -4,7 +4,7 @@ import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -29,7 +29,7 @@ final class Doubts {
 
     private Doubts() {}
 
-    static List<String> about(List<Sitting> stretch, BenchKnowledge bench, ZoneId zone) {
+    static List<String> about(List<SittingOutline> stretch, BenchKnowledge bench, ZoneId zone) {
         List<String> doubts = new ArrayList<>();
         jumps(stretch, doubts);
         say(
@@ -52,7 +52,7 @@ final class Doubts {
         changed("support", stretch, c -> c.placing().support(), doubts);
         changed("strike tool", stretch, c -> c.placing().strikeTool(), doubts);
         changed("strike place", stretch, c -> c.placing().strikePlace(), doubts);
-        if (stretch.stream().map(s -> s.latest().methodVersion()).distinct().count() > 1) {
+        if (stretch.stream().map(SittingOutline::methodVersion).distinct().count() > 1) {
             doubts.add(
                     "the sittings were analysed by different versions of the method; analyse the older ones again with"
                             + " sitting reanalyse");
@@ -61,10 +61,10 @@ final class Doubts {
         return doubts;
     }
 
-    private static void jumps(List<Sitting> stretch, List<String> doubts) {
+    private static void jumps(List<SittingOutline> stretch, List<String> doubts) {
         for (int i = 1; i < stretch.size(); i++) {
-            Sitting before = stretch.get(i - 1);
-            Sitting after = stretch.get(i);
+            SittingOutline before = stretch.get(i - 1);
+            SittingOutline after = stretch.get(i);
             Optional<Double> then = before.conditions().air().relativeHumidityPercent();
             Optional<Double> now = after.conditions().air().relativeHumidityPercent();
             if (then.isPresent() && now.isPresent() && Math.abs(now.get() - then.get()) > JUMP_PERCENT) {
@@ -75,8 +75,8 @@ final class Doubts {
         }
     }
 
-    private static void seasons(List<Sitting> stretch, List<String> doubts) {
-        List<Sitting> known = stretch.stream()
+    private static void seasons(List<SittingOutline> stretch, List<String> doubts) {
+        List<SittingOutline> known = stretch.stream()
                 .filter(s -> s.conditions().air().relativeHumidityPercent().isPresent())
                 .toList();
         double[] humidity = known.stream()
@@ -96,7 +96,7 @@ final class Doubts {
     }
 
     private static void changed(
-            String what, List<Sitting> stretch, Function<Conditions, Optional<String>> of, List<String> doubts) {
+            String what, List<SittingOutline> stretch, Function<Conditions, Optional<String>> of, List<String> doubts) {
         List<String> values = stretch.stream()
                 .flatMap(s -> of.apply(s.conditions()).stream())
                 .distinct()
@@ -112,7 +112,7 @@ final class Doubts {
                 .isPresent();
     }
 
-    private static boolean freshStrings(Sitting sitting, ZoneId zone) {
+    private static boolean freshStrings(SittingOutline sitting, ZoneId zone) {
         LocalDate day = sitting.takenAt().instant().atZone(zone).toLocalDate();
         return sitting.conditions()
                 .strings()
@@ -121,7 +121,7 @@ final class Doubts {
                 .isPresent();
     }
 
-    private static String numbers(List<Sitting> stretch, Predicate<Sitting> which) {
+    private static String numbers(List<SittingOutline> stretch, Predicate<SittingOutline> which) {
         return stretch.stream().filter(which).map(s -> s.id().toString()).collect(Collectors.joining(", "));
     }
 

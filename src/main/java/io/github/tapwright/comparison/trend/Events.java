@@ -3,7 +3,7 @@ package io.github.tapwright.comparison.trend;
 import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -25,10 +25,10 @@ final class Events {
     }
 
     /** Oldest first. */
-    static List<Event> between(List<Sitting> inOrderOfTime, ZoneId zone) {
+    static List<Event> between(List<SittingOutline> inOrderOfTime, ZoneId zone) {
         Events events = new Events(zone);
         Optional<Instant> before = Optional.empty();
-        for (Sitting sitting : inOrderOfTime) {
+        for (SittingOutline sitting : inOrderOfTime) {
             Instant now = sitting.takenAt().instant();
             before.ifPresent(then -> events.look(then, now, sitting.conditions()));
             events.remember(sitting.conditions());

@@ -2,17 +2,15 @@ package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.BenchKnowledge;
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.SensitivityLearning;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.InstrumentStore;
-import io.github.tapwright.sitting.ListSittings;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.ShowInstrument;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
-import io.github.tapwright.sitting.SittingSummary;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -50,14 +48,10 @@ public final class FollowInstrument {
      * @throws RefusedEntryException if there is no such instrument
      */
     public History follow(ShopNumber instrument, Optional<SetUpSpread> spread, ShopWindow window) {
-        List<Sitting> all = new ListSittings(instruments, sittings)
-                .of(instrument).stream()
-                        .map(SittingSummary::id)
-                        .flatMap(id -> sittings.find(id).stream())
-                        .toList();
-        SetUpSpread holds =
-                spread.or(() -> studies.latest().flatMap(BenchStudy::spread)).orElse(SetUpSpread.USUAL);
-        BenchKnowledge bench = new BenchKnowledge(holds, window, new SensitivityLearning(sittings).of(instrument));
+        new ShowInstrument(instruments).show(instrument);
+        List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
+        BenchKnowledge bench =
+                new BenchKnowledge(studies.spread(spread), window, new SensitivityLearning(sittings).of(instrument));
         return History.of(instrument, all, bench, zone);
     }
 }

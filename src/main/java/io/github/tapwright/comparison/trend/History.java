@@ -9,15 +9,19 @@ import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.HolmAdjustment;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * An instrument over time.
@@ -37,7 +41,7 @@ import java.util.function.Predicate;
  */
 public record History(
         ShopNumber instrument,
-        List<Sitting> sittings,
+        List<SittingOutline> sittings,
         CommonAir air,
         BenchKnowledge bench,
         List<Event> events,
@@ -74,18 +78,20 @@ public record History(
      * @param zone where the workshop is, for days without a time
      * @return its history
      */
-    public static History of(ShopNumber instrument, List<Sitting> all, BenchKnowledge bench, ZoneId zone) {
-        List<Sitting> ordered = all.stream()
+    public static History of(ShopNumber instrument, List<SittingOutline> all, BenchKnowledge bench, ZoneId zone) {
+        List<SittingOutline> ordered = all.stream()
                 .sorted(Comparator.comparing(s -> s.takenAt().instant()))
                 .toList();
         List<LeftOut> leftOut = new ArrayList<>();
-        List<Sitting> taps = taps(ordered, leftOut);
+        List<SittingOutline> taps = taps(ordered, leftOut);
         PluckSittings plucks = PluckSittings.among(
                 ordered.stream().filter(is(Procedure.OpenPlucks.KEY)).toList());
         leftOut.addAll(plucks.leftOut());
-        List<Sitting> used = ordered.stream()
-                .filter(s -> taps.contains(s) || plucks.used().contains(s))
-                .toList();
+        Set<SittingId> counted = Stream.concat(taps.stream(), plucks.used().stream())
+                .map(SittingOutline::id)
+                .collect(Collectors.toSet());
+        List<SittingOutline> used =
+                ordered.stream().filter(s -> counted.contains(s.id())).toList();
         List<Event> events = Events.between(used, zone);
         CommonAir air = CommonAir.of(taps);
         List<Series> series = new ArrayList<>();
@@ -107,12 +113,12 @@ public record History(
                 leftOut);
     }
 
-    private static Predicate<Sitting> is(String procedure) {
-        return s -> s.latest().findings().procedure().key().equals(procedure);
+    private static Predicate<SittingOutline> is(String procedure) {
+        return s -> s.procedure().equals(procedure);
     }
 
-    private static List<Sitting> taps(List<Sitting> ordered, List<LeftOut> leftOut) {
-        List<Sitting> taps = new ArrayList<>();
+    private static List<SittingOutline> taps(List<SittingOutline> ordered, List<LeftOut> leftOut) {
+        List<SittingOutline> taps = new ArrayList<>();
         ordered.stream()
                 .filter(is(Procedure.BodyTaps.KEY))
                 .forEach(s -> TapSittings.objection(s)
@@ -122,8 +128,8 @@ public record History(
 
     private static void add(
             Subject subject,
-            List<Sitting> sittings,
-            Function<Sitting, Optional<SittingFigure>> figure,
+            List<SittingOutline> sittings,
+            Function<SittingOutline, Optional<SittingFigure>> figure,
             List<Event> events,
             BenchKnowledge bench,
             List<Series> series) {
@@ -139,7 +145,7 @@ public record History(
         series.add(new Series(subject, figures, stretch.size(), Drift.of(subject, stretch, bench.spread())));
     }
 
-    private static List<Sitting> within(List<Event> events, List<Sitting> used) {
+    private static List<SittingOutline> within(List<Event> events, List<SittingOutline> used) {
         return used.stream()
                 .filter(s ->
                         events.stream().noneMatch(e -> s.takenAt().instant().isBefore(e.at())))

@@ -8,7 +8,7 @@ import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Air;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -107,7 +107,7 @@ final class GroupWordsList {
                     + group.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
                     + group.sittings().stream()
-                            .map(Sitting::id)
+                            .map(SittingOutline::id)
                             .map(Object::toString)
                             .collect(Collectors.joining(", "))
                     + ")"));

@@ -48,7 +48,7 @@ public final class PictureFrame extends Region {
     public void show(Optional<? extends Picture> next, String words) {
         picture = next.map(p -> p);
         setAccessibleText(words.isEmpty() ? name : name + ": " + words);
-        setMinHeight(picture.map(p -> FLATTEST * Raster.usualHeight(p, USUAL_WIDTH)).orElse(0.0));
+        setMinHeight(picture.map(p -> FLATTEST * Raster.usualHeight(p)).orElse(0.0));
         redraw();
     }
 

@@ -1,13 +1,13 @@
 package io.github.tapwright.desktop.response;
 
 import io.github.tapwright.chart.ChartFile;
-import io.github.tapwright.chart.Mark;
 import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Procedure;
@@ -158,15 +158,7 @@ public final class ResponseModel {
     }
 
     private Optional<Trace> trace(Sitting of) {
-        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(
-                title(of), curve, of.resonances(of.latest()).stream().map(ResponseModel::mark).toList()));
-    }
-
-    private static Mark mark(ShownResonance resonance) {
-        return new Mark(
-                resonance.found().resonance().frequencyHz().value(),
-                resonance.name().orElse(""),
-                Figures.text(resonance.found().resonance().frequencyHz(), 2) + " Hz");
+        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(title(of), curve, CurvePicture.marks(of)));
     }
 
     /**

@@ -9,6 +9,7 @@ import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.NamedResonance;
+import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.live.LiveView;
 import io.github.tapwright.sitting.live.Loss;
 import io.github.tapwright.sitting.live.MoreTaps;
@@ -206,10 +207,7 @@ public final class SittingView {
 
     private static List<Mark> marks(TapsSoFar taps) {
         return taps.resonances().stream()
-                .map(r -> new Mark(
-                        r.resonance().frequencyHz().value(),
-                        r.name().map(ModeName::words).orElse(""),
-                        Figures.text(r.resonance().frequencyHz(), 2) + " Hz"))
+                .map(r -> CurvePicture.mark(r.resonance(), r.name().map(ModeName::words)))
                 .toList();
     }
 

@@ -16,7 +16,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.report.picture.HistoryPictures;
 import io.github.tapwright.sitting.ListInstruments;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -181,7 +181,7 @@ public final class TimelineModel {
      *
      * @return oldest first
      */
-    public List<Sitting> sittings() {
+    public List<SittingOutline> sittings() {
         return history.get().map(History::sittings).orElse(List.of());
     }
 

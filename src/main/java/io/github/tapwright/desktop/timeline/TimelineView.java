@@ -11,7 +11,7 @@ import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.report.ReportSubject;
-import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
@@ -59,7 +59,7 @@ public final class TimelineView {
     private final Label nothing = Parts.paragraph("");
     private final Sentences words = new Sentences("The history in words");
     private final TableView<DriftRow> drifts = driftTable();
-    private final TableView<Sitting> sittings;
+    private final TableView<SittingOutline> sittings;
     private final TableView<Event> events = eventTable();
     private final VBox node = new VBox(8);
 
@@ -155,8 +155,8 @@ public final class TimelineView {
                 Parts.column("Verdict", 130, false, DriftRow::verdict));
     }
 
-    private TableView<Sitting> sittingTable() {
-        TableView<Sitting> table = Parts.table(
+    private TableView<SittingOutline> sittingTable() {
+        TableView<SittingOutline> table = Parts.table(
                 "Sittings of the history",
                 "No sitting of this instrument may be compared.",
                 Parts.column("Sitting", 60, true, s -> s.id().toString()),
@@ -188,9 +188,9 @@ public final class TimelineView {
         return table;
     }
 
-    private void openSelected(TableView<Sitting> table) {
+    private void openSelected(TableView<SittingOutline> table) {
         Optional.ofNullable(table.getSelectionModel().getSelectedItem())
-                .map(Sitting::id)
+                .map(SittingOutline::id)
                 .ifPresent(ways::open);
     }
 

@@ -59,6 +59,23 @@ public final class CurvePicture {
     }
 
     /**
+     * The named resonances alone, with rounded figures, for readers who look for names.
+     *
+     * @param sitting of taps
+     * @return lowest first
+     */
+    public static List<Mark> namedMarks(Sitting sitting) {
+        return sitting.resonances(sitting.latest()).stream()
+                .filter(r -> r.name().isPresent())
+                .map(r -> namedMark(r.found().resonance().frequencyHz().value(), r.name().orElse("")))
+                .toList();
+    }
+
+    private static Mark namedMark(double frequencyHz, String name) {
+        return new Mark(frequencyHz, name, Figures.text(frequencyHz, 1) + " Hz");
+    }
+
+    /**
      * Adds a line below the title.
      *
      * @param line one line of text

@@ -44,16 +44,15 @@ public final class LiveRecording implements AutoCloseable {
         this.recorder = new Thread(this::record, "tapwright-recorder");
         recorder.start();
         follow.ifPresent(following -> {
-            startBeside(() -> listen(following), "tapwright-listener", Thread.NORM_PRIORITY - 1);
-            startBeside(this::fit, "tapwright-fitter", Thread.MIN_PRIORITY);
+            startBeside(() -> listen(following), "tapwright-listener");
+            startBeside(this::fit, "tapwright-fitter");
         });
     }
 
     /** Work that may be given up at any moment; recording goes first. */
-    private void startBeside(Runnable work, String name, int priority) {
+    private void startBeside(Runnable work, String name) {
         Thread thread = new Thread(() -> runBeside(work), name);
         thread.setDaemon(true);
-        thread.setPriority(priority);
         thread.start();
     }
 

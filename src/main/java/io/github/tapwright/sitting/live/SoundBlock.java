@@ -62,10 +62,11 @@ public final class SoundBlock {
         for (int n = 0; n < samples[0].length; n++) {
             for (int c = 0; c < channelCount; c++) {
                 if (format.bits() == 16) {
-                    samples[c][n] = (short) (bytes[at] & 0xFF | bytes[at + 1] << 8) / 0x1p15;
+                    samples[c][n] = (short) ((bytes[at] & 0xFF) | (bytes[at + 1] << 8)) / 0x1p15;
                     at += 2;
                 } else {
-                    samples[c][n] = (bytes[at] & 0xFF | (bytes[at + 1] & 0xFF) << 8 | bytes[at + 2] << 16) / 0x1p23;
+                    samples[c][n] =
+                            ((bytes[at] & 0xFF) | ((bytes[at + 1] & 0xFF) << 8) | (bytes[at + 2] << 16)) / 0x1p23;
                     at += 3;
                 }
             }

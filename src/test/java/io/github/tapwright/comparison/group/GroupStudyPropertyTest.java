@@ -15,6 +15,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -85,7 +86,10 @@ class GroupStudyPropertyTest {
     }
 
     private static GroupStudy compare(Made made) {
-        return GroupStudy.of(BY_CONSTRUCTION, made.shelf(), made.sittings());
+        return GroupStudy.of(
+                BY_CONSTRUCTION,
+                made.shelf(),
+                made.sittings().stream().map(SittingOutline::of).toList());
     }
 
     @Test

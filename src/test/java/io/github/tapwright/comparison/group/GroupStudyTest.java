@@ -23,6 +23,7 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,10 @@ class GroupStudyTest {
     }
 
     private GroupStudy study() {
-        return GroupStudy.of(new GroupSettings(GroupBy.CONSTRUCTION, StageClass.STRUNG), shelf, sittings);
+        return GroupStudy.of(
+                new GroupSettings(GroupBy.CONSTRUCTION, StageClass.STRUNG),
+                shelf,
+                sittings.stream().map(SittingOutline::of).toList());
     }
 
     private static GroupDifference find(GroupStudy study, Subject subject) {

@@ -15,6 +15,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.time.Duration;
 import java.time.Instant;
@@ -57,7 +58,8 @@ class HistoryPropertyTest {
                     START.plus(MONTH.multipliedBy(month)),
                     InventedBody.conditions(Stage.LATER, percent)));
         }
-        return History.of(new ShopNumber("117"), sittings, BENCH, ZoneOffset.UTC);
+        return History.of(
+                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), BENCH, ZoneOffset.UTC);
     }
 
     private double setUp(double share) {

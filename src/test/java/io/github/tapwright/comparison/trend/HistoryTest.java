@@ -16,6 +16,7 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -54,7 +55,8 @@ class HistoryTest {
     }
 
     private History history() {
-        return History.of(new ShopNumber("117"), sittings, BENCH, ZoneOffset.UTC);
+        return History.of(
+                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), BENCH, ZoneOffset.UTC);
     }
 
     private static Series top(History history) {

@@ -3,6 +3,7 @@ package io.github.tapwright.level.loudness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.github.tapwright.validation.PublishedTable;
 import org.junit.jupiter.api.Test;
 
 /** The tables in the code are those in validation/iso532-1, digit for digit. Source: [ISO532-1] by [MoSQITo]. */
@@ -39,6 +40,19 @@ class TablesReferenceTest {
     void matrices() {
         assertThat(LoudnessTables.LOW_BAND_CORRECTION_DB).isDeepEqualTo(matrix("TableA3_DLL_dB"));
         assertThat(LoudnessTables.SLOPE).isDeepEqualTo(matrix("TableA9_USL"));
+    }
+
+    /** What the command validate reads is what stands here. */
+    @Test
+    void theTableOfAnnexBSaysTheSame() {
+        assertThat(PublishedTable.rows("iso532-1/annex-b.csv")).hasSize(36).allSatisfy(row -> {
+            JsonNode signal = Published.at("annexB", row.text("signal"));
+            String quantity = row.text("quantity");
+            JsonNode value = quantity.startsWith("level_")
+                    ? signal.required("levels_dB").get(Integer.parseInt(quantity.substring("level_".length())))
+                    : signal.required(quantity);
+            assertThat(row.number("value")).isEqualTo(value.asDouble());
+        });
     }
 
     private static double[] vector(String key) {

@@ -1,9 +1,5 @@
 package io.github.tapwright.validation;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +9,9 @@ import java.util.stream.Collectors;
 public final class DataFile {
 
     private final List<String> names;
-    private final List<String[]> rows;
+    private final List<List<String>> rows;
 
-    private DataFile(List<String> names, List<String[]> rows) {
+    private DataFile(List<String> names, List<List<String>> rows) {
         this.names = names;
         this.rows = rows;
     }
@@ -24,39 +20,51 @@ public final class DataFile {
      * Reads it.
      *
      * @param file path under {@code validation}
+     * @return the data
+     * @throws IllegalArgumentException if there is no such file
      */
     public static DataFile read(String file) {
-        try {
-            List<String> lines = Files.readAllLines(Path.of("validation").resolve(file));
-            return new DataFile(
-                    List.of(lines.get(0).split(",", -1)),
-                    lines.stream().skip(1).map(line -> line.split(",", -1)).toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        List<List<String>> lines = TableText.rows(file);
+        return new DataFile(lines.get(0), lines.subList(1, lines.size()));
     }
 
-    /** The numbers of a column. */
+    /**
+     * The numbers of a column.
+     *
+     * @param name the column's
+     * @return one for each row
+     */
     public double[] column(String name) {
         int index = names.indexOf(name);
-        return rows.stream().mapToDouble(row -> Double.parseDouble(row[index])).toArray();
+        return rows.stream()
+                .mapToDouble(row -> Double.parseDouble(row.get(index)))
+                .toArray();
     }
 
-    /** The column y, group by group in the order of the file. */
+    /**
+     * The column y, group by group.
+     *
+     * @return in the order of the file
+     */
     public List<double[]> groups() {
         Map<String, List<Double>> groups = rows.stream()
                 .collect(Collectors.groupingBy(
-                        row -> row[names.indexOf("group")],
+                        row -> row.get(names.indexOf("group")),
                         LinkedHashMap::new,
-                        Collectors.mapping(row -> Double.valueOf(row[names.indexOf("y")]), Collectors.toList())));
+                        Collectors.mapping(row -> Double.valueOf(row.get(names.indexOf("y"))), Collectors.toList())));
         return groups.values().stream()
                 .map(values -> values.stream().mapToDouble(v -> v).toArray())
                 .toList();
     }
 
-    /** A column of words. */
+    /**
+     * A column of words.
+     *
+     * @param name the column's
+     * @return one for each row
+     */
     public List<String> words(String name) {
         int index = names.indexOf(name);
-        return rows.stream().map(row -> row[index]).toList();
+        return rows.stream().map(row -> row.get(index)).toList();
     }
 }

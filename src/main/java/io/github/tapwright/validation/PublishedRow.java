@@ -18,7 +18,13 @@ public record PublishedRow(String title, Map<String, String> cells) {
         }
     }
 
-    /** A word. */
+    /**
+     * A word.
+     *
+     * @param column its name
+     * @return the cell
+     * @throws IllegalArgumentException if there is no such column
+     */
     public String text(String column) {
         String text = cells.get(column);
         if (text == null) {
@@ -27,12 +33,22 @@ public record PublishedRow(String title, Map<String, String> cells) {
         return text;
     }
 
-    /** A number. */
+    /**
+     * A number.
+     *
+     * @param column its name
+     * @return in the unit the column's name says
+     */
     public double number(String column) {
         return Double.parseDouble(text(column));
     }
 
-    /** A whole number. */
+    /**
+     * A whole number.
+     *
+     * @param column its name
+     * @return the number
+     */
     public int whole(String column) {
         return Integer.parseInt(text(column));
     }

@@ -1,0 +1,68 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.ThirdOctaves;
+import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Digests of analyses of taps in the database. */
+final class TapDigestTable {
+
+    private TapDigestTable() {}
+
+    private record Kept(long analysisId, long sittingId) {}
+
+    static void write(Connection connection, long analysisId, TapResult result) throws SQLException, IOException {
+        Insert row = Insert.into("tap_digest")
+                .put("analysis_id", analysisId)
+                .put("resonances", TapDigest.of(result.resonances()));
+        if (result.curve().isPresent()) {
+            row.put("third_octaves", TapDigest.of(ThirdOctaves.of(result.curve().get())));
+        }
+        row.run(connection);
+    }
+
+    /** Makes the digests an archive of an older version lacks. */
+    static int fill(Connection connection) throws SQLException, IOException {
+        List<Kept> without = all(connection, "WHERE id NOT IN (SELECT analysis_id FROM tap_digest)");
+        for (Kept kept : without) {
+            write(connection, kept.analysisId(), new TapsReader(connection).result(kept.analysisId()));
+        }
+        return without.size();
+    }
+
+    /** Sittings with an analysis whose digest is missing or says something else than its tables. */
+    static List<Long> wrong(Connection connection) throws SQLException, IOException {
+        List<Long> sittings = new ArrayList<>();
+        for (Kept kept : all(connection, "")) {
+            TapResult result = new TapsReader(connection).result(kept.analysisId());
+            Optional<byte[]> resonances = bytes(connection, "resonances", kept.analysisId());
+            Optional<byte[]> octaves = bytes(connection, "third_octaves", kept.analysisId());
+            byte[] curve = result.curve().isPresent()
+                    ? TapDigest.of(ThirdOctaves.of(result.curve().get()))
+                    : new byte[0];
+            if (!Arrays.equals(TapDigest.of(result.resonances()), resonances.orElseGet(() -> new byte[0]))
+                    || !Arrays.equals(curve, octaves.orElseGet(() -> new byte[0]))) {
+                sittings.add(kept.sittingId());
+            }
+        }
+        return sittings;
+    }
+
+    private static Optional<byte[]> bytes(Connection connection, String column, long analysisId) throws SQLException {
+        String sql = "SELECT " + column + " FROM tap_digest WHERE analysis_id = ? AND " + column + " IS NOT NULL";
+        return Query.one(connection, sql, row -> row.bytes(column), analysisId);
+    }
+
+    private static List<Kept> all(Connection connection, String which) throws SQLException {
+        return Query.all(
+                connection,
+                "SELECT id, sitting_id FROM analysis " + which + " ORDER BY id",
+                row -> new Kept(row.longInteger("id"), row.longInteger("sitting_id")));
+    }
+}

@@ -1,0 +1,43 @@
+package io.github.tapwright.audio;
+
+import io.github.tapwright.recording.Recording;
+
+/** A sound on its way to an output: turned down, and written as whole numbers. */
+final class PlayedSamples {
+
+    private final double[][] channels;
+    private final double gain;
+
+    PlayedSamples(Recording sound, double gainDb) {
+        if (!(gainDb <= 0)) {
+            throw new IllegalArgumentException("sound is only turned down, not by " + gainDb + " dB");
+        }
+        channels = new double[sound.channelCount()][];
+        for (int c = 0; c < channels.length; c++) {
+            channels[c] = sound.channel(c);
+        }
+        gain = Math.pow(10, gainDb / 20);
+    }
+
+    int length() {
+        return channels[0].length;
+    }
+
+    /** Little-endian frames; a sample beyond full scale, as compressed files can hold, becomes full scale. */
+    byte[] frames(int from, int count, int bits) {
+        int width = bits / 8;
+        double full = Math.scalb(1.0, bits - 1);
+        byte[] bytes = new byte[count * channels.length * width];
+        int at = 0;
+        for (int n = from; n < from + count; n++) {
+            for (double[] channel : channels) {
+                long value = Math.round(channel[n] * gain * full);
+                value = Math.max((long) -full, Math.min((long) full - 1, value));
+                for (int b = 0; b < width; b++) {
+                    bytes[at++] = (byte) (value >> 8 * b);
+                }
+            }
+        }
+        return bytes;
+    }
+}

@@ -1,0 +1,109 @@
+package io.github.tapwright.desktop.notes;
+
+import io.github.tapwright.note.Finding;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.statistics.Figures;
+import java.util.function.BiFunction;
+
+/** What a map of the fingerboard shows. */
+public enum BoardQuantity {
+    /** Loudness of each pluck. */
+    LEVEL(
+            "Level LAFmax",
+            "dB re full scale",
+            0,
+            3,
+            "How loud each pluck was at its loudest; the strength of the pluck is in it.",
+            (n, t) -> n.lafMaxDb()),
+    /** T30 or T20. */
+    DECAY(
+            "Decay time",
+            "s for 60 dB",
+            1,
+            0.5,
+            "By T30 where the recording carries it, else T20.",
+            (n, t) -> n.decayTimeSeconds()),
+    /** EDT. */
+    EARLY_DECAY(
+            "Early decay",
+            "s for 60 dB",
+            1,
+            0.5,
+            "The pace of the first 10 dB; dead notes are found by it.",
+            (n, t) -> n.earlyDecayTimeSeconds()),
+    /** Distance from the equally tempered fret. */
+    PITCH(
+            "Pitch off the fret",
+            "cents",
+            0,
+            10,
+            "Above (+) or below (−) equal temperament; how hard the finger pressed is in it.",
+            Fingerboard.Note::pitchErrorCents),
+    /** Where the spectrum has its middle. */
+    CENTROID(
+            "Spectral centroid",
+            "Hz",
+            0,
+            200,
+            "The middle of the spectrum: more is brighter.",
+            (n, t) -> n.result().spectralCentroidHz());
+
+    private final String words;
+    private final String unit;
+    private final int places;
+    private final double leastRange;
+    private final String meaning;
+    private final BiFunction<Fingerboard.Note, Tuning, Finding<Double>> value;
+
+    BoardQuantity(
+            String words,
+            String unit,
+            int places,
+            double leastRange,
+            String meaning,
+            BiFunction<Fingerboard.Note, Tuning, Finding<Double>> value) {
+        this.words = words;
+        this.unit = unit;
+        this.places = places;
+        this.leastRange = leastRange;
+        this.meaning = meaning;
+        this.value = value;
+    }
+
+    /**
+     * Its name with the unit.
+     *
+     * @return as on the choice
+     */
+    public String words() {
+        return words + " (" + unit + ")";
+    }
+
+    /**
+     * What the maker should know about it.
+     *
+     * @return one sentence
+     */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** The narrowest spread the whole ramp of shades stands for, so that tiny differences do not look large. */
+    double leastRange() {
+        return leastRange;
+    }
+
+    Finding<Double> of(Fingerboard.Note note, Tuning tuning) {
+        return value.apply(note, tuning);
+    }
+
+    /** The figure as it stands in a cell. */
+    String text(double figure) {
+        return this == PITCH ? Figures.difference(figure, places) : Figures.text(figure, places);
+    }
+
+    String unit() {
+        return unit;
+    }
+}

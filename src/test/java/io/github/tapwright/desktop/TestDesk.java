@@ -1,0 +1,148 @@
+package io.github.tapwright.desktop;
+
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.desktop.settings.SettingsFile;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.work.DirectWork;
+import io.github.tapwright.desktop.work.Notice;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.ListInstruments;
+import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.synthesis.TapScene;
+import io.github.tapwright.synthesis.TrueMode;
+import io.github.tapwright.tap.TapSettings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A desk without a screen: a real archive in a folder, models on top, jobs done at once. */
+public final class TestDesk implements AutoCloseable {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-14T09:26:53Z"), ZoneOffset.UTC);
+
+    private final Path folder;
+    private final OpenDesk desk;
+    private final List<Throwable> faults = new ArrayList<>();
+    private final Notices notices = new Notices(faults::add);
+    private int files;
+
+    /** Opens a desk in an empty folder. */
+    public TestDesk(Path folder) throws IOException {
+        this.folder = folder;
+        this.desk = OpenDesk.open(folder.resolve("archive"), CLOCK);
+    }
+
+    /** Puts a guitar on the shelf. */
+    public ShopNumber instrument(String number) {
+        ShopNumber shopNumber = new ShopNumber(number);
+        desk.addInstrument().add(Instrument.of(shopNumber, InstrumentKind.CLASSICAL));
+        return shopNumber;
+    }
+
+    /** A recording of five taps on a body of two modes. */
+    public Path taps(double airHz, double topHz) {
+        Path file = folder.resolve("taps-" + ++files + ".wav");
+        try {
+            WavWriter.write(
+                    file,
+                    TapScene.of(TrueMode.resonator(airHz, 22, 0.5), TrueMode.resonator(topHz, 30, 1))
+                            .strikes(5, 1.3)
+                            .firstAt(0.6)
+                            .build()
+                            .recording(),
+                    WavSamples.INT_24);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return file;
+    }
+
+    /** Keeps a sitting of such taps. */
+    public Sitting sitting(ShopNumber of, double airHz, double topHz, Conditions conditions) {
+        return desk.addSitting()
+                .add(
+                        new SittingRequest(
+                                of,
+                                Optional.empty(),
+                                conditions,
+                                List.of(taps(airHz, topHz)),
+                                new Procedure.BodyTaps(TapSettings.STANDARD)),
+                        Progress.SILENT);
+    }
+
+    public Work work() {
+        return new DirectWork(notices);
+    }
+
+    public Notices notices() {
+        return notices;
+    }
+
+    /** What the maker reads last; empty if nothing. */
+    public String said() {
+        return notices.latest().get().map(Notice::words).orElse("");
+    }
+
+    /** Failures of the program itself. */
+    public List<Throwable> faults() {
+        return faults;
+    }
+
+    public SettingsModel settings() {
+        return new SettingsModel(new SettingsFile(desk.folder()), notices);
+    }
+
+    public ListInstruments listInstruments() {
+        return desk.listInstruments();
+    }
+
+    public ListSittings listSittings() {
+        return desk.listSittings();
+    }
+
+    public ShowSitting showSitting() {
+        return desk.showSitting();
+    }
+
+    public AddInstrument addInstrument() {
+        return desk.addInstrument();
+    }
+
+    public NameResonance nameResonance() {
+        return desk.nameResonance();
+    }
+
+    public ReanalyseSitting reanalyseSitting() {
+        return desk.reanalyseSitting();
+    }
+
+    public SittingModel.UseCases makeSitting() {
+        return desk.makeSitting();
+    }
+
+    @Override
+    public void close() {
+        desk.close();
+    }
+}

@@ -1,0 +1,124 @@
+package io.github.tapwright.desktop.response;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.tap.Strike;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ResponseModelTest {
+
+    @TempDir
+    Path folder;
+
+    private TestDesk desk;
+    private ResponseModel response;
+    private Sitting sitting;
+
+    @BeforeEach
+    void open() throws IOException {
+        desk = new TestDesk(folder);
+        response = new ResponseModel(
+                desk.listSittings(),
+                desk.showSitting(),
+                desk.nameResonance(),
+                desk.reanalyseSitting(),
+                desk.work(),
+                desk.notices(),
+                ZoneOffset.UTC);
+        ShopNumber number = desk.instrument("7");
+        sitting = desk.sitting(number, 102, 196, Conditions.UNKNOWN);
+        response.open(sitting.id());
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    private List<Optional<String>> names() {
+        return response.resonances().stream().map(ShownResonance::name).toList();
+    }
+
+    @Test
+    void showsWhatTheArchiveHolds() {
+        assertThat(response.sitting().get()).contains(sitting);
+        assertThat(names()).containsExactly(Optional.of("main air"), Optional.of("main top"));
+        assertThat(response.traces()).singleElement().satisfies(trace -> assertThat(trace.marks()).hasSize(2));
+    }
+
+    @Test
+    void aNameIsKeptAndCanBeTakenBack() {
+        response.name(response.resonances().get(0), " low one ");
+        assertThat(names()).containsExactly(Optional.of("low one"), Optional.of("main top"));
+        assertThat(desk.showSitting().show(sitting.id()).givenNames()).hasSize(1);
+
+        desk.notices().undo();
+        assertThat(names()).containsExactly(Optional.of("main air"), Optional.of("main top"));
+    }
+
+    @Test
+    void aStrikeSetAsideLeavesTheAnalysisAndComesBackOnUndo() {
+        Strike third = strikes().get(2);
+        response.toggle(third);
+        assertThat(strikes()).filteredOn(Strike::used).hasSize(4);
+        assertThat(curveStrikes()).isEqualTo(4);
+        assertThat(desk.said()).startsWith("Set the strike aside");
+
+        desk.notices().undo();
+        assertThat(strikes()).filteredOn(Strike::used).hasSize(5);
+        assertThat(desk.showSitting().show(sitting.id()).analyses())
+                .as("no analysis is ever replaced")
+                .hasSize(3);
+    }
+
+    private List<Strike> strikes() {
+        return response.sitting().get().orElseThrow().latest().taps().orElseThrow().strikes();
+    }
+
+    private int curveStrikes() {
+        return response.traces().get(0).curve().strikeCount();
+    }
+
+    @Test
+    void otherSittingsLieOverAndComeOffAgain() {
+        Sitting other = desk.sitting(desk.instrument("8"), 98, 188, Conditions.UNKNOWN);
+        response.refresh();
+        assertThat(response.choices()).hasSize(2);
+
+        response.lay(other.id(), true);
+        response.lay(other.id(), true);
+        assertThat(response.traces()).hasSize(2);
+        response.lay(other.id(), false);
+        assertThat(response.traces()).hasSize(1);
+    }
+
+    @Test
+    void aSittingDoesNotLieOverItself() {
+        response.lay(sitting.id(), true);
+        assertThat(response.overlays()).isEmpty();
+    }
+
+    @Test
+    void thePictureIsWrittenWhereAskedAndAnUnknownEndingIsRefusedInWords() {
+        Path picture = folder.resolve("curve.svg");
+        response.savePicture(picture);
+        assertThat(picture).isNotEmptyFile();
+        response.savePicture(folder.resolve("curve.docx"));
+        assertThat(desk.said()).contains(".png or .svg");
+        assertThat(Files.exists(folder.resolve("curve.docx"))).isFalse();
+    }
+}

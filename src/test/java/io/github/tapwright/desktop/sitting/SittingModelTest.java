@@ -1,0 +1,126 @@
+package io.github.tapwright.desktop.sitting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.Sitting;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The visit without a microphone; with one it is tested by hand, in the window. */
+class SittingModelTest {
+
+    @TempDir
+    Path folder;
+
+    private final List<Sitting> kept = new ArrayList<>();
+    private TestDesk desk;
+    private SittingModel visit;
+    private ShopNumber number;
+
+    @BeforeEach
+    void open() throws IOException {
+        desk = new TestDesk(folder);
+        number = desk.instrument("7");
+        visit = new SittingModel(desk.makeSitting(), desk.settings(), desk.work(), desk.notices(), kept::add);
+    }
+
+    @AfterEach
+    void close() {
+        visit.close();
+        desk.close();
+    }
+
+    private void keepTaps() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.keepFiles();
+    }
+
+    @Test
+    void recordingsMadeElsewhereBecomeASittingWithTheConditionsTyped() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.form().humidity.set("46,5");
+        visit.form().stage.set(Optional.of(Stage.STRUNG));
+        visit.keepFiles();
+
+        assertThat(kept).singleElement().satisfies(sitting -> {
+            assertThat(sitting.instrument()).isEqualTo(number);
+            assertThat(sitting.conditions().air().relativeHumidityPercent()).contains(46.5);
+            assertThat(sitting.conditions().stage()).contains(Stage.STRUNG);
+            assertThat(sitting.conditions().hole()).isEqualTo(HoleState.OPEN);
+        });
+        assertThat(visit.files()).isEmpty();
+    }
+
+    @Test
+    void whatSeldomChangesIsRememberedAndTheAirIsAskedAgain() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.form().humidity.set("46");
+        visit.form().support.set("foam at neck and tail");
+        visit.form().distance.set("200");
+        visit.keepFiles();
+        visit.instrument().set(Optional.empty());
+        visit.begin(number, List.of());
+
+        assertThat(visit.form().support.get()).isEqualTo("foam at neck and tail");
+        assertThat(visit.form().distance.get()).isEqualTo("200");
+        assertThat(visit.form().humidity.get()).isEmpty();
+    }
+
+    @Test
+    void aFigureThatIsNoneStopsTheKeepingWithAWordAndLosesNothing() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.form().humidity.set("damp");
+        visit.keepFiles();
+
+        assertThat(kept).isEmpty();
+        assertThat(visit.files()).hasSize(1);
+        assertThat(desk.said()).contains("damp").contains("21.5");
+    }
+
+    @Test
+    void theCoveredHoleOfThePlanIsWrittenDown() {
+        visit.plan().set(Plan.HOLE_COVERED);
+        keepTaps();
+        assertThat(kept.get(0).conditions().hole()).isEqualTo(HoleState.COVERED);
+    }
+
+    @Test
+    void threeSetUpsMakeARepeatabilityStudy() {
+        visit.plan().set(Plan.REPEATABILITY);
+        for (int i = 0; i < 3; i++) {
+            visit.begin(number, List.of(desk.taps(102 + 0.2 * i, 196 - 0.3 * i)));
+            visit.keepFiles();
+        }
+        assertThat(visit.setUps()).hasSize(3);
+        assertThat(kept).as("one stays at the microphone").isEmpty();
+
+        visit.keepStudy();
+        assertThat(desk.said()).startsWith("Kept: from now on comparisons know");
+        assertThat(visit.setUps()).isEmpty();
+    }
+
+    @Test
+    void nothingIsRecordedForNobody() {
+        visit.record();
+        assertThat(visit.step().get()).isEqualTo(SittingModel.Step.PREPARING);
+        assertThat(desk.said()).contains("Choose an instrument first");
+    }
+
+    @Test
+    void everyPlanTellsHowToSetUpAndWhereEyesAreAtRiskSaysSo() {
+        assertThat(Plan.values()).allSatisfy(plan -> assertThat(plan.steps()).hasSizeGreaterThanOrEqualTo(3));
+        assertThat(List.of(Plan.NOTES, Plan.LOUDNESS))
+                .allSatisfy(plan -> assertThat(String.join(" ", plan.steps())).contains("eye protection"));
+    }
+}
