@@ -14,6 +14,7 @@ import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
@@ -91,7 +92,7 @@ final class DemoCommand implements Callable<Integer> {
     private Optional<Path> writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
         List<Sitting> usable = sittings.stream()
                 .filter(s -> s.latest().findings().areUsable())
-                .filter(s -> TapSittings.objection(s).isEmpty())
+                .filter(s -> TapSittings.objection(SittingOutline.of(s)).isEmpty())
                 .toList();
         if (usable.isEmpty()) {
             return Optional.empty();

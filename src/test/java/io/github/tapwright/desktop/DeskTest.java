@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.microphone.VirtualMicrophone;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.synthesis.TapScene;
 import io.github.tapwright.synthesis.TrueMode;
 import java.io.BufferedReader;
@@ -16,9 +18,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The whole program in a real window, with a real microphone, by mouse and keyboard. */
 class DeskTest {
@@ -41,6 +46,36 @@ class DeskTest {
             List<String> said = follow(desk, microphone, taps(folder));
             assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
             assertThat(said).contains("DONE");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1280,720", "1920,1080"})
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void everyScreenShowsItselfInLightAndDarkWithoutAFault(int width, int height, @TempDir Path folder)
+            throws Exception {
+        try (TestDesk desk = new TestDesk(folder)) {
+            ShopNumber number = desk.instrument("51");
+            desk.sitting(number, 102, 196, Conditions.UNKNOWN);
+            desk.sitting(number, 101, 194, Conditions.UNKNOWN);
+        }
+        Path sound = Files.createDirectory(folder.resolve("sound"));
+        try (VirtualScreen screen = VirtualScreen.start(width, height);
+                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
+            Process desk = microphone.java(
+                    screen.environment(),
+                    List.of("-Dprism.order=sw", "-Xmx512m"),
+                    DeskPictures.class,
+                    folder.resolve("archive").toString(),
+                    PICTURES.toString(),
+                    Integer.toString(width),
+                    Integer.toString(height));
+            List<String> said = follow(desk, microphone, folder);
+            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
+        }
+        try (Stream<Path> pictures = Files.list(PICTURES)) {
+            assertThat(pictures.filter(p -> p.toString().contains(width + "x" + height)))
+                    .hasSizeGreaterThanOrEqualTo(2 * 7);
         }
     }
 

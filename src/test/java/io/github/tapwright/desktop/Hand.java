@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -16,7 +17,13 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.control.Spinner;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -202,6 +209,48 @@ final class Hand {
             return true;
         });
         rest(100);
+    }
+
+    /** What stands on the buttons of the screens, from the top. */
+    List<String> screenNames() {
+        return onScreen(() -> shown()
+                .filter(n -> n.getStyleClass().contains("screen-button"))
+                .map(Node::getAccessibleText)
+                .toList());
+    }
+
+    /** Waits until nothing is being done in the background. */
+    void waitUntilIdle() {
+        rest(200);
+        until("the end of the work", () -> find("Progress").isEmpty());
+    }
+
+    /** Fails if something one can use has no name a screen reader could speak. */
+    void requireNames(String screen) {
+        List<String> nameless = onScreen(() -> shown()
+                .filter(n -> n instanceof ButtonBase
+                        || n instanceof TextInputControl
+                        || n instanceof ComboBoxBase
+                        || n instanceof ListView
+                        || n instanceof TableView)
+                .filter(n -> !isPartOfAnother(n))
+                .filter(n -> n.getAccessibleText() == null || n.getAccessibleText().isBlank())
+                .filter(n -> !(n instanceof Labeled l) || l.getText() == null || l.getText().isBlank())
+                .map(Node::toString)
+                .toList());
+        if (!nameless.isEmpty()) {
+            throw new AssertionError("on " + screen + " these have no name: " + nameless);
+        }
+    }
+
+    /** The editor and the arrow of a choice belong to the choice, which has the name. */
+    private static boolean isPartOfAnother(Node node) {
+        for (Parent above = node.getParent(); above != null; above = above.getParent()) {
+            if (above instanceof ComboBoxBase || above instanceof Spinner) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Keeps what the window shows as a picture. */

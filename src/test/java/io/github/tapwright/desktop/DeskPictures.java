@@ -1,0 +1,71 @@
+package io.github.tapwright.desktop;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.input.KeyCode;
+
+/**
+ * Photographs every screen in light and dark, at the least size and at a large one, on an archive that holds something.
+ * Fails if the program logged a fault of its own, or if a control has no name a screen reader could speak.
+ */
+final class DeskPictures {
+
+    private static final int SETTLE_MILLIS = 1500;
+
+    private DeskPictures() {}
+
+    /** The archive's folder, the folder for pictures, width and height. */
+    public static void main(String[] args) throws Exception {
+        Path archive = Path.of(args[0]);
+        Path pictures = Path.of(args[1]);
+        double width = Double.parseDouble(args[2]);
+        double height = Double.parseDouble(args[3]);
+        Thread program = new Thread(() -> Launch.main(new String[] {"--archive=" + archive}), "program");
+        program.setDaemon(true);
+        program.start();
+        try {
+            Hand hand = Hand.onWindow();
+            hand.size(width, height);
+            String size = (int) width + "x" + (int) height;
+            photographAll(hand, pictures, size + "-light");
+            hand.press(KeyCode.CONTROL, KeyCode.D);
+            photographAll(hand, pictures, size + "-dark");
+            hand.press(KeyCode.CONTROL, KeyCode.D);
+            if (Files.exists(archive.resolve("desk.log"))) {
+                throw new AssertionError(Files.readString(archive.resolve("desk.log")));
+            }
+            System.out.println("DONE");
+            System.exit(0);
+        } catch (Throwable failure) {
+            failure.printStackTrace(System.out);
+            System.exit(1);
+        }
+    }
+
+    private static void photographAll(Hand hand, Path pictures, String suffix) {
+        List<String> names = hand.screenNames();
+        for (int i = 0; i < names.size(); i++) {
+            hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(i + 1)));
+            hand.waitUntilIdle();
+            if (names.get(i).equals("Shelf")) {
+                openFirstSitting(hand, i);
+            }
+            Hand.rest(SETTLE_MILLIS);
+            hand.requireNames(names.get(i));
+            hand.photograph(pictures.resolve(names.get(i).toLowerCase(Locale.ROOT) + "-" + suffix + ".png"));
+        }
+    }
+
+    /** The response screen has something to show once a sitting was opened. */
+    private static void openFirstSitting(Hand hand, int shelf) {
+        hand.focus("Sittings of the chosen instrument");
+        hand.press(KeyCode.HOME);
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Response of");
+        hand.waitUntilIdle();
+        hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(shelf + 1)));
+        hand.waitUntilIdle();
+    }
+}
