@@ -1,6 +1,9 @@
 package io.github.tapwright.chart;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.List;
+import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.XYPlot;
@@ -38,6 +41,13 @@ final class Dress {
             chart.addSubtitle(legend(plot));
         }
         return chart;
+    }
+
+    /** Figures on an axis, with a true minus sign. */
+    static DecimalFormat figures() {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+        symbols.setMinusSign('−');
+        return new DecimalFormat("0.###", symbols);
     }
 
     private static LegendTitle legend(XYPlot plot) {

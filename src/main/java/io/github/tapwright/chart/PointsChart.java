@@ -1,99 +1,146 @@
 package io.github.tapwright.chart;
 
+import io.github.tapwright.chart.PointsPicture.Cluster;
+import io.github.tapwright.chart.PointsPicture.Mean;
+import io.github.tapwright.chart.PointsPicture.Panel;
+import io.github.tapwright.chart.PointsPicture.Point;
+import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 
-/** Draws groups side by side: each figure a point with its owner's number beside it, the mean of a group as a bar. */
+/** Draws one point an instrument in panels below each other, the mean of each group as a line over its interval. */
 final class PointsChart implements Drawing {
 
-    private static final int HEIGHT = 430;
-    private static final double MEAN_REACH = 0.22;
-    private static final double LABEL_GAP = 0.03;
+    private static final int PANEL = 130;
+    private static final int AROUND_THE_PLOTS = 160;
+    private static final double BESIDE_THE_OUTERMOST = 0.45;
+    private static final double GAP = 10;
+    /** So that the outermost marks are whole. */
+    private static final double MARGIN = 0.2;
 
     private final PointsPicture picture;
+    /** Column of each group's first member. */
+    private final List<Integer> starts = new ArrayList<>();
+
+    private final int columns;
 
     PointsChart(PointsPicture picture) {
         this.picture = picture;
+        int next = 0;
+        for (PointsPicture.Group group : picture.groups()) {
+            starts.add(next);
+            next += group.members().size() + 1;
+        }
+        columns = next - 1;
     }
 
     @Override
     public int height() {
-        return HEIGHT;
+        return PANEL * picture.panels().size() + AROUND_THE_PLOTS;
     }
 
     @Override
     public JFreeChart chart() {
-        List<PointsPicture.Group> groups = picture.groups();
-        XYSeriesCollection data = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
-        XYPlot plot = new XYPlot(data, groupAxis(), figureAxis(), renderer);
-        for (int g = 0; g < groups.size(); g++) {
-            addPoints(data, renderer, g);
-            label(plot, g);
-            addMean(data, renderer, g);
+        List<String> names = new ArrayList<>();
+        for (PointsPicture.Group group : picture.groups()) {
+            if (!names.isEmpty()) {
+                names.add("");
+            }
+            names.addAll(group.members());
         }
-        Dress.plot(plot);
-        plot.setDomainGridlinesVisible(false);
-        return Dress.chart(plot, picture.title(), picture.subtitles(), false);
+        CombinedDomainXYPlot all = new CombinedDomainXYPlot(new NameAxis("Instrument", names, columns));
+        all.setGap(GAP);
+        for (Panel panel : picture.panels()) {
+            all.add(plot(panel, panel.equals(picture.panels().get(0))));
+        }
+        Dress.plot(all);
+        return Dress.chart(all, picture.title(), picture.subtitles(), true);
     }
 
-    private SymbolAxis groupAxis() {
-        SymbolAxis axis = new SymbolAxis(
-                null, picture.groups().stream().map(PointsPicture.Group::name).toArray(String[]::new));
-        axis.setGridBandsVisible(false);
-        axis.setRange(-0.5, picture.groups().size() - 0.5);
-        Look.applyTo(axis);
-        return axis;
-    }
-
-    private NumberAxis figureAxis() {
-        NumberAxis axis = new NumberAxis(picture.axis());
+    private XYPlot plot(Panel panel, boolean named) {
+        NumberAxis axis = new NumberAxis(panel.axis());
         axis.setAutoRangeIncludesZero(false);
+        axis.setNumberFormatOverride(Dress.figures());
+        // Upright it would be longer than a panel is high.
+        axis.setLabelAngle(Math.PI / 2);
+        axis.setLowerMargin(MARGIN);
+        axis.setUpperMargin(MARGIN);
         Look.applyTo(axis);
-        return axis;
+        XYPlot plot = new XYPlot(means(panel), null, axis, meanRenderer());
+        plot.setDataset(1, points(panel));
+        plot.setRenderer(1, pointRenderer(named));
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+        Dress.plot(plot);
+        return plot;
     }
 
-    private void addPoints(XYSeriesCollection data, XYLineAndShapeRenderer renderer, int group) {
-        XYSeries points = new XYSeries("points " + group);
-        picture.groups().get(group).points().forEach(p -> points.add(group, p.value()));
-        int series = data.getSeriesCount();
-        data.addSeries(points);
-        renderer.setSeriesPaint(series, Look.colour(group));
-        renderer.setSeriesShape(series, Look.mark(group));
-    }
-
-    private void label(XYPlot plot, int group) {
-        for (PointsPicture.Point point : picture.groups().get(group).points()) {
-            XYTextAnnotation text = new XYTextAnnotation(point.label(), group + LABEL_GAP, point.value());
-            text.setFont(Look.FIGURE);
-            text.setPaint(Look.INK);
-            text.setTextAnchor(TextAnchor.CENTER_LEFT);
-            plot.addAnnotation(text);
+    private XYSeriesCollection points(Panel panel) {
+        XYSeriesCollection points = new XYSeriesCollection();
+        for (int i = 0; i < panel.clusters().size(); i++) {
+            XYSeries series = new XYSeries(i);
+            for (Point point : panel.clusters().get(i).points()) {
+                series.add(starts.get(i) + point.member(), point.value());
+            }
+            points.addSeries(series);
         }
+        return points;
     }
 
-    private void addMean(XYSeriesCollection data, XYLineAndShapeRenderer renderer, int group) {
-        picture.groups().get(group).points().stream()
-                .mapToDouble(PointsPicture.Point::value)
-                .average()
-                .ifPresent(mean -> {
-                    XYSeries bar = new XYSeries("mean " + group);
-                    bar.add(group - MEAN_REACH, mean);
-                    bar.add(group + MEAN_REACH, mean);
-                    int series = data.getSeriesCount();
-                    data.addSeries(bar);
-                    renderer.setSeriesLinesVisible(series, true);
-                    renderer.setSeriesShapesVisible(series, false);
-                    renderer.setSeriesPaint(series, Look.QUIET_INK);
-                    renderer.setSeriesStroke(series, Look.FINE);
-                });
+    private YIntervalSeriesCollection means(Panel panel) {
+        YIntervalSeriesCollection means = new YIntervalSeriesCollection();
+        for (int i = 0; i < panel.clusters().size(); i++) {
+            YIntervalSeries series = new YIntervalSeries(i);
+            Cluster cluster = panel.clusters().get(i);
+            double left = starts.get(i) - BESIDE_THE_OUTERMOST;
+            double right = starts.get(i) + picture.groups().get(i).members().size() - 1 + BESIDE_THE_OUTERMOST;
+            cluster.mean().ifPresent(m -> {
+                add(series, left, m);
+                add(series, right, m);
+            });
+            means.addSeries(series);
+        }
+        return means;
+    }
+
+    private static void add(YIntervalSeries series, double column, Mean mean) {
+        series.add(
+                column,
+                mean.value(),
+                mean.lower().orElse(mean.value()),
+                mean.upper().orElse(mean.value()));
+    }
+
+    private DeviationRenderer meanRenderer() {
+        DeviationRenderer renderer = new DeviationRenderer(true, false);
+        renderer.setAlpha(0.15f);
+        for (int i = 0; i < picture.groups().size(); i++) {
+            renderer.setSeriesPaint(i, Look.colour(i));
+            renderer.setSeriesFillPaint(i, Look.colour(i));
+            renderer.setSeriesStroke(i, Look.FINE);
+            renderer.setSeriesVisibleInLegend(i, false);
+        }
+        return renderer;
+    }
+
+    private XYLineAndShapeRenderer pointRenderer(boolean named) {
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setLegendItemLabelGenerator(
+                (dataset, series) -> picture.groups().get(series).label());
+        for (int i = 0; i < picture.groups().size(); i++) {
+            renderer.setSeriesPaint(i, Look.colour(i));
+            renderer.setSeriesShape(i, Look.mark(i));
+            renderer.setSeriesVisibleInLegend(i, named);
+        }
+        return renderer;
     }
 }

@@ -44,6 +44,36 @@ public final class Raster {
         });
     }
 
+    /**
+     * Lays a picture out for a frame of a given size, letters as large as on the rest of the screen, and draws it.
+     *
+     * @param picture what to show
+     * @param width width in the window's own units, at least 1
+     * @param height height in the same units, at least 1; better not much less than {@link #usualHeight}
+     * @param scale pixels to a unit, 1 on plain screens, more on fine ones
+     * @param light on light or dark paper
+     * @return the pixels
+     */
+    public static Raster filling(Picture picture, double width, double height, double scale, Light light) {
+        Drawing drawing = Drawing.of(picture, Drawing.SCREEN_WIDTH);
+        int columns = Math.max(1, (int) Math.round(width * scale));
+        int rows = Math.max(1, (int) Math.round(height * scale));
+        return draw(columns, rows, light, g2 -> {
+            g2.scale(scale, scale);
+            drawing.chart().draw(g2, new Rectangle2D.Double(0, 0, width, height));
+        });
+    }
+
+    /**
+     * How high a picture likes to be on a screen.
+     *
+     * @param picture what to show
+     * @return height in the window's own units
+     */
+    public static double usualHeight(Picture picture) {
+        return Drawing.of(picture, Drawing.SCREEN_WIDTH).height();
+    }
+
     /** Draws on white paper and turns the light down afterwards where asked. */
     static Raster draw(int columns, int rows, Light light, Consumer<Graphics2D> painter) {
         BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_RGB);

@@ -5,8 +5,6 @@ import io.github.tapwright.chart.TrendPicture.Happening;
 import io.github.tapwright.chart.TrendPicture.Line;
 import io.github.tapwright.chart.TrendPicture.Panel;
 import java.awt.geom.Line2D;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.text.SimpleDateFormat;
 import java.time.Duration;
 import java.time.Instant;
@@ -140,7 +138,7 @@ final class TrendChart implements Drawing {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
         axis.setAutoRangeMinimumSize(LEAST_RANGE);
-        axis.setNumberFormatOverride(figures());
+        axis.setNumberFormatOverride(Dress.figures());
         Look.applyTo(axis);
         XYPlot plot = new XYPlot(data, null, axis, renderer);
         Dress.plot(plot);
@@ -159,12 +157,6 @@ final class TrendChart implements Drawing {
             marker.setLabelBackgroundColor(Look.VEIL);
         }
         return marker;
-    }
-
-    private static DecimalFormat figures() {
-        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-        symbols.setMinusSign('−');
-        return new DecimalFormat("0.##", symbols);
     }
 
     private static double millis(Instant at) {

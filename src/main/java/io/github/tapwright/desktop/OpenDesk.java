@@ -1,5 +1,8 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.report.MakeReport;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
@@ -118,6 +121,18 @@ public final class OpenDesk implements AutoCloseable {
 
     FollowInstrument followInstrument() {
         return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+    }
+
+    EditShop editShop() {
+        return new EditShop(archive.shop(), clock);
+    }
+
+    ReportsModel.UseCases makeReports() {
+        MakeReport makeReport = new MakeReport(
+                new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
+                new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                clock.getZone());
+        return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
     }
 
     SittingModel.UseCases makeSitting() {

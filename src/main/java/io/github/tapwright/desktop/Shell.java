@@ -1,8 +1,12 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.desktop.reports.ShopModel;
+import io.github.tapwright.desktop.reports.ReportsView;
+import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.compare.GroupsModel;
 import io.github.tapwright.desktop.compare.CompareModel;
 import io.github.tapwright.desktop.compare.CompareView;
-import io.github.tapwright.desktop.compare.GroupModel;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.listening.ListeningView;
 import io.github.tapwright.desktop.notes.NotesModel;
@@ -30,7 +34,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -47,6 +50,7 @@ final class Shell implements AutoCloseable {
     private static final int NOTES = 3;
     private static final int TIMELINE = 5;
     private static final int LISTENING = 6;
+    private static final int REPORTS = 7;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -61,6 +65,7 @@ final class Shell implements AutoCloseable {
     private final NotesModel notes;
     private final ListeningModel listening;
     private final TimelineModel timeline;
+    private final ReportsModel reports;
     private final ShellView view;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
@@ -89,10 +94,8 @@ final class Shell implements AutoCloseable {
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
-        CompareModel compare = new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
-        CompareView compareView = new CompareView(compare, new GroupModel(desk.compareGroups(), work), settings);
-        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, zone);
-        TimelineView timelineView = new TimelineView(timeline, settings);
+        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, notices, zone);
+        this.reports = new ReportsModel(desk.makeReports(), desk.clock(), work, notices);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
@@ -111,21 +114,50 @@ final class Shell implements AutoCloseable {
                             notes.refresh();
                             notesView.focus();
                         }),
-                        new Screen("Compare", compareView.node(), () -> {
-                            compare.refresh();
-                            compareView.focus();
-                        }),
-                        new Screen("Timeline", timelineView.node(), () -> {
-                            timeline.refresh();
-                            timelineView.focus();
-                        }),
+                        compareScreen(zone),
+                        timelineScreen(),
                         new Screen("Listening", listeningView.node(), () -> {
                             listening.refresh();
                             listeningView.focus();
-                        })),
+                        }),
+                        reportsScreen()),
                 work,
                 notices,
                 settings);
+    }
+
+    private Screen compareScreen(ZoneId zone) {
+        CompareModel compare = new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
+        CompareView compareView = new CompareView(compare, groups, settings, this::report);
+        return new Screen("Compare", compareView.node(), () -> {
+            compare.refresh();
+            compareView.focus();
+        });
+    }
+
+    private Screen timelineScreen() {
+        TimelineView timelineView = new TimelineView(timeline, settings, new WaysFromTimeline());
+        return new Screen("Timeline", timelineView.node(), () -> {
+            timeline.refresh();
+            timelineView.focus();
+        });
+    }
+
+    private Screen reportsScreen() {
+        ShopModel shop = new ShopModel(desk.editShop(), work, notices);
+        ReportsView reportsView = new ReportsView(
+                reports, shop, file -> openDocument.accept(file.toUri().toString()));
+        return new Screen("Reports", reportsView.node(), () -> {
+            reports.refresh();
+            shop.refresh();
+            reportsView.focus();
+        });
+    }
+
+    private void report(ReportSubject subject) {
+        reports.prepare(subject);
+        view.show(REPORTS);
     }
 
     Scene scene(double width, double height) {
@@ -199,8 +231,23 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void follow(ShopNumber instrument) {
-            timeline.chosen().set(Optional.of(instrument));
+            timeline.open(instrument);
             view.show(TIMELINE);
+        }
+    }
+
+    /** Where the timeline leads. */
+    private final class WaysFromTimeline implements TimelineView.Ways {
+
+        @Override
+        public void open(SittingId of) {
+            response.open(of);
+            view.show(RESPONSE);
+        }
+
+        @Override
+        public void report(ReportSubject subject) {
+            Shell.this.report(subject);
         }
     }
 }

@@ -3,49 +3,52 @@ package io.github.tapwright.desktop.compare;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
-import io.github.tapwright.comparison.Difference;
-import io.github.tapwright.comparison.InWords;
-import io.github.tapwright.comparison.ResonanceChange;
+import io.github.tapwright.comparison.ConditionCheck;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
-import io.github.tapwright.statistics.Figures;
+import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Two sittings side by side. */
+/** Two sittings of taps, and what may be said of how they differ. */
 public final class CompareModel {
 
     private final ListSittings listSittings;
     private final CompareSittings compareSittings;
     private final Work work;
     private final Notices notices;
-    private final ZoneId zone;
-    private final ObservableList<Optional<SittingSummary>> choices = FXCollections.observableArrayList();
-    private final ObjectProperty<Optional<SittingSummary>> first = new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<Optional<SittingSummary>> second = new SimpleObjectProperty<>(Optional.empty());
-    private final StringProperty despite = new SimpleStringProperty("");
-    private final ReadOnlyObjectWrapper<Optional<CompareSittings.Compared>> compared =
+    private final SittingTitle title;
+    private final ObservableList<Side> choices = FXCollections.observableArrayList();
+    private final ObjectProperty<Optional<Side>> first = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<Side>> second = new SimpleObjectProperty<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<String>> despite = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<CompareSittings.Compared>> result =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private boolean swapping;
+    private volatile Optional<Question> wanted = Optional.empty();
+
+    /** What was asked; an answer to another question comes too late. */
+    private record Question(Side first, Side second, Optional<String> despite) {}
 
     /**
      * Nothing compared yet.
@@ -62,187 +65,237 @@ public final class CompareModel {
         this.compareSittings = compareSittings;
         this.work = work;
         this.notices = notices;
-        this.zone = zone;
+        this.title = new SittingTitle(zone);
+        first.addListener((o, before, after) -> chosenAnew());
+        second.addListener((o, before, after) -> chosenAnew());
     }
 
     /**
-     * Every sitting for taps.
+     * What can be compared: the latest taps of each instrument, then every sitting of taps.
      *
-     * @return what can be chosen
+     * @return the choices
      */
-    public ObservableList<Optional<SittingSummary>> choices() {
+    public ObservableList<Side> choices() {
         return choices;
     }
 
     /**
-     * The earlier one, A.
+     * The first side, from which differences are counted.
      *
      * @return empty until chosen
      */
-    public ObjectProperty<Optional<SittingSummary>> first() {
+    public ObjectProperty<Optional<Side>> first() {
         return first;
     }
 
     /**
-     * The later one, B.
+     * The second side.
      *
      * @return empty until chosen
      */
-    public ObjectProperty<Optional<SittingSummary>> second() {
+    public ObjectProperty<Optional<Side>> second() {
         return second;
     }
 
     /**
-     * The maker's reason for comparing what the conditions forbid.
+     * The maker's reason to compare what the conditions forbid.
      *
-     * @return blank for none
+     * @return empty unless one was given for these two
      */
-    public StringProperty despite() {
-        return despite;
+    public ReadOnlyObjectProperty<Optional<String>> despite() {
+        return despite.getReadOnlyProperty();
     }
 
     /**
      * What came of it.
      *
-     * @return empty until two sittings were compared
+     * @return empty while nothing is compared
      */
-    public ReadOnlyObjectProperty<Optional<CompareSittings.Compared>> compared() {
-        return compared.getReadOnlyProperty();
+    public ReadOnlyObjectProperty<Optional<CompareSittings.Compared>> result() {
+        return result.getReadOnlyProperty();
     }
 
-    /** Lists anew what can be chosen. */
+    /** Lists anew what can be compared, and compares anew. */
     public void refresh() {
-        work.start(
-                new Job<>("Listing sittings", progress -> listSittings.all().stream()
-                        .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
-                        .map(Optional::of)
-                        .toList()),
-                listed -> {
-                    if (!listed.equals(choices)) {
-                        choices.setAll(listed);
-                    }
-                });
+        work.start(new Job<>("Listing sittings", progress -> list()), listed -> {
+            choices.setAll(listed);
+            compare();
+        });
     }
 
-    /** Compares the two that are chosen. */
-    public void compare() {
-        if (first.get().isEmpty() || second.get().isEmpty()) {
-            notices.trouble("Choose two sittings to compare");
+    private List<Side> list() {
+        List<SittingSummary> taps = listSittings.all().stream()
+                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                .sorted(Comparator.comparing((SittingSummary s) -> s.instrument().text())
+                        .thenComparing(s -> s.takenAt().instant()))
+                .toList();
+        Stream<Side> latest = taps.stream()
+                .filter(s -> !s.loaded())
+                .map(SittingSummary::instrument)
+                .distinct()
+                .map(Side::latestOf);
+        return Stream.concat(latest, taps.stream().map(this::side)).toList();
+    }
+
+    private Side side(SittingSummary sitting) {
+        return new Side(
+                sitting.instrument(), Optional.of(sitting.id()), title.of(sitting) + " (sitting " + sitting.id() + ")");
+    }
+
+    /** Turns the two about. */
+    public void swap() {
+        Optional<Side> before = first.get();
+        swapping = true;
+        first.set(second.get());
+        second.set(before);
+        swapping = false;
+        compare();
+    }
+
+    /** Other sittings need another reason. */
+    private void chosenAnew() {
+        if (!swapping) {
+            despite.set(Optional.empty());
+            compare();
+        }
+    }
+
+    /**
+     * Compares what the conditions forbid; it can be taken back.
+     *
+     * @param reason the maker's, which stays on the result
+     */
+    public void compareDespite(String reason) {
+        if (reason.isBlank()) {
+            notices.trouble("Write your reason first: it stays beside the figures, here and on every report");
             return;
         }
-        Optional<String> reason = Optional.of(despite.get().strip()).filter(r -> !r.isEmpty());
-        work.start(
-                new Job<>(
-                        "Comparing",
-                        progress -> compareSittings.compare(
-                                first.get().get().id(),
-                                second.get().get().id(),
-                                new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, reason))),
-                done -> compared.set(Optional.of(done)));
+        despite.set(Optional.of(reason.strip()));
+        compare();
+        notices.say("Compared in spite of the conditions", this::refuseAgain);
+    }
+
+    /** Takes the reason back. */
+    public void refuseAgain() {
+        despite.set(Optional.empty());
+        compare();
+    }
+
+    private void compare() {
+        result.set(Optional.empty());
+        wanted = asked();
+        wanted.ifPresent(question -> work.start(new Job<>("Comparing", progress -> answer(question)), compared -> {
+            if (wanted.equals(Optional.of(question))) {
+                result.set(compared);
+            }
+        }));
+    }
+
+    /** Nothing to a question that was overtaken by another, as when someone walks down a list of choices. */
+    private Optional<CompareSittings.Compared> answer(Question question) {
+        return wanted.equals(Optional.of(question))
+                ? Optional.of(compareSittings.compare(
+                        id(question.first()), id(question.second()), settings(question.despite())))
+                : Optional.empty();
+    }
+
+    private Optional<Question> asked() {
+        return first.get().flatMap(a -> second.get().filter(b -> !b.isSameAs(a)).map(b -> new Question(a, b, despite.get())));
+    }
+
+    private SittingId id(Side side) {
+        return side.sitting().orElseGet(() -> compareSittings.latest(side.instrument()));
+    }
+
+    private static CompareSittings.Settings settings(Optional<String> despite) {
+        return new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, despite);
     }
 
     /**
-     * What a sitting is called here.
+     * Whether the two may be compared: every condition, the worst first.
      *
-     * @param sitting which
-     * @return instrument, day, stage
+     * @return none while nothing is compared
      */
-    public String title(SittingSummary sitting) {
-        return sitting.instrument() + ", " + sitting.takenAt().text(zone)
-                + sitting.stage().map(Stage::words).map(w -> ", " + w).orElse("");
-    }
-
-    private String title(String letter, Sitting sitting) {
-        return letter + ": " + sitting.instrument() + ", " + sitting.takenAt().text(zone);
+    public List<ConditionCheck> conditions() {
+        return result.get()
+                .map(r -> r.comparison().comparability().checks().stream()
+                        .sorted(Comparator.comparing(ConditionCheck::worst).reversed())
+                        .toList())
+                .orElse(List.of());
     }
 
     /**
-     * Both curves.
+     * Whether a figure is refused, or would be without the maker's reason.
      *
-     * @return none until two sittings were compared
+     * @return whether a reason is asked for
+     */
+    public boolean refuses() {
+        return conditions().stream().anyMatch(c -> c.worst() == Grade.REFUSED);
+    }
+
+    /**
+     * The figures of every resonance found in both.
+     *
+     * @return in order of frequency
+     */
+    public List<ComparedFigure> figures() {
+        return result.get().map(r -> new ComparisonWords(r).figures()).orElse(List.of());
+    }
+
+    /**
+     * The result in sentences.
+     *
+     * @return none while nothing is compared
+     */
+    public List<Sentence> sentences() {
+        return result.get().map(r -> new ComparisonWords(r).sentences()).orElse(List.of());
+    }
+
+    /**
+     * Both curves, the first on top.
+     *
+     * @return none while nothing is compared
      */
     public List<Trace> traces() {
-        return compared.get().stream()
-                .flatMap(c -> Stream.of(
-                        trace(title("A", c.first()), c.first()), trace(title("B", c.second()), c.second())))
-                .flatMap(Optional::stream)
-                .toList();
+        return result.get()
+                .map(r -> Stream.of(trace("first: ", r.first()), trace("second: ", r.second()))
+                        .flatMap(Optional::stream)
+                        .toList())
+                .orElse(List.of());
     }
 
-    private static Optional<Trace> trace(String label, Sitting sitting) {
-        return sitting.latest()
-                .taps()
-                .flatMap(t -> t.curve())
-                .map(curve -> new Trace(label, curve, CurvePicture.marks(sitting)));
-    }
-
-    /**
-     * What the comparison says, in sentences: what differs first, then what nobody can tell.
-     *
-     * @return one sentence after the other
-     */
-    public List<String> words() {
-        return compared.get().map(this::words).orElse(List.of());
-    }
-
-    private List<String> words(CompareSittings.Compared done) {
-        List<ResonanceChange> changes = done.comparison().changes();
-        if (changes.isEmpty()) {
-            return List.of("No resonance of A could be found again in B.");
-        }
-        List<String> words = new ArrayList<>();
-        for (ResonanceChange change : changes) {
-            change.differences().stream()
-                    .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
-                    .forEach(d -> words.add(
-                            InWords.sentence(name(change), d, done.bench().spread())));
-        }
-        if (words.isEmpty()) {
-            words.add("Nothing differs by more than setting up again and chance explain.");
-        }
-        together(changes, Difference.Verdict.CANNOT_TELL, "Cannot tell").ifPresent(words::add);
-        together(changes, Difference.Verdict.REFUSED, "Not compared, the conditions forbid it")
-                .ifPresent(words::add);
-        alone("A", done.comparison().onlyFirst()).ifPresent(words::add);
-        alone("B", done.comparison().onlySecond()).ifPresent(words::add);
-        return List.copyOf(words);
-    }
-
-    /** Sentences that say the same of many figures are said once. */
-    private static Optional<String> together(
-            List<ResonanceChange> changes, Difference.Verdict verdict, String words) {
-        String of = changes.stream()
-                .map(c -> named(c, verdict))
-                .filter(t -> !t.isEmpty())
-                .collect(Collectors.joining("; "));
-        return of.isEmpty() ? Optional.empty() : Optional.of(words + ": " + of + ".");
-    }
-
-    private static String named(ResonanceChange change, Difference.Verdict verdict) {
-        String quantities = change.differences().stream()
-                .filter(d -> d.verdict() == verdict)
-                .map(d -> d.quantity().words())
-                .collect(Collectors.joining(", "));
-        return quantities.isEmpty() ? "" : name(change) + " (" + quantities + ")";
-    }
-
-    private static Optional<String> alone(String letter, List<ShownResonance> resonances) {
-        String all = resonances.stream()
-                .map(r -> r.name().map(n -> n + " ").orElse("")
-                        + Figures.text(r.found().resonance().frequencyHz().value(), 1) + " Hz")
-                .collect(Collectors.joining(", "));
-        return all.isEmpty() ? Optional.empty() : Optional.of("In " + letter + " alone: " + all + ".");
+    private Optional<Trace> trace(String side, Sitting of) {
+        return of.latest().taps().flatMap(t -> t.curve()).map(curve ->
+                new Trace(side + title.of(of), curve, CurvePicture.marks(of)));
     }
 
     /**
-     * What a resonance is called.
+     * What a report of this comparison is about: the second sitting, set against the first, with the reason there is.
      *
-     * @param change which
-     * @return its name, or its frequency
+     * @return empty while nothing is compared
      */
-    static String name(ResonanceChange change) {
-        return change.name()
-                .orElseGet(() ->
-                        "the resonance at " + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+    public Optional<ReportSubject> subject() {
+        return result.get()
+                .map(r -> new ReportSubject.OfTwo(
+                        r.second().id(), r.first().id(), settings(despite.get())));
+    }
+
+    /**
+     * Writes both curves as a picture.
+     *
+     * @param file ends in ".png" or ".svg"
+     */
+    public void savePicture(Path file) {
+        result.get().ifPresentOrElse(r -> savePicture(r, file), () -> notices.trouble("There is nothing to save: choose two sittings first"));
+    }
+
+    private void savePicture(CompareSittings.Compared compared, Path file) {
+        CurvePicture picture = new CurvePicture("Response to taps, two sittings");
+        despite.get().ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
+        picture.add(title.of(compared.first()), compared.first());
+        picture.add(title.of(compared.second()), compared.second());
+        work.start(
+                new Job<>("Writing " + file.getFileName(), progress -> picture.write(file)),
+                written -> notices.say(written ? "Wrote " + file : "No picture written, because there is no curve to draw"));
     }
 }

@@ -3,10 +3,10 @@ package io.github.tapwright.desktop.response;
 import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
+import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
@@ -40,7 +40,7 @@ public final class ResponseModel {
     private final ReanalyseSitting reanalyseSitting;
     private final Work work;
     private final Notices notices;
-    private final ZoneId zone;
+    private final SittingTitle title;
     private final ReadOnlyObjectWrapper<Optional<Sitting>> sitting = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Sitting> overlays = FXCollections.observableArrayList();
     private final ObservableList<SittingSummary> choices = FXCollections.observableArrayList();
@@ -70,7 +70,7 @@ public final class ResponseModel {
         this.reanalyseSitting = reanalyseSitting;
         this.work = work;
         this.notices = notices;
-        this.zone = zone;
+        this.title = new SittingTitle(zone);
     }
 
     /**
@@ -168,7 +168,7 @@ public final class ResponseModel {
      * @return instrument, day, stage
      */
     public String title(Sitting of) {
-        return title(of.instrument().toString(), of.takenAt().text(zone), of.conditions().stage());
+        return title.of(of);
     }
 
     /**
@@ -178,11 +178,7 @@ public final class ResponseModel {
      * @return instrument, day, stage
      */
     public String title(SittingSummary of) {
-        return title(of.instrument().toString(), of.takenAt().text(zone), of.stage());
-    }
-
-    private static String title(String instrument, String when, Optional<Stage> stage) {
-        return instrument + ", " + when + stage.map(s -> ", " + s.words()).orElse("");
+        return title.of(of);
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.response;
 
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.part.PictureChooser;
 import io.github.tapwright.desktop.plot.CurvePane;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.mode.ModeName;
@@ -11,7 +12,6 @@ import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
-import java.io.File;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -32,7 +32,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 
 /** Shows response curves above, and below them resonances, strikes and what may be laid over. */
 public final class ResponseView {
@@ -205,16 +204,7 @@ public final class ResponseView {
     }
 
     private void savePicture() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("Save the curves");
-        chooser.getExtensionFilters()
-                .setAll(
-                        new FileChooser.ExtensionFilter("PNG", "*.png"),
-                        new FileChooser.ExtensionFilter("SVG", "*.svg"));
-        chooser.setInitialFileName("response.png");
-        Optional.ofNullable(chooser.showSaveDialog(node.getScene().getWindow()))
-                .map(File::toPath)
-                .ifPresent(model::savePicture);
+        PictureChooser.ask(node, "Save the curves", "response.png").ifPresent(model::savePicture);
     }
 
     private void show() {

@@ -1,20 +1,24 @@
 package io.github.tapwright.desktop.timeline;
 
+import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.TrendPicture;
 import io.github.tapwright.climate.ShopWindow;
-import io.github.tapwright.comparison.trend.Drift;
+import io.github.tapwright.comparison.trend.Event;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
-import io.github.tapwright.comparison.trend.TrendWords;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.report.picture.HistoryPictures;
 import io.github.tapwright.sitting.ListInstruments;
+import io.github.tapwright.sitting.SittingOutline;
+import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -30,34 +34,42 @@ public final class TimelineModel {
     private final ListInstruments listInstruments;
     private final FollowInstrument followInstrument;
     private final Work work;
+    private final Notices notices;
     private final ZoneId zone;
-    private final ObservableList<Optional<ShopNumber>> instruments = FXCollections.observableArrayList();
-    private final ObjectProperty<Optional<ShopNumber>> chosen = new SimpleObjectProperty<>(Optional.empty());
+    private volatile Optional<ShopNumber> wanted = Optional.empty();
+    private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
+    private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<History>> history = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /**
      * Nobody followed yet.
      *
-     * @param listInstruments lists whom one can follow
+     * @param listInstruments lists who can be followed
      * @param followInstrument follows
      * @param work does what takes long
+     * @param notices takes what the maker should know
      * @param zone the workshop's
      */
     public TimelineModel(
-            ListInstruments listInstruments, FollowInstrument followInstrument, Work work, ZoneId zone) {
+            ListInstruments listInstruments,
+            FollowInstrument followInstrument,
+            Work work,
+            Notices notices,
+            ZoneId zone) {
         this.listInstruments = listInstruments;
         this.followInstrument = followInstrument;
         this.work = work;
+        this.notices = notices;
         this.zone = zone;
-        chosen.addListener((o, before, after) -> after.ifPresent(this::follow));
+        instrument.addListener((o, before, after) -> follow());
     }
 
     /**
-     * Whom one can follow.
+     * Who can be followed.
      *
-     * @return the shop numbers
+     * @return shop numbers
      */
-    public ObservableList<Optional<ShopNumber>> instruments() {
+    public ObservableList<ShopNumber> instruments() {
         return instruments;
     }
 
@@ -66,74 +78,147 @@ public final class TimelineModel {
      *
      * @return empty until chosen
      */
-    public ObjectProperty<Optional<ShopNumber>> chosen() {
-        return chosen;
+    public ObjectProperty<Optional<ShopNumber>> instrument() {
+        return instrument;
     }
 
     /**
-     * What came of it.
+     * The history.
      *
-     * @return empty until somebody was followed
+     * @return empty while nobody is followed
      */
     public ReadOnlyObjectProperty<Optional<History>> history() {
         return history.getReadOnlyProperty();
     }
 
-    /** Lists instruments anew, and follows the chosen one anew. */
+    /**
+     * The workshop's zone, in which days begin.
+     *
+     * @return the zone
+     */
+    public ZoneId zone() {
+        return zone;
+    }
+
+    /** Lists anew who can be followed, and follows anew. */
     public void refresh() {
         work.start(
                 new Job<>("Listing instruments", progress -> listInstruments.list().stream()
                         .map(Instrument::shopNumber)
-                        .map(Optional::of)
                         .toList()),
                 listed -> {
-                    if (!listed.equals(instruments)) {
-                        instruments.setAll(listed);
-                    }
-                    chosen.get().ifPresent(this::follow);
+                    instruments.setAll(listed);
+                    follow();
                 });
     }
 
-    private void follow(ShopNumber instrument) {
-        work.start(
-                new Job<>(
-                        "Following instrument " + instrument,
-                        progress -> followInstrument.follow(instrument, Optional.empty(), ShopWindow.USUAL)),
-                followed -> history.set(Optional.of(followed)));
+    /**
+     * Follows an instrument.
+     *
+     * @param of which
+     */
+    public void open(ShopNumber of) {
+        instrument.set(Optional.of(of));
+    }
+
+    private void follow() {
+        Optional<ShopNumber> asked = instrument.get();
+        if (history.get().map(History::instrument).equals(asked)) {
+            asked.ifPresent(this::follow);
+            return;
+        }
+        history.set(Optional.empty());
+        asked.ifPresent(this::follow);
+    }
+
+    private void follow(ShopNumber of) {
+        wanted = Optional.of(of);
+        work.start(new Job<>("Following instrument " + of, progress -> answer(of)), made -> {
+            if (wanted.equals(Optional.of(of))) {
+                history.set(made);
+            }
+        });
+    }
+
+    /** Nothing for an instrument that was overtaken by another, as when someone walks down the list. */
+    private Optional<History> answer(ShopNumber of) {
+        return wanted.equals(Optional.of(of))
+                ? Optional.of(followInstrument.follow(of, Optional.empty(), ShopWindow.USUAL))
+                : Optional.empty();
     }
 
     /**
-     * The picture.
+     * The picture of the history.
      *
-     * @return empty where there is nothing to draw
+     * @return empty if there is nothing to draw
      */
     public Optional<TrendPicture> picture() {
         return history.get().flatMap(h -> HistoryPictures.of(h, zone));
     }
 
     /**
-     * What the history says, in sentences.
+     * The history in sentences.
      *
-     * @return drifts, doubts, what was left out
+     * @return what drifts first, then what to mind
      */
-    public List<String> words() {
-        return history.get().map(TimelineModel::words).orElse(List.of());
+    public List<Sentence> sentences() {
+        return history.get().map(h -> new HistorySentences(h).all()).orElse(List.of());
     }
 
-    private static List<String> words(History history) {
-        List<String> words = new ArrayList<>();
-        if (history.series().isEmpty()) {
-            words.add("There is no sitting with a named resonance or with plucks that may be compared.");
-        } else if (history.questions() > 0) {
-            history.series().forEach(s -> words.add(TrendWords.sentence(s, history)));
-        } else {
-            int most = history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
-            words.add("Cannot tell: sittings " + TrendWords.stretch(history) + ": " + most + "; a drift takes "
-                    + Drift.FEWEST + " at least.");
+    /**
+     * Each quantity over time.
+     *
+     * @return resonance by resonance
+     */
+    public List<DriftRow> drifts() {
+        return history.get().map(History::series).orElse(List.<Series>of()).stream()
+                .map(DriftRow::new)
+                .toList();
+    }
+
+    /**
+     * The sittings that count.
+     *
+     * @return oldest first
+     */
+    public List<SittingOutline> sittings() {
+        return history.get().map(History::sittings).orElse(List.of());
+    }
+
+    /**
+     * What was done to the instrument.
+     *
+     * @return oldest first
+     */
+    public List<Event> events() {
+        return history.get().map(History::events).orElse(List.of());
+    }
+
+    /**
+     * What a report of this history is about.
+     *
+     * @return empty while nobody is followed
+     */
+    public Optional<ReportSubject> subject() {
+        return instrument.get().map(i -> new ReportSubject.OfHistory(i, Optional.empty(), ShopWindow.USUAL));
+    }
+
+    /**
+     * Writes the picture.
+     *
+     * @param file ends in ".png" or ".svg"
+     */
+    public void savePicture(Path file) {
+        Optional<TrendPicture> picture = picture();
+        if (picture.isEmpty()) {
+            notices.trouble("There is nothing to draw yet: choose an instrument with sittings");
+            return;
         }
-        history.warnings().forEach(w -> words.add("Mind: " + w));
-        history.leftOut().forEach(l -> words.add("Left out: sitting " + l.sitting() + ", " + l.reason()));
-        words.add(TrendWords.CAUTION);
-        return List.copyOf(words);
+        work.start(
+                new Job<>("Writing " + file.getFileName(), progress -> {
+                    ChartFile.write(picture.get(), file);
+                    return file;
+                }),
+                written -> notices.say("Wrote " + written));
     }
 }

@@ -1,4 +1,7 @@
-/** How one instrument changed over time: figures in a common air, the climate below, what was done to it, and in words. */
+/**
+ * One instrument over time: its resonances in the air all its sittings have in common and as they were measured, the
+ * climate below them, what was done to it, and whether a drift can be told from what setting up again and weather explain.
+ */
 @NullMarked
 package io.github.tapwright.desktop.timeline;
 

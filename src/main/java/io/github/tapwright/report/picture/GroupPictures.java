@@ -2,18 +2,15 @@ package io.github.tapwright.report.picture;
 
 import io.github.tapwright.chart.GroupPicture;
 import io.github.tapwright.chart.PointsPicture;
-import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.group.GroupCurve;
 import io.github.tapwright.comparison.group.GroupFigures;
 import io.github.tapwright.comparison.group.GroupStudy;
 import io.github.tapwright.statistics.Interval;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
-/** From groups of instruments to pictures: mean responses, and every instrument by itself. */
+/** From groups of instruments to a picture of their mean responses. */
 public final class GroupPictures {
 
     private GroupPictures() {}
@@ -43,35 +40,14 @@ public final class GroupPictures {
     }
 
     /**
-     * Every instrument's own figure for one question.
+     * Every instrument's figure of one quantity, in a panel for each resonance.
      *
      * @param study groups against each other
-     * @param subject the question
-     * @return empty if nobody has a figure
+     * @param quantity which
+     * @return empty if no two groups have a figure of it
      */
-    public static Optional<PointsPicture> points(GroupStudy study, Subject subject) {
-        Map<String, GroupFigures> groups = new LinkedHashMap<>();
-        study.differences().stream()
-                .filter(d -> d.subject().equals(subject))
-                .flatMap(d -> Stream.of(d.first(), d.second()))
-                .forEach(g -> groups.putIfAbsent(g.group(), g));
-        if (groups.values().stream().allMatch(g -> g.instruments().isEmpty())) {
-            return Optional.empty();
-        }
-        String unit = subject.quantity().unit();
-        return Optional.of(new PointsPicture(
-                subject.words(),
-                List.of("every instrument's mean, in the common air; bar: mean of the group"),
-                subject.words() + (unit.isEmpty() ? "" : " (" + unit + ")"),
-                groups.values().stream().map(GroupPictures::points).toList()));
-    }
-
-    private static PointsPicture.Group points(GroupFigures group) {
-        return new PointsPicture.Group(
-                group.group(),
-                group.instruments().stream()
-                        .map(i -> new PointsPicture.Point(i.instrument().text(), i.value()))
-                        .toList());
+    public static Optional<PointsPicture> points(GroupStudy study, Quantity quantity) {
+        return new InstrumentPoints(study, quantity).picture();
     }
 
     private static GroupPicture.Curve curve(GroupCurve curve) {

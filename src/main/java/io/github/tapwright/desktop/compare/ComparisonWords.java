@@ -1,0 +1,85 @@
+package io.github.tapwright.desktop.compare;
+
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.Difference;
+import io.github.tapwright.comparison.ResonanceChange;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.sitting.ShownResonance;
+import io.github.tapwright.statistics.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Says a comparison in sentences: what differs first, then what cannot be told, then what only one side has. */
+final class ComparisonWords {
+
+    private final CompareSittings.Compared compared;
+
+    ComparisonWords(CompareSittings.Compared compared) {
+        this.compared = compared;
+    }
+
+    List<Sentence> sentences() {
+        List<Sentence> lines = new ArrayList<>();
+        if (compared.comparison().changes().isEmpty()) {
+            lines.add(Sentence.open("No resonance of the first could be found again in the second."));
+        }
+        for (ComparedFigure figure : figures()) {
+            if (figure.difference().verdict() == Difference.Verdict.DIFFERS) {
+                lines.add(Sentence.certain(figure.sentence()));
+            }
+        }
+        for (ResonanceChange change : compared.comparison().changes()) {
+            together(change, Difference.Verdict.CANNOT_TELL, "cannot tell").ifPresent(lines::add);
+        }
+        for (ResonanceChange change : compared.comparison().changes()) {
+            together(change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
+                    .ifPresent(lines::add);
+        }
+        alone("the first", compared.comparison().onlyFirst()).ifPresent(lines::add);
+        alone("the second", compared.comparison().onlySecond()).ifPresent(lines::add);
+        lines.add(Sentence.remark(spread()));
+        return lines;
+    }
+
+    List<ComparedFigure> figures() {
+        return compared.comparison().changes().stream()
+                .flatMap(c -> c.differences().stream()
+                        .map(d -> new ComparedFigure(c, d, compared.bench().spread())))
+                .toList();
+    }
+
+    private static Optional<Sentence> together(ResonanceChange change, Difference.Verdict verdict, String words) {
+        String quantities = change.differences().stream()
+                .filter(d -> d.verdict() == verdict)
+                .map(d -> d.quantity().words())
+                .collect(Collectors.joining(", "));
+        return quantities.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Sentence.open(ComparedFigure.name(change) + ", " + quantities + ": " + words));
+    }
+
+    private static Optional<Sentence> alone(String side, List<ShownResonance> alone) {
+        return alone.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Sentence.open("Found in " + side + " alone: "
+                        + alone.stream()
+                                .map(r -> r.name().map(n -> n + " ").orElse("")
+                                        + Figures.text(
+                                                r.found().resonance().frequencyHz().value(), 1)
+                                        + " Hz")
+                                .collect(Collectors.joining("; "))));
+    }
+
+    private String spread() {
+        SetUpSpread spread = compared.bench().spread();
+        return "Differences are second less first, in the air of the first, ± half the 95 % interval: one in twenty lies"
+                + " outside by chance alone. Setting up again moves figures by "
+                + Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3) + " % of frequency, "
+                + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % of Q and "
+                + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB: "
+                + spread.basis().words() + ".";
+    }
+}
