@@ -175,7 +175,7 @@ class ArchitectureTest {
 
     @Test
     void screensDoNotKnowEachOther() {
-        for (String screen : List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
+        for (String screen : List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "sound", "timeline")) {
             holds(noClasses()
                     .that()
                     .resideInAPackage(ROOT + ".desktop." + screen + "..")
@@ -186,6 +186,7 @@ class ArchitectureTest {
                                     ROOT + ".desktop.part..",
                                     ROOT + ".desktop.plot..",
                                     ROOT + ".desktop.settings..",
+                                    ROOT + ".desktop.sound..",
                                     ROOT + ".desktop.work..")))));
         }
     }
