@@ -15,7 +15,7 @@ import io.github.tapwright.comparison.listening.ListenBlind;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
-import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.CutStretch;
@@ -135,9 +135,9 @@ public final class OpenDesk implements AutoCloseable {
         return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
     }
 
-    SittingModel.UseCases makeSitting() {
+    SittingUseCases makeSitting() {
         CaptureStore captures = archive.captures();
-        return new SittingModel.UseCases(
+        return new SittingUseCases(
                 listInstruments(),
                 listSittings(),
                 showSitting(),

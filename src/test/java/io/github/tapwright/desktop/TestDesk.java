@@ -4,7 +4,7 @@ import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
-import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.desktop.work.Notices;
@@ -137,7 +137,7 @@ public final class TestDesk implements AutoCloseable {
         return desk.reanalyseSitting();
     }
 
-    public SittingModel.UseCases makeSitting() {
+    public SittingUseCases makeSitting() {
         return desk.makeSitting();
     }
 

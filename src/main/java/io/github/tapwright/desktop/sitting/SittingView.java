@@ -99,7 +99,7 @@ public final class SittingView {
         start.requestFocus();
     }
 
-    private void arrange(SittingModel.Step step) {
+    private void arrange(VisitStep step) {
         switch (step) {
             case PREPARING -> {
                 looking.stop();
