@@ -1,23 +1,11 @@
 package io.github.tapwright.desktop;
 
-import io.github.tapwright.sitting.Placing;
-import io.github.tapwright.sitting.Moment;
-import io.github.tapwright.sitting.Microphone;
-import io.github.tapwright.sitting.Air;
-import io.github.tapwright.mode.HoleState;
-import io.github.tapwright.instrument.Strings;
-import io.github.tapwright.instrument.StringState;
-import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.instrument.Layer;
-import io.github.tapwright.instrument.ConstructionKind;
-import io.github.tapwright.instrument.Construction;
-import io.github.tapwright.report.EditShop;
-import io.github.tapwright.desktop.reports.ReportsModel;
-import io.github.tapwright.comparison.trend.FollowInstrument;
-import io.github.tapwright.comparison.group.CompareGroups;
-import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.sitting.SittingModel;
@@ -25,14 +13,26 @@ import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.Layer;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.instrument.StringState;
+import io.github.tapwright.instrument.Strings;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.report.EditShop;
 import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.Microphone;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.Placing;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
@@ -86,7 +86,11 @@ public final class TestDesk implements AutoCloseable {
                         bare.kind(),
                         bare.body(),
                         new Construction(
-                                Optional.of(construction), Layer.UNKNOWN, Layer.UNKNOWN, Layer.UNKNOWN, Optional.empty()),
+                                Optional.of(construction),
+                                Layer.UNKNOWN,
+                                Layer.UNKNOWN,
+                                Layer.UNKNOWN,
+                                Optional.empty()),
                         Optional.empty(),
                         Optional.empty()));
         return shopNumber;
@@ -130,8 +134,7 @@ public final class TestDesk implements AutoCloseable {
     }
 
     /** Keeps a sitting of such taps, taken at a time. */
-    public Sitting sitting(
-            ShopNumber of, Optional<Moment> taken, double airHz, double topHz, Conditions conditions) {
+    public Sitting sitting(ShopNumber of, Optional<Moment> taken, double airHz, double topHz, Conditions conditions) {
         return desk.addSitting()
                 .add(
                         new SittingRequest(

@@ -124,8 +124,10 @@ class CompareModelTest {
         model.compareDespite("I want to see the hole's share");
         assertThat(model.despite().get()).contains("I want to see the hole's share");
         assertThat(model.figures()).noneMatch(f -> f.difference().verdict() == Verdict.REFUSED);
-        assertThat(model.subject()).hasValueSatisfying(s -> assertThat(((ReportSubject.OfTwo) s).settings().despite())
-                .contains("I want to see the hole's share"));
+        assertThat(model.subject())
+                .hasValueSatisfying(
+                        s -> assertThat(((ReportSubject.OfTwo) s).settings().despite())
+                                .contains("I want to see the hole's share"));
 
         desk.notices().undo();
         assertThat(model.despite().get()).isEmpty();
@@ -169,7 +171,9 @@ class CompareModelTest {
         assertThat(groups.findings())
                 .filteredOn(s -> s.words().contains("too few"))
                 .hasSize(1);
-        assertThat(groups.members()).extracting(Sentence::words).anyMatch(w -> w.startsWith("solid tops: 1 instrument, 7"));
+        assertThat(groups.members())
+                .extracting(Sentence::words)
+                .anyMatch(w -> w.startsWith("solid tops: 1 instrument, 7"));
         assertThat(groups.members()).extracting(Sentence::words).anyMatch(w -> w.startsWith("sitting " + covered.id()));
         assertThat(groups.picture()).hasValueSatisfying(p -> {
             var points = (io.github.tapwright.chart.PointsPicture) p;

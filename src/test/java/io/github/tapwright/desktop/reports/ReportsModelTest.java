@@ -48,9 +48,7 @@ class ReportsModelTest {
 
     private ReportSubject two(Optional<String> despite) {
         return new ReportSubject.OfTwo(
-                after.id(),
-                before.id(),
-                new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, despite));
+                after.id(), before.id(), new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, despite));
     }
 
     @Test
@@ -89,7 +87,8 @@ class ReportsModelTest {
 
         Path file = folder.resolve("workshop.pdf");
         assertThat(model.made()).containsExactly(file);
-        assertThat(new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        assertThat(new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF-");
     }
 
     @Test

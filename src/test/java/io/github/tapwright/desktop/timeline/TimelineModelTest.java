@@ -78,7 +78,8 @@ class TimelineModelTest {
                 .orElseThrow();
         assertThat(top.sittings()).isEqualTo("5 of 5");
         assertThat(top.fromTo()).matches("19[34]\\.\\d → 2(09|10)\\.\\d");
-        // Five sittings that rise without exception have an exact two-sided p of 2/5! = 0.017 [Kendall], asked beside others.
+        // Five sittings that rise without exception have an exact two-sided p of 2/5! = 0.017 [Kendall], asked beside
+        // others.
         assertThat(top.correctedProbability()).isEqualTo("0.017");
         assertThat(top.verdict()).isEqualTo("? cannot tell");
         assertThat(model.sentences()).extracting(Sentence::words).anyMatch(w -> w.startsWith("main top, frequency: "));
@@ -112,8 +113,9 @@ class TimelineModelTest {
 
         assertThat(model.sittings()).isEmpty();
         assertThat(model.drifts()).isEmpty();
-        assertThat(model.subject()).hasValueSatisfying(s -> assertThat(((ReportSubject.OfHistory) s).instrument())
-                .isEqualTo(untouched));
+        assertThat(model.subject())
+                .hasValueSatisfying(s ->
+                        assertThat(((ReportSubject.OfHistory) s).instrument()).isEqualTo(untouched));
     }
 
     @Test
