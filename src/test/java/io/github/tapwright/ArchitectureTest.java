@@ -175,7 +175,8 @@ class ArchitectureTest {
 
     @Test
     void screensDoNotKnowEachOther() {
-        for (String screen : List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
+        for (String screen :
+                List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
             holds(noClasses()
                     .that()
                     .resideInAPackage(ROOT + ".desktop." + screen + "..")

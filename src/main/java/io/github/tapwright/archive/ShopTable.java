@@ -78,8 +78,9 @@ final class ShopTable implements ShopStore {
     }
 
     private static ShopProfile profile(Row row) throws SQLException {
-        List<String> address =
-                row.optionalText("address").map(text -> List.of(text.split("\n"))).orElse(List.of());
+        List<String> address = row.optionalText("address")
+                .map(text -> List.of(text.split("\n")))
+                .orElse(List.of());
         Optional<String> sha256 = row.optionalText("picture_sha256");
         if (sha256.isEmpty()) {
             return new ShopProfile(row.optionalText("name"), address, Optional.empty());

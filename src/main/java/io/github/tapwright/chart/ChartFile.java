@@ -55,7 +55,8 @@ public final class ChartFile {
 
     private static byte[] png(Drawing drawing) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ChartUtils.writeScaledChartAsPNG(bytes, drawing.chart(), Drawing.SCREEN_WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
+        ChartUtils.writeScaledChartAsPNG(
+                bytes, drawing.chart(), Drawing.SCREEN_WIDTH, drawing.height(), PNG_SCALE, PNG_SCALE);
         return bytes.toByteArray();
     }
 

@@ -30,6 +30,8 @@ interface Drawing {
         if (picture instanceof PointsPicture p) {
             return new PointsChart(p);
         }
-        return picture instanceof GroupPicture p ? new GroupChart(p, width) : new TrendChart((TrendPicture) picture, width);
+        return picture instanceof GroupPicture p
+                ? new GroupChart(p, width)
+                : new TrendChart((TrendPicture) picture, width);
     }
 }

@@ -10,7 +10,8 @@ import java.util.List;
  * @param stringCount how many strings the guitar has; string 1, the highest, is drawn on top
  * @param maps at least one
  */
-public record FingerboardPicture(String title, List<String> subtitles, int stringCount, List<FretMap> maps) implements Picture {
+public record FingerboardPicture(String title, List<String> subtitles, int stringCount, List<FretMap> maps)
+        implements Picture {
 
     /** Refuses a picture of nothing. */
     public FingerboardPicture {

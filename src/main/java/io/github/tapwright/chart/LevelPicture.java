@@ -14,7 +14,8 @@ import java.util.List;
  * @param reference what all levels are measured against
  * @param spectra one to {@value #MOST_SPECTRA}, each with a band at least
  */
-public record LevelPicture(String title, List<String> subtitles, LevelReference reference, List<BandSpectrum> spectra) implements Picture {
+public record LevelPicture(String title, List<String> subtitles, LevelReference reference, List<BandSpectrum> spectra)
+        implements Picture {
 
     /** Bars of more spectra cannot be told apart. */
     public static final int MOST_SPECTRA = 5;

@@ -40,10 +40,7 @@ public final class Raster {
         int rows = Math.max(1, (int) Math.round(drawing.height() * enlarged));
         return draw(columns, rows, light, g2 -> {
             g2.scale(enlarged, enlarged);
-            drawing.chart()
-                    .draw(
-                            g2,
-                            new Rectangle2D.Double(0, 0, Drawing.SCREEN_WIDTH, drawing.height()));
+            drawing.chart().draw(g2, new Rectangle2D.Double(0, 0, Drawing.SCREEN_WIDTH, drawing.height()));
         });
     }
 

@@ -20,7 +20,8 @@ public record TrendPicture(
         List<Panel> panels,
         List<Dot> humidity,
         List<Happening> events,
-        ZoneId zone) implements Picture {
+        ZoneId zone)
+        implements Picture {
 
     /** Refuses a picture of nothing. */
     public TrendPicture {

@@ -30,9 +30,11 @@ final class VisibleCurve {
         VisibleCurve visible = new VisibleCurve(Math.min(to - from, 2 * (columns + 3)));
         int start = from;
         while (start < to) {
-            double column = Math.floor(columns * window.shareOf(points.get(start).frequencyHz()));
+            double column =
+                    Math.floor(columns * window.shareOf(points.get(start).frequencyHz()));
             int end = start + 1;
-            while (end < to && Math.floor(columns * window.shareOf(points.get(end).frequencyHz())) == column) {
+            while (end < to
+                    && Math.floor(columns * window.shareOf(points.get(end).frequencyHz())) == column) {
                 end++;
             }
             visible.add(points, start, end);

@@ -2,7 +2,6 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.sitting.ConditionLine;
 import io.github.tapwright.sitting.Conditions;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** The conditions of a sitting in words. */

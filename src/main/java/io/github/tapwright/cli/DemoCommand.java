@@ -109,7 +109,8 @@ final class DemoCommand implements Callable<Integer> {
         ReportSubject subject = new ReportSubject.OfSitting(latest.id());
         open.makeReport()
                 .write(
-                        new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant()),
+                        new ReportRequest(
+                                ReportKind.CLIENT, subject, bench.clock().instant()),
                         file,
                         terminal.progress());
         return Optional.of(file);

@@ -113,7 +113,8 @@ final class ReportCommand extends ArchiveCommand {
     }
 
     private ReportSubject subject() {
-        long asked = Stream.of(sitting, trend, group).filter(Optional::isPresent).count();
+        long asked =
+                Stream.of(sitting, trend, group).filter(Optional::isPresent).count();
         if (asked != 1) {
             throw new RefusedEntryException(
                     "give one of: the number of a sitting, --trend INSTRUMENT, --group construction");

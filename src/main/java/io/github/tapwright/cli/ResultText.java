@@ -104,11 +104,8 @@ final class ResultText {
     private static String verdict(Strike strike) {
         return strike.used()
                 ? "used"
-                : strike.rejections().stream()
-                        .map(Rejection::text)
-                        .collect(Collectors.joining("; ", "rejected: ", ""));
+                : strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; ", "rejected: ", ""));
     }
-
 
     private static String whyNone(TapResult result) {
         return result.strikes().stream().noneMatch(Strike::used)

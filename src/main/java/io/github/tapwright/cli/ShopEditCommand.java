@@ -46,8 +46,7 @@ final class ShopEditCommand extends ArchiveCommand {
             throw new RefusedEntryException("--picture and --no-picture go against each other; leave one out");
         }
         Optional<List<String>> lines = address.isEmpty() ? Optional.empty() : Optional.of(address);
-        new ShopText(terminal())
-                .print(open.editShop().edit(new EditShop.Change(name, lines, picture, withoutPicture)));
+        new ShopText(terminal()).print(open.editShop().edit(new EditShop.Change(name, lines, picture, withoutPicture)));
         return ExitCode.DONE;
     }
 }

@@ -17,7 +17,8 @@ final class ShopText {
         terminal.say(
                 "  picture: %s",
                 shop.picture()
-                        .map(p -> p.fileName() + ", SHA-256 " + p.original().sha256().substring(0, 12) + "…")
+                        .map(p -> p.fileName() + ", SHA-256 "
+                                + p.original().sha256().substring(0, 12) + "…")
                         .orElse("none"));
     }
 }

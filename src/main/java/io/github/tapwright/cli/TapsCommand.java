@@ -1,8 +1,8 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.exchange.TapFile;
-import io.github.tapwright.exchange.TapsJson.Single;
 import io.github.tapwright.exchange.TapsJson;
+import io.github.tapwright.exchange.TapsJson.Single;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.report.picture.CurvePicture;

@@ -50,7 +50,8 @@ public final class InWords {
     private static String differs(String what, Difference difference, SetUpSpread spread) {
         boolean more = difference.estimate().value() > 0;
         return what + " " + verb(difference.quantity(), more, amount(difference.estimate()))
-                + " (" + Figures.interval(size(difference)) + "): more than fits, strikes and setting up again explain ("
+                + " (" + Figures.interval(size(difference))
+                + "): more than fits, strikes and setting up again explain ("
                 + spread.basis().words() + ")" + share(difference) + ", "
                 + difference.audibility().words() + " in published tests" + measured(difference);
     }

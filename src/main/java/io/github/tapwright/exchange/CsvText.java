@@ -11,8 +11,10 @@ import org.apache.commons.csv.CSVPrinter;
 /** Turns a table into the text of a CSV file (RFC 4180: commas, quotes where needed, CRLF). */
 final class CsvText {
 
-    /** First characters that make a spreadsheet read a cell as a formula. Source: [OWASP-CSV]. */
-    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+    /** First characters that make a spreadsheet read a cell as a formula, ASCII and full width. Source: [OWASP-CSV]. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private static final char MARK = '\'';
 
     private CsvText() {}
 
@@ -41,8 +43,12 @@ final class CsvText {
         return defused(text);
     }
 
+    /**
+     * An apostrophe before a text no spreadsheet may run. A text that begins with an apostrophe itself gets one too, so that whoever
+     * takes one apostrophe off every text that begins with one has the text as it was typed.
+     */
     private static String defused(String text) {
-        boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
-        return formula ? "'" + text : text;
+        boolean marked = !text.isEmpty() && (text.charAt(0) == MARK || FORMULA_STARTS.indexOf(text.charAt(0)) >= 0);
+        return marked ? MARK + text : text;
     }
 }

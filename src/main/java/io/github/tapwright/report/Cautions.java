@@ -13,10 +13,11 @@ final class Cautions {
     }
 
     private static Element list() {
-        return Words.list(List.of(
-                "A string under tension can break and whip. Wear eye protection when you tap, pluck or tune, and keep other faces away.",
-                "Tap lightly, with a knuckle or a soft tip, and never on bare finish that is still soft: the body must not carry marks.",
-                "Play recordings back quietly at first. Loud sound harms hearing; local rules say how loud and how long.",
-                "Work on finishes, solvents or electrics follows local rules, and is for those licensed for it where a licence is asked."));
+        return Words.list(
+                List.of(
+                        "A string under tension can break and whip. Protect your eyes, and those near, when tapping, plucking or tuning.",
+                        "Tap lightly, with a knuckle or a soft tip, and never on finish that is still soft.",
+                        "Play recordings back quietly at first. Loud sound harms hearing; local rules say how loud is allowed.",
+                        "For finishes, solvents and electrics follow local rules; where a licence is asked, leave it to those who hold one."));
     }
 }

@@ -40,8 +40,7 @@ final class ClientReport {
     }
 
     static List<Section> close(Matter matter) {
-        return List.of(
-                RoomAndSetUp.inBrief(matter.sitting().conditions()), WhatItTells.of(matter), Cautions.section());
+        return List.of(RoomAndSetUp.inBrief(matter.sitting().conditions()), WhatItTells.of(matter), Cautions.section());
     }
 
     private static List<Section> notes(Matter matter, Fingerboard board) {
@@ -102,9 +101,8 @@ final class ClientReport {
                 .collect(Collectors.groupingBy(p -> p.string().orElseThrow(), TreeMap::new, Collectors.toList()));
         Grid grid = Grid.of("string", "plucks", "middle (dB)", "softest (dB)", "loudest (dB)");
         byString.forEach((string, plucks) -> {
-            DoubleSummaryStatistics levels = plucks.stream()
-                    .mapToDouble(p -> p.lafMaxDb().orElseThrow())
-                    .summaryStatistics();
+            DoubleSummaryStatistics levels =
+                    plucks.stream().mapToDouble(p -> p.lafMaxDb().orElseThrow()).summaryStatistics();
             grid.add(
                     string.toString(),
                     Long.toString(levels.getCount()),

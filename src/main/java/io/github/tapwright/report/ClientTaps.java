@@ -9,8 +9,8 @@ import io.github.tapwright.note.NoteName;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.sitting.ShownResonance;
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.util.ArrayList;
@@ -50,8 +50,10 @@ final class ClientTaps {
     private Section inShort() {
         List<Node> words = new ArrayList<>();
         long used = result.strikes().stream().filter(Strike::used).count();
-        String taps = "The body was tapped and the sound recorded; " + used + " of " + result.strikes().size()
-                + " taps were good enough to use.";
+        String taps = result.strikes().isEmpty()
+                ? "The recording was searched for taps on the body; none stands out from its noise."
+                : "The body was tapped and the sound recorded; " + used + " of "
+                        + result.strikes().size() + " taps were good enough to use.";
         words.add(Words.paragraph(taps + " " + summary()));
         TapSittings.objection(SittingOutline.of(matter.sitting()))
                 .filter(why -> !result.resonances().isEmpty())
@@ -71,11 +73,13 @@ final class ClientTaps {
             text += named.stream()
                     .filter(r -> r.mode().equals(Optional.of(mode)))
                     .findFirst()
-                    .map(r -> "Its " + mode.words() + " resonance lies at " + hz(r.found().resonance()) + ", "
+                    .map(r -> "Its " + mode.words() + " resonance lies at "
+                            + hz(r.found().resonance()) + ", "
                             + nearest(r.found().resonance().frequencyHz().value()) + ". ")
                     .orElse("Which resonance is its " + mode.words() + " cannot be told from these taps. ");
         }
-        return text + "The ± says where the true figure lies, 19 times in 20, taking the guitar away and setting it up again"
+        return text
+                + "The ± says where the true figure lies, 19 times in 20, taking the guitar away and setting it up again"
                 + " included (" + matter.spread().basis().words() + ").";
     }
 
@@ -111,8 +115,8 @@ final class ClientTaps {
     }
 
     private Section table() {
-        Grid grid = Grid.of(
-                "resonance|", "what moves|", "frequency (Hz)", "nearest note|", "rings for (s)", "level (dB)");
+        Grid grid =
+                Grid.of("resonance|", "what moves|", "frequency (Hz)", "nearest note|", "rings for (s)", "level (dB)");
         for (ShownResonance shown : named) {
             Resonance r = shown.found().resonance();
             grid.add(
@@ -126,9 +130,10 @@ final class ClientTaps {
         return Section.of(
                 "The named resonances",
                 grid.element(),
-                Words.quiet("Rings for: until the sound is 60 dB weaker, a thousandth of its pressure. Level: against the strongest resonance of"
-                        + " this guitar. All ± as above. Names are suggestions by where a resonance lies and how strong it is, unless the"
-                        + " maker gave them."));
+                Words.quiet(
+                        "Rings for: until the sound is 60 dB weaker, a thousandth of its pressure. Level: against the strongest resonance of"
+                                + " this guitar. All ± as above. Names are suggestions by where a resonance lies and how strong it is, unless the"
+                                + " maker gave them."));
     }
 
     private String sure(Quantity quantity, Estimate found, int finest) {

@@ -42,8 +42,8 @@ final class ComparisonSections {
         List<ResonanceChange> named =
                 comparison.changes().stream().filter(c -> c.name().isPresent()).toList();
         List<Node> content = new ArrayList<>();
-        content.add(Words.paragraph(
-                "A is " + label(compared.first()) + "; B is " + label(compared.second()) + ", which this report is about."));
+        content.add(Words.paragraph("A is " + label(compared.first()) + "; B is " + label(compared.second())
+                + ", which this report is about."));
         if (!client) {
             curves(false, content);
         }
@@ -58,9 +58,11 @@ final class ComparisonSections {
                     .toList()));
         }
         if (client) {
-            content.add(Words.quiet("B against A, in A's air as far as the air is known. In brackets: where the true difference lies, 19 times in"
-                    + " 20, setting up again included (" + compared.bench().spread().basis().words()
-                    + "). What listeners notice is known from published tests with other sounds."));
+            content.add(Words.quiet(
+                    "B against A, in A's air as far as the air is known. In brackets: where the true difference lies, 19 times in"
+                            + " 20, setting up again included ("
+                            + compared.bench().spread().basis().words()
+                            + "). What listeners notice is known from published tests with other sounds."));
             curves(true, content);
         }
         if (!client) {
@@ -91,10 +93,12 @@ final class ComparisonSections {
         add(picture, "B: sitting " + compared.second().id(), compared.second(), client);
         add(picture, "A: sitting " + compared.first().id(), compared.first(), client);
         picture.onPage()
-                .ifPresent(p -> content.add(pictures.figure(
-                        p,
-                        "Response curves of both sittings",
-                        "Response to taps in both sittings, each against its own highest point, with 95 % intervals of the means.")));
+                .ifPresent(
+                        p -> content.add(
+                                pictures.figure(
+                                        p,
+                                        "Response curves of both sittings",
+                                        "Response to taps in both sittings, each against its own highest point, with 95 % intervals of the means.")));
     }
 
     private static void add(CurvePicture picture, String label, Sitting sitting, boolean client) {
@@ -126,8 +130,7 @@ final class ComparisonSections {
     /** Q and decay time are one thing seen twice; people hear decay. */
     private static List<String> brief(ResonanceChange change) {
         String name = change.name().orElse("");
-        List<Difference> told =
-                List.of(change.frequencyHz(), change.decayTimeSeconds(), change.levelDb());
+        List<Difference> told = List.of(change.frequencyHz(), change.decayTimeSeconds(), change.levelDb());
         String differs = told.stream()
                 .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
                 .map(InWords::brief)
@@ -157,8 +160,7 @@ final class ComparisonSections {
         return lines;
     }
 
-    private static Optional<String> said(
-            List<Difference> differences, Difference.Verdict verdict, String words) {
+    private static Optional<String> said(List<Difference> differences, Difference.Verdict verdict, String words) {
         String quantities = differences.stream()
                 .filter(d -> d.verdict() == verdict)
                 .map(d -> d.quantity().words())

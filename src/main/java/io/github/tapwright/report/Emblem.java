@@ -53,8 +53,8 @@ record Emblem(String mediaType, String base64) {
         }
         byte[] bytes = Files.readAllBytes(file);
         String type = type(bytes)
-                .orElseThrow(() -> new RefusedEntryException(
-                        name + " is neither PNG nor JPEG nor SVG inside, whatever its name says; save it as one of them"));
+                .orElseThrow(() -> new RefusedEntryException(name
+                        + " is neither PNG nor JPEG nor SVG inside, whatever its name says; save it as one of them"));
         if (type.endsWith("svg+xml")) {
             checkDrawing(bytes, name);
         } else {
@@ -133,9 +133,7 @@ record Emblem(String mediaType, String base64) {
     }
 
     private static void refuseWhatRuns(Element element, String name) {
-        String plain = element.name()
-                .substring(element.name().indexOf(':') + 1)
-                .toLowerCase(Locale.ROOT);
+        String plain = element.name().substring(element.name().indexOf(':') + 1).toLowerCase(Locale.ROOT);
         boolean bad = FORBIDDEN.contains(plain)
                 || plain.startsWith("animate")
                 || element.attributes().entrySet().stream().anyMatch(a -> reachesOut(a.getKey(), a.getValue()));

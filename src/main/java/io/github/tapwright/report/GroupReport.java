@@ -47,10 +47,12 @@ final class GroupReport {
             sections.add(figures());
         }
         sections.add(members());
-        sections.add(Section.of(
-                "What this cannot tell",
-                Words.paragraph("Instruments of different groups differ in more than their group: wood, maker's hand, age, strings. A"
-                        + " difference here says that the groups measured here differ, not that their construction is the reason.")));
+        sections.add(
+                Section.of(
+                        "What this cannot tell",
+                        Words.paragraph(
+                                "Instruments of different groups differ in more than their group: wood, maker's hand, age, strings. A"
+                                        + " difference here says that the groups measured here differ, not that their construction is the reason.")));
         sections.add(Cautions.section());
         return new Draft(
                 "Guitars by " + study.settings().by().words(),
@@ -61,15 +63,19 @@ final class GroupReport {
     }
 
     private List<String> words() {
-        List<GroupDifference> judged =
-                study.differences().stream().filter(d -> d.evidence().isPresent()).toList();
+        List<GroupDifference> judged = study.differences().stream()
+                .filter(d -> d.evidence().isPresent())
+                .toList();
         if (study.differences().isEmpty()) {
             return List.of("There are no two groups to compare.");
         }
         if (judged.isEmpty()) {
-            return List.of("Too few to say anything; it takes " + GroupFigures.FEWEST + " instruments of each group at least.");
+            return List.of("Too few to say anything; it takes " + GroupFigures.FEWEST
+                    + " instruments of each group at least.");
         }
-        return judged.stream().map(d -> GroupWords.sentence(d, study.questions())).toList();
+        return judged.stream()
+                .map(d -> GroupWords.sentence(d, study.questions()))
+                .toList();
     }
 
     private Section figures() {
@@ -89,7 +95,8 @@ final class GroupReport {
     }
 
     private static Element table(List<GroupDifference> differences) {
-        Grid grid = Grid.of("quantity|", "first: n", "mean", "s", "second: n", "mean", "s", "difference", "p, all asked");
+        Grid grid =
+                Grid.of("quantity|", "first: n", "mean", "s", "second: n", "mean", "s", "difference", "p, all asked");
         for (GroupDifference d : differences) {
             int places = d.subject().quantity().unit().equals("s") ? 3 : 2;
             grid.add(
@@ -119,12 +126,18 @@ final class GroupReport {
     private Section members() {
         List<String> lines = new ArrayList<>();
         for (GroupStudy.Membership m : study.members()) {
-            lines.add(m.group() + ": " + m.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
+            lines.add(m.group() + ": "
+                    + m.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
-                    + m.sittings().stream().map(SittingOutline::id).map(Object::toString).collect(Collectors.joining(", "))
+                    + m.sittings().stream()
+                            .map(SittingOutline::id)
+                            .map(Object::toString)
+                            .collect(Collectors.joining(", "))
                     + ")");
         }
-        study.leftOut().forEach(l -> lines.add("left out, sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason()));
+        study.leftOut()
+                .forEach(l ->
+                        lines.add("left out, sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason()));
         List<Node> content = List.of(Words.list(lines));
         return new Section("Who is in which group", content);
     }

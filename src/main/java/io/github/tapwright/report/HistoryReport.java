@@ -40,7 +40,10 @@ final class HistoryReport {
                         pictures.figure(
                                 p,
                                 "Change of each resonance over time, the room's humidity below",
-                                "Change since the first sitting" + history.since().map(e -> " since " + e).orElse("")
+                                "Change since the first sitting"
+                                        + history.since()
+                                                .map(e -> " since " + e)
+                                                .orElse("")
                                         + ". Lines: in the common air; hollow marks: as measured. Upright lines: what was done to the"
                                         + " instrument, after which its figures start anew."))));
         if (kind == ReportKind.WORKSHOP && !history.series().isEmpty()) {
@@ -49,7 +52,8 @@ final class HistoryReport {
         sections.add(sittings());
         sections.add(Section.of("What this cannot tell", Words.paragraph(TrendWords.CAUTION)));
         sections.add(Cautions.section());
-        String lead = history.sittings().size() + " sittings used, " + history.leftOut().size() + " left out";
+        String lead = history.sittings().size() + " sittings used, "
+                + history.leftOut().size() + " left out";
         return new Draft(
                 "Guitar " + history.instrument() + " over time",
                 List.of(lead),
@@ -65,7 +69,8 @@ final class HistoryReport {
         } else if (history.questions() > 0) {
             history.series().forEach(s -> lines.add(TrendWords.sentence(s, history)));
         } else {
-            int most = history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
+            int most =
+                    history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
             lines.add("cannot tell whether anything drifts: sittings " + TrendWords.stretch(history) + ": " + most
                     + "; a drift takes " + Drift.FEWEST + " at least");
         }
@@ -90,7 +95,8 @@ final class HistoryReport {
         history.air()
                 .air()
                 .relativeHumidityPercent()
-                .ifPresent(h -> content.add(Words.quiet("Common air: " + Figures.text(h, 1) + " % relative humidity.")));
+                .ifPresent(
+                        h -> content.add(Words.quiet("Common air: " + Figures.text(h, 1) + " % relative humidity.")));
         return new Section("Figures", content);
     }
 

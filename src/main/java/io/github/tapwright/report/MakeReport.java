@@ -137,11 +137,11 @@ public final class MakeReport {
                 .or(() -> questions.studies().latest().flatMap(BenchStudy::spread))
                 .orElse(SetUpSpread.USUAL);
         Pictures pictures = new Pictures();
-        Matter matter = new Matter(
-                instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);
+        Matter matter =
+                new Matter(instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);
         boolean client = kind == ReportKind.CLIENT;
-        List<Section> sections =
-                new ArrayList<>(client ? ClientReport.findings(matter, compared.isPresent()) : WorkshopReport.findings(matter));
+        List<Section> sections = new ArrayList<>(
+                client ? ClientReport.findings(matter, compared.isPresent()) : WorkshopReport.findings(matter));
         compared.ifPresent(c -> sections.addAll(new ComparisonSections(c, pictures, zone).of(kind)));
         sections.addAll(client ? ClientReport.close(matter) : WorkshopReport.close(matter));
         boolean usable = sitting.latest().findings().areUsable();
@@ -161,7 +161,11 @@ public final class MakeReport {
                 .map(ConstructionKind::words)
                 .map(k -> ", " + k + " top")
                 .orElse("");
-        String stage = sitting.conditions().stage().map(Stage::words).map(s -> ", " + s).orElse("");
+        String stage = sitting.conditions()
+                .stage()
+                .map(Stage::words)
+                .map(s -> ", " + s)
+                .orElse("");
         return List.of(
                 instrument.kind().words() + top,
                 "Measured on " + sitting.takenAt().text(zone) + stage + " (sitting " + sitting.id() + ")");

@@ -50,7 +50,8 @@ final class PdfPage {
         font(builder, pictures.letters(Lettering.PLAIN), NORMAL);
         font(builder, pictures.letters(Lettering.BOLD), BOLD);
         builder.useSVGDrawer(pictures);
-        builder.useUriResolver((base, address) -> address.startsWith("#") || address.startsWith("data:") ? address : null);
+        builder.useUriResolver(
+                (base, address) -> address.startsWith("#") || address.startsWith("data:") ? address : null);
         builder.withHtmlContent(Markup.document(Template.forPaper(report)), "");
         return builder;
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.report;
 
 import com.openhtmltopdf.css.sheet.FontFaceRule;
+import com.openhtmltopdf.css.style.CssContext;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.extend.UserAgentCallback;
@@ -8,7 +9,6 @@ import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
-import com.openhtmltopdf.css.style.CssContext;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
@@ -120,7 +120,12 @@ final class PdfPictures implements SVGDrawer {
 
         @Override
         public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
-            device.drawWithGraphics((float) x, (float) y, (float) (width / dotsPerPixel), (float) (height() / dotsPerPixel), g2 -> draw(g2));
+            device.drawWithGraphics(
+                    (float) x,
+                    (float) y,
+                    (float) (width / dotsPerPixel),
+                    (float) (height() / dotsPerPixel),
+                    g2 -> draw(g2));
         }
 
         private void draw(Graphics2D g2) {

@@ -22,13 +22,15 @@ final class RoomAndSetUp {
                 .flatMap(c -> c.spoken().stream().map(RoomAndSetUp::brief))
                 .collect(Collectors.joining("; "));
         List<Node> words = new ArrayList<>();
-        words.add(Words.paragraph(known.isEmpty() ? "Nothing was written down about room and set-up." : "On that day: " + known + "."));
+        words.add(Words.paragraph(
+                known.isEmpty() ? "Nothing was written down about room and set-up." : "On that day: " + known + "."));
         List<String> unknown = conditions.unknown();
         if (!unknown.isEmpty()) {
             words.add(Words.quiet("Not written down: " + String.join(", ", unknown) + "."));
         }
-        words.add(Words.quiet("Wood takes up water from the air and lets it go: in other air, at another stage or with other strings the"
-                + " same guitar gives other figures."));
+        words.add(Words.quiet(
+                "Wood takes up water from the air and lets it go: in other air, at another stage or with other strings the"
+                        + " same guitar gives other figures."));
         return new Section("Room and set-up", words);
     }
 

@@ -21,8 +21,9 @@ final class SettingsWords {
         }
         if (procedure instanceof Procedure.NoteRun run) {
             var s = run.settings();
-            return "notes; A4 " + Figures.plain(s.notes().a4Hz()) + " Hz; open strings " + openStrings(s.tuning().openHz())
-                    + "; order " + s.order().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return "notes; A4 " + Figures.plain(s.notes().a4Hz()) + " Hz; open strings "
+                    + openStrings(s.tuning().openHz()) + "; order "
+                    + s.order().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
         Procedure.OpenPlucks plucks = (Procedure.OpenPlucks) procedure;
         return "plucks; open strings " + openStrings(plucks.tuning().openHz()) + "; "

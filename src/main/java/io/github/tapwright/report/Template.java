@@ -41,9 +41,7 @@ final class Template {
     private static Element document(Report report, List<Node> more) {
         List<Node> head = new ArrayList<>(List.of(
                 Element.of(Tag.META).with("charset", "utf-8"),
-                Element.of(Tag.META)
-                        .with("name", "viewport")
-                        .with("content", "width=device-width, initial-scale=1"),
+                Element.of(Tag.META).with("name", "viewport").with("content", "width=device-width, initial-scale=1"),
                 Element.of(Tag.TITLE, report.title()),
                 meta("author", author(report)),
                 meta("description", String.join("; ", report.lead())),
@@ -52,9 +50,10 @@ final class Template {
         head.addAll(more);
         Element body = Element.of(Tag.BODY, footer(report), header(report), main(report));
         return new Element(
-                "html",
-                Map.of("xmlns", "http://www.w3.org/1999/xhtml"),
-                List.of(Element.of(Tag.HEAD, head), body)).with("lang", LANGUAGE);
+                        "html",
+                        Map.of("xmlns", "http://www.w3.org/1999/xhtml"),
+                        List.of(Element.of(Tag.HEAD, head), body))
+                .with("lang", LANGUAGE);
     }
 
     static String author(Report report) {
@@ -96,9 +95,7 @@ final class Template {
     /** Stands first, because on paper it is lifted out of the text and put below every page. */
     private static Element footer(Report report) {
         String made = "Made on " + report.madeOn() + " with Tapwright";
-        return Element.of(
-                        Tag.FOOTER,
-                        Element.of(Tag.SPAN, report.title() + ". " + made))
+        return Element.of(Tag.FOOTER, Element.of(Tag.SPAN, report.title() + ". " + made))
                 .with("class", "foot");
     }
 
@@ -122,7 +119,8 @@ final class Template {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its resource " + STYLE);
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("${letters}", "'" + Lettering.FAMILY + "'");
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .replace("${letters}", "'" + Lettering.FAMILY + "'");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

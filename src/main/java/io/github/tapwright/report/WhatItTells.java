@@ -23,9 +23,12 @@ final class WhatItTells {
         words.add(Words.paragraph("It can tell " + tells(findings)));
         words.add(Element.of(Tag.H3, "It cannot tell"));
         words.add(Words.list(findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings))));
-        List<String> limits = findings.taps().map(TapResult::warnings).orElseGet(() -> findings.notes()
-                .map(board -> board.warnings().stream().limit(MOST_LIMITS).toList())
-                .orElse(List.of()));
+        List<String> limits = findings.taps()
+                .map(TapResult::warnings)
+                .orElseGet(() -> findings.notes()
+                        .map(board ->
+                                board.warnings().stream().limit(MOST_LIMITS).toList())
+                        .orElse(List.of()));
         if (!limits.isEmpty()) {
             words.add(Element.of(Tag.H3, "Limits of these recordings"));
             words.add(Words.list(limits));
@@ -46,18 +49,22 @@ final class WhatItTells {
 
     private static List<String> ofTaps(Matter matter, TapResult result) {
         List<String> cannot = new ArrayList<>();
-        cannot.add("whether the guitar is a good one, or whom it will please: no figure here has been shown to say that");
+        cannot.add(
+                "whether the guitar is a good one, or whom it will please: no figure here has been shown to say that");
         cannot.add("how loud it is: levels here compare resonances of this one guitar with each other");
         cannot.add("how it sounds when played: strings, player and room are not in it");
         cannot.add("why a resonance lies where it lies, or what would move it");
-        cannot.add("whether it has changed: that takes two sittings, and even an unchanged guitar set up twice gives main resonances up to "
-                + shift(matter) + " apart (" + matter.spread().basis().words() + ")");
+        cannot.add(
+                "whether it has changed: that takes two sittings, and even an unchanged guitar set up twice gives main resonances up to "
+                        + shift(matter) + " apart (" + matter.spread().basis().words() + ")");
         long unnamed = result.resonances().size()
                 - matter.sitting().resonances(matter.sitting().latest()).stream()
                         .filter(r -> r.name().isPresent())
                         .count();
         if (unnamed > 0) {
-            cannot.add("how the body moves at the " + unnamed + " other resonances that were found: a microphone in front does not show it");
+            cannot.add("how the body moves at the "
+                    + (unnamed == 1 ? "other resonance" : unnamed + " other resonances")
+                    + " found: a microphone in front does not show it");
         }
         return cannot;
     }

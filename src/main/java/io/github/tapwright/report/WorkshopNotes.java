@@ -24,14 +24,16 @@ final class WorkshopNotes {
         List<Section> sections = new ArrayList<>();
         FingerboardMaps.of(board)
                 .map(p -> new FingerboardPicture("", List.of(), p.stringCount(), p.maps()))
-                .ifPresent(p -> sections.add(Section.of(
-                        "Fingerboard",
-                        matter.pictures()
-                                .figure(
-                                        p,
-                                        "Maps of the fingerboard",
-                                        "Early decay, level, pitch error and spectral centroid over string and fret; darker is more; framed: dies"
-                                                + " away much faster than the frets around. The level contains the strength of each pluck."))));
+                .ifPresent(
+                        p -> sections.add(
+                                Section.of(
+                                        "Fingerboard",
+                                        matter.pictures()
+                                                .figure(
+                                                        p,
+                                                        "Maps of the fingerboard",
+                                                        "Early decay, level, pitch error and spectral centroid over string and fret; darker is more; framed: dies"
+                                                                + " away much faster than the frets around. The level contains the strength of each pluck."))));
         if (!board.fastDecays().isEmpty()) {
             sections.add(Section.of(
                     "Dying away fast",
@@ -67,12 +69,7 @@ final class WorkshopNotes {
                     Integer.toString(n.file() + 1),
                     Figures.text(n.attackSeconds(), 2),
                     n.place().map(p -> p.string() + "/" + p.fret()).orElse("none"),
-                    n.result()
-                            .pitch()
-                            .found()
-                            .map(Pitch::hz)
-                            .map(Figures::text)
-                            .orElse(NONE),
+                    n.result().pitch().found().map(Pitch::hz).map(Figures::text).orElse(NONE),
                     figure(n.pitchErrorCents(tuning), 0),
                     figure(n.earlyDecayTimeSeconds(), 2),
                     figure(n.decayTimeSeconds(), 2),
@@ -87,7 +84,8 @@ final class WorkshopNotes {
     }
 
     static List<Section> plucks(PluckRun run) {
-        Grid grid = Grid.of("no.", "file", "time (s)", "string", "LAFmax (dB)", "momentary (LUFS)", "loudness (sone)", "remarks|");
+        Grid grid = Grid.of(
+                "no.", "file", "time (s)", "string", "LAFmax (dB)", "momentary (LUFS)", "loudness (sone)", "remarks|");
         int number = 0;
         for (Pluck p : run.plucks()) {
             number++;
@@ -101,7 +99,8 @@ final class WorkshopNotes {
                     figure(p.maximumSone()),
                     p.string().isEmpty() ? "no open string, left out" : String.join("; ", p.warnings()));
         }
-        String unit = run.calibration().map(id -> "dB re 20 µPa by calibration " + id).orElse("dB re full scale");
+        String unit =
+                run.calibration().map(id -> "dB re 20 µPa by calibration " + id).orElse("dB re full scale");
         return List.of(Section.of("Plucks", grid.element(), Words.quiet("Levels in " + unit + ".")));
     }
 

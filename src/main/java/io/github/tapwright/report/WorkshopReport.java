@@ -100,7 +100,7 @@ final class WorkshopReport {
     }
 
     private static Section methods(Sitting sitting) {
-        Grid grid = Grid.of("analysis", "made at (UTC)|", "method|", "settings|");
+        Grid grid = Grid.of("analysis", "made at (UTC)", "method", "settings|");
         for (Analysis a : sitting.analyses()) {
             grid.add(
                     Integer.toString(a.number()),
@@ -111,17 +111,19 @@ final class WorkshopReport {
         return Section.of(
                 "Methods and settings",
                 grid.element(),
-                Words.quiet("The figures above are those of the last analysis. Sitting added at " + sitting.addedAt().truncatedTo(ChronoUnit.SECONDS) + "."));
+                Words.quiet("The figures above are those of the last analysis. Sitting added at "
+                        + sitting.addedAt().truncatedTo(ChronoUnit.SECONDS) + "."));
     }
 
     private static Section uncertainty(Matter matter) {
         return Section.of(
                 "What the ± mean",
-                Words.paragraph("In tables of this report ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
-                        + " again adds to it: " + share(matter, Quantity.FREQUENCY) + " of frequency, "
-                        + share(matter, Quantity.Q) + " of Q and decay time, "
-                        + Figures.text(matter.spread().levelDb(), 2) + " dB of level as standard deviations, "
-                        + matter.spread().basis().words() + "."));
+                Words.paragraph(
+                        "In tables of this report ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
+                                + " again adds to it: " + share(matter, Quantity.FREQUENCY) + " of frequency, "
+                                + share(matter, Quantity.Q) + " of Q and decay time, "
+                                + Figures.text(matter.spread().levelDb(), 2) + " dB of level as standard deviations, "
+                                + matter.spread().basis().words() + "."));
     }
 
     private static String share(Matter matter, Quantity quantity) {

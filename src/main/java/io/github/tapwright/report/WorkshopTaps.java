@@ -104,7 +104,9 @@ final class WorkshopTaps {
                                     .collect(Collectors.joining("; ", "rejected: ", "")));
         }
         return grid.isEmpty()
-                ? Section.of("Strikes", Words.paragraph("Nothing in the recordings stands out from their noise as a tap does."))
+                ? Section.of(
+                        "Strikes",
+                        Words.paragraph("Nothing in the recordings stands out from their noise as a tap does."))
                 : Section.of("Strikes", grid.element());
     }
 

@@ -26,7 +26,8 @@ public record ConditionLine(String name, Optional<String> words) {
         return List.of(
                 new ConditionLine("stage", c.stage().map(Stage::words)),
                 new ConditionLine("temperature", c.air().temperatureCelsius().map(t -> Figures.plain(t) + " °C")),
-                new ConditionLine("relative humidity", c.air().relativeHumidityPercent().map(h -> Figures.plain(h) + " %")),
+                new ConditionLine(
+                        "relative humidity", c.air().relativeHumidityPercent().map(h -> Figures.plain(h) + " %")),
                 new ConditionLine("in this air for", c.air().restedHours().map(h -> Figures.plain(h) + " h")),
                 new ConditionLine("strings", c.strings().state().map(StringState::words)),
                 new ConditionLine("string set", c.strings().setName()),

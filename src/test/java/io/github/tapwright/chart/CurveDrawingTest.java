@@ -32,7 +32,10 @@ class CurveDrawingTest {
         CurveWindow window = new CurveWindow(60, 1000, -60, 20);
         for (int place = 1; place < POINTS; place += 997) {
             VisibleCurve thin = VisibleCurve.of(needle(place), window, 300);
-            double highest = IntStream.range(0, thin.size()).mapToDouble(thin::levelDb).max().orElseThrow();
+            double highest = IntStream.range(0, thin.size())
+                    .mapToDouble(thin::levelDb)
+                    .max()
+                    .orElseThrow();
             assertThat(highest).as("needle at %d", place).isZero();
             assertThat(thin.size()).isLessThanOrEqualTo(2 * 303);
         }

@@ -23,8 +23,7 @@ class CurveWindowTest {
     void comingCloserLeavesTheFrequencyUnderTheHandWhereItWas() {
         CurveWindow closer = ALL.closer(2, 200);
         assertThat(closer.shareOf(200)).isCloseTo(ALL.shareOf(200), within(1e-9));
-        assertThat(Math.log(closer.highHz() / closer.lowHz()))
-                .isCloseTo(Math.log(1000.0 / 60) / 2, within(1e-9));
+        assertThat(Math.log(closer.highHz() / closer.lowHz())).isCloseTo(Math.log(1000.0 / 60) / 2, within(1e-9));
     }
 
     @Test

@@ -36,7 +36,9 @@ class LightTest {
 
     /** Relative luminance by WCAG 2.1. */
     private static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
     }
 
     private static double linear(int value) {

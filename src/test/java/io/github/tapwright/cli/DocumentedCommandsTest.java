@@ -23,7 +23,18 @@ class DocumentedCommandsTest {
     private static final Pattern LINE = Pattern.compile("^(?:\\$ )?\\./tapwright (.+)$");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
     private static final List<String> OF_AN_ARCHIVE = List.of(
-            "instrument", "sitting", "compare", "model", "export", "verify", "backup", "level", "calibration", "trend");
+            "instrument",
+            "sitting",
+            "compare",
+            "model",
+            "export",
+            "verify",
+            "backup",
+            "level",
+            "calibration",
+            "trend",
+            "report",
+            "shop");
     /** Run for half a minute and have tests of their own. */
     private static final List<String> TESTED_ELSEWHERE = List.of("demo", "validate");
 
@@ -38,6 +49,7 @@ class DocumentedCommandsTest {
                 "docs/guide/how-loud.md",
                 "docs/guide/notes-and-fingerboard.md",
                 "docs/guide/body-model.md",
+                "docs/guide/reports.md",
                 "docs/guide/really-different.md"
             })
     void everyCommandDoesWhatItSays(String document) throws IOException {
@@ -82,7 +94,7 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written = word.matches(".*\\.(svg|png|zip|csv)|(calibrator|a2|neck|ours|theirs)\\.wav.*")
+        boolean written = word.matches(".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|ours|theirs)\\.wav.*")
                 || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
     }

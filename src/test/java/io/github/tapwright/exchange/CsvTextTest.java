@@ -2,8 +2,11 @@ package io.github.tapwright.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +31,33 @@ class CsvTextTest {
     @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\tx"})
     void textThatASpreadsheetWouldRunIsDefused(String text) {
         assertThat(csv(new Thing(text, 1, List.of()))).contains("'" + text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "'=1+1",
+                "''",
+                "'",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\tx",
+                "\rx",
+                "\nx",
+                "\uFF1D1",
+                "plain",
+                "3'4",
+                " =1"
+            })
+    void takingOneApostropheOffGivesBackWhatWasTyped(String text) throws IOException {
+        String cell;
+        try (CSVParser parser = CSVParser.parse(csv(new Thing(text, 1, List.of())), CSVFormat.RFC4180)) {
+            cell = parser.getRecords().get(1).get(0);
+        }
+        assertThat(cell).doesNotMatch("(?s)[=+\\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20].*");
+        assertThat(cell.startsWith("'") ? cell.substring(1) : cell).isEqualTo(text);
     }
 
     @Test

@@ -151,7 +151,8 @@ class RecordTest {
         assertThat(play.waitFor()).isZero();
         // The strike of the first two seconds peaks at −5.9 dB; begun softly it peaks at −20 dB, which is 0.1.
         assertThat(said).contains("over true", "seconds 2.00");
-        assertThat(Double.parseDouble(said.split(" ")[1])).isCloseTo(0.1, within(0.002));
+        assertThat(Double.parseDouble(said.substring("peak ".length(), said.indexOf(" over"))))
+                .isCloseTo(0.1, within(0.002));
     }
 
     /** Until sound reaches the disk. */

@@ -22,6 +22,9 @@ import javafx.scene.layout.VBox;
 /** Where sounds are chosen, and earlier listenings wait. */
 final class ChoosingPane {
 
+    /** The same for both lists, which then share the room alike. */
+    private static final double EQUAL_WIDTH = 300;
+
     private final ListeningModel model;
     private final ComboBox<SittingSummary> sitting;
     private final ListView<Stretch> offered;
@@ -35,6 +38,7 @@ final class ChoosingPane {
         sitting.setAccessibleText("Sitting to take sounds from");
         sitting.setPromptText("Choose a sitting");
         sitting.setConverter(Parts.shown(model::title));
+        sitting.setPrefWidth(EQUAL_WIDTH);
         sitting.setMaxWidth(Double.MAX_VALUE);
         sitting.valueProperty()
                 .addListener((o, before, after) -> Optional.ofNullable(after).ifPresent(s -> model.offer(s.id())));
@@ -74,6 +78,7 @@ final class ChoosingPane {
             Consumer<Stretch> activated) {
         ListView<Stretch> list = new ListView<>(sounds);
         list.setAccessibleText(name);
+        list.setPrefWidth(EQUAL_WIDTH);
         list.setPlaceholder(Parts.paragraph(nothing));
         list.setCellFactory(v -> new ListCell<>() {
             @Override

@@ -23,6 +23,7 @@ final class BoardPane extends GridPane {
 
     private final IntConsumer chosen;
     private final Map<Fret, Button> cells = new HashMap<>();
+    private final Map<Button, Integer> notes = new HashMap<>();
     private Optional<Fret> here = Optional.empty();
 
     BoardPane(IntConsumer chosen) {
@@ -40,12 +41,14 @@ final class BoardPane extends GridPane {
         getChildren().clear();
         getColumnConstraints().clear();
         cells.clear();
+        notes.clear();
         if (map.isEmpty()) {
             return;
         }
         int last = map.stream().mapToInt(c -> c.place().fret()).max().orElse(0);
         head(stringCount, last);
-        map.forEach(cell -> add(cell, light, note));
+        map.forEach(cell -> add(cell, light));
+        mark(note);
         Optional<Fret> chosenPlace = map.stream()
                 .filter(c -> note.filter(n -> n == c.note()).isPresent())
                 .map(BoardCell::place)
@@ -80,7 +83,7 @@ final class BoardPane extends GridPane {
         return label;
     }
 
-    private void add(BoardCell cell, Light light, Optional<Integer> note) {
+    private void add(BoardCell cell, Light light) {
         Button button = new Button(cell.text() + (cell.dead().isPresent() ? " ▾" : ""));
         button.setAccessibleText(cell.spoken());
         button.setTooltip(new Tooltip(cell.spoken()));
@@ -97,15 +100,23 @@ final class BoardPane extends GridPane {
         if (cell.dead().isPresent()) {
             button.getStyleClass().add("dead");
         }
-        if (note.filter(n -> n == cell.note()).isPresent()) {
-            button.getStyleClass().add("chosen");
-        }
         button.setOnAction(e -> {
             enter(cell.place());
             chosen.accept(cell.note());
         });
         cells.put(cell.place(), button);
+        notes.put(button, cell.note());
         add(button, cell.place().fret() + 1, cell.place().string());
+    }
+
+    /** Marks the chosen note, and nothing else. */
+    void mark(Optional<Integer> note) {
+        notes.forEach((button, number) -> {
+            button.getStyleClass().remove("chosen");
+            if (note.filter(number::equals).isPresent()) {
+                button.getStyleClass().add("chosen");
+            }
+        });
     }
 
     /** One cell takes part in the round of Tab; the arrows move within. */

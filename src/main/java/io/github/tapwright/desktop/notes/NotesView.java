@@ -223,7 +223,7 @@ public final class NotesView {
     private void showNote() {
         note.show();
         model.note().get().ifPresent(n -> all.getSelectionModel().select(n));
-        showBoard();
+        board.mark(model.note().get());
     }
 
     private void press(KeyEvent event) {

@@ -211,7 +211,9 @@ public final class Parts {
         TableView<R> table = new TableView<>();
         table.setAccessibleText(name);
         table.setPlaceholder(paragraph(nothing));
-        table.getColumns().setAll(columns);
+        for (TableColumn<R, ?> column : columns) {
+            table.getColumns().add(column);
+        }
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         return table;
     }

@@ -41,9 +41,7 @@ public final class CurvePicture {
      */
     public static Mark mark(Resonance resonance, Optional<String> name) {
         return new Mark(
-                resonance.frequencyHz().value(),
-                name.orElse(""),
-                Figures.text(resonance.frequencyHz(), 2) + " Hz");
+                resonance.frequencyHz().value(), name.orElse(""), Figures.text(resonance.frequencyHz(), 2) + " Hz");
     }
 
     /**
@@ -67,7 +65,8 @@ public final class CurvePicture {
     public static List<Mark> namedMarks(Sitting sitting) {
         return sitting.resonances(sitting.latest()).stream()
                 .filter(r -> r.name().isPresent())
-                .map(r -> namedMark(r.found().resonance().frequencyHz().value(), r.name().orElse("")))
+                .map(r -> namedMark(
+                        r.found().resonance().frequencyHz().value(), r.name().orElse("")))
                 .toList();
     }
 

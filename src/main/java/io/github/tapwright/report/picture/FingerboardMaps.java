@@ -42,10 +42,7 @@ public final class FingerboardMaps {
                         + " notes found; darker is more; framed: dies away much faster than the frets around",
                 "the level contains the strength of each pluck");
         return Optional.of(new FingerboardPicture(
-                "A run of notes over the fingerboard",
-                lines,
-                tuning.openHz().size(),
-                maps));
+                "A run of notes over the fingerboard", lines, tuning.openHz().size(), maps));
     }
 
     private static void add(

@@ -34,8 +34,8 @@ public final class GroupPictures {
                         + "; each instrument weighs the same, its own level taken out",
                 "shaded: 95 % interval of the mean for each band by itself; none for fewer than " + GroupFigures.FEWEST
                         + " instruments");
-        String title = "Response to taps in third octaves, by "
-                + study.settings().by().words();
+        String title =
+                "Response to taps in third octaves, by " + study.settings().by().words();
         return Optional.of(new GroupPicture(title, subtitles, curves));
     }
 

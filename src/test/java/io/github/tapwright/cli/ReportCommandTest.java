@@ -1,0 +1,70 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reports from the command line, on real recordings. */
+class ReportCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private Path archive;
+
+    @BeforeEach
+    void twoSittings() {
+        archive = folder.resolve("archive");
+        assertThat(run("instrument", "add", "36").code()).isZero();
+        for (String file : new String[] {"36-2024-08-06-finished.flac", "36-2024-09-03-strung.flac"}) {
+            assertThat(run("sitting", "add", "36", CommandRun.DEMO.resolve(file))
+                            .code())
+                    .isZero();
+        }
+    }
+
+    @Test
+    void reportsAreWrittenInTheFormTheFileNameAsksForUnderTheWorkshopsName() throws Exception {
+        assertThat(run("shop", "edit", "--name", "Oar Lane workshop", "--address", "Tidewick")
+                        .out())
+                .contains("Workshop: Oar Lane workshop", "Tidewick", "picture: none");
+        Path html = folder.resolve("report.html");
+        CommandRun written = run("report", "2", "--against", "1", "--kind", "workshop", "--out", html);
+
+        assertThat(written.code()).as(written.err()).isZero();
+        assertThat(written.err()).contains("wrote " + html);
+        assertThat(Files.readString(html))
+                .contains("Oar Lane workshop", "Compared with sitting 1", "SHA-256", "Made on 2026-03-14");
+        Path pdf = folder.resolve("history.pdf");
+        assertThat(run("report", "--trend", "36", "--out", pdf).code()).isZero();
+        assertThat(Files.readAllBytes(pdf)).startsWith('%', 'P', 'D', 'F');
+        assertThat(run("report", "--group", "construction", "--out", folder.resolve("groups.html"))
+                        .code())
+                .isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(run("verify").code()).isZero();
+    }
+
+    @Test
+    void slipsAreRefusedWithARemedy() {
+        assertThat(run("report", "1", "--out", "report.txt").err()).contains(".pdf or .html");
+        assertThat(run("report", "--out", folder.resolve("a.pdf")).err()).contains("the number of a sitting");
+        assertThat(run("report", "1", "--trend", "36").code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(run("report", "--trend", "36", "--against", "1").err()).contains("--against goes with");
+        assertThat(run("report", "9", "--out", folder.resolve("a.pdf")).err()).contains("no sitting 9");
+        assertThat(run("shop", "edit", "--picture", "a.png", "--no-picture").code())
+                .isEqualTo(ExitCode.WRONG_USE);
+        assertThat(folder.resolve("a.pdf")).doesNotExist();
+    }
+
+    private CommandRun run(Object... words) {
+        Object[] line = new Object[words.length + 2];
+        System.arraycopy(words, 0, line, 0, words.length);
+        line[words.length] = "--archive";
+        line[words.length + 1] = archive;
+        return CommandRun.of(line);
+    }
+}

@@ -1,0 +1,93 @@
+package io.github.tapwright.report;
+
+import io.github.tapwright.archive.Archive;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.instrument.Body;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.NewSitting;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SoundFacts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+
+/** An archive on disk with invented findings, and short ways to report them. */
+final class ReportedWorkshop implements AutoCloseable {
+
+    static final Instant NOON = Instant.parse("2026-03-14T12:00:00Z");
+    static final ShopNumber NUMBER = new ShopNumber("117");
+
+    private static final Clock CLOCK = Clock.fixed(NOON, ZoneOffset.UTC);
+
+    private final Path folder;
+    private final Archive archive;
+    private int sittings;
+
+    ReportedWorkshop(Path folder, String nickname) {
+        this.folder = folder;
+        this.archive = Archive.open(folder.resolve("archive"), CLOCK);
+        archive.instruments()
+                .add(new Instrument(
+                        NUMBER,
+                        InstrumentKind.CLASSICAL,
+                        Body.UNKNOWN,
+                        Construction.UNKNOWN,
+                        Optional.of(nickname),
+                        Optional.of(nickname)));
+    }
+
+    SittingId add(Findings findings, Conditions conditions) throws IOException {
+        Instant at = NOON.plus(Duration.ofDays(30L * sittings++));
+        Path file = Files.writeString(folder.resolve("taps-" + sittings + ".wav"), "recording " + sittings);
+        SoundFacts facts = new SoundFacts("WAV, 24 bit integer", 48000, 1, 0, 5, List.of());
+        return archive.sittings()
+                .add(new NewSitting(
+                        NUMBER,
+                        Moment.at(at),
+                        at,
+                        conditions,
+                        List.of(new NewSitting.NewRecording(archive.sittings().stage(file), facts)),
+                        new NewAnalysis(at, findings)));
+    }
+
+    EditShop shop() {
+        return new EditShop(archive.shop(), CLOCK);
+    }
+
+    Path write(ReportKind kind, ReportSubject subject, String name) throws IOException {
+        StudyBench studies = new StudyBench(archive.sittings(), archive.benchStudies(), CLOCK);
+        MakeReport make = new MakeReport(
+                new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
+                new MakeReport.Questions(
+                        studies,
+                        new CompareSittings(archive.sittings(), studies),
+                        new FollowInstrument(archive.instruments(), archive.sittings(), studies, ZoneOffset.UTC),
+                        new CompareGroups(archive.instruments(), archive.sittings())),
+                ZoneOffset.UTC);
+        Path file = folder.resolve(name);
+        make.write(new ReportRequest(kind, subject, NOON), file, Progress.SILENT);
+        return file;
+    }
+
+    @Override
+    public void close() {
+        archive.close();
+    }
+}
