@@ -28,7 +28,8 @@ final class NameAxis extends NumberAxis {
 
     @Override
     public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
-        double widest = names.stream().mapToDouble(n -> Look.width(Look.AXIS, n)).max().orElse(0);
+        double widest =
+                names.stream().mapToDouble(n -> Look.width(Look.AXIS, n)).max().orElse(0);
         boolean upright = widest + AIR > dataArea.getWidth() / getRange().getLength();
         // The axis makes room below itself by this.
         setVerticalTickLabels(upright);

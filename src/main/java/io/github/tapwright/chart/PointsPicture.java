@@ -30,7 +30,8 @@ public record PointsPicture(String title, List<String> subtitles, List<Group> gr
             for (int i = 0; i < groups.size(); i++) {
                 int members = groups.get(i).members().size();
                 if (panel.clusters().get(i).points().stream().anyMatch(p -> p.member() >= members)) {
-                    throw new IllegalArgumentException("a point belongs to no instrument of " + groups.get(i).label());
+                    throw new IllegalArgumentException("a point belongs to no instrument of "
+                            + groups.get(i).label());
                 }
             }
         }

@@ -92,9 +92,8 @@ class PointsPictureTest {
 
     @Test
     void manyLongNamesStandUprightInsteadOfRunningIntoEachOther() {
-        List<String> names = IntStream.range(0, 60)
-                .mapToObj(i -> "2026-" + (100 + i))
-                .toList();
+        List<String> names =
+                IntStream.range(0, 60).mapToObj(i -> "2026-" + (100 + i)).toList();
         PointsPicture crowd = new PointsPicture(
                 "",
                 List.of(),
@@ -125,15 +124,12 @@ class PointsPictureTest {
                 .isThrownBy(() -> new Panel("Q", List.of(Cluster.EMPTY)))
                 .withMessageContaining("without points");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new PointsPicture(
-                        "", List.of(), GROUPS, List.of(new Panel("Q", List.of(cluster(null, 1))))))
+                .isThrownBy(() ->
+                        new PointsPicture("", List.of(), GROUPS, List.of(new Panel("Q", List.of(cluster(null, 1))))))
                 .withMessageContaining("every group");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new PointsPicture(
-                        "",
-                        List.of(),
-                        GROUPS,
-                        List.of(new Panel("Q", List.of(Cluster.EMPTY, cluster(null, 1, 2, 3))))))
+                        "", List.of(), GROUPS, List.of(new Panel("Q", List.of(Cluster.EMPTY, cluster(null, 1, 2, 3))))))
                 .withMessageContaining("no instrument of laminated tops");
     }
 }

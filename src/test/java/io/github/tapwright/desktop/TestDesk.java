@@ -2,6 +2,10 @@ package io.github.tapwright.desktop;
 
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.trend.FollowInstrument;
+import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
@@ -9,14 +13,26 @@ import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.Layer;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.instrument.StringState;
+import io.github.tapwright.instrument.Strings;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.report.EditShop;
 import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.Microphone;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NameResonance;
+import io.github.tapwright.sitting.Placing;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
@@ -60,6 +76,40 @@ public final class TestDesk implements AutoCloseable {
         return shopNumber;
     }
 
+    /** Puts a guitar of known construction on the shelf. */
+    public ShopNumber instrument(String number, ConstructionKind construction) {
+        ShopNumber shopNumber = new ShopNumber(number);
+        Instrument bare = Instrument.of(shopNumber, InstrumentKind.CLASSICAL);
+        desk.addInstrument()
+                .add(new Instrument(
+                        shopNumber,
+                        bare.kind(),
+                        bare.body(),
+                        new Construction(
+                                Optional.of(construction),
+                                Layer.UNKNOWN,
+                                Layer.UNKNOWN,
+                                Layer.UNKNOWN,
+                                Optional.empty()),
+                        Optional.empty(),
+                        Optional.empty()));
+        return shopNumber;
+    }
+
+    /** Strung, strings damped, in air of 45 % and 20 °C. */
+    public static Conditions strung(HoleState hole) {
+        return new Conditions(
+                Optional.of(Stage.STRUNG),
+                new Air(Optional.of(20.0), Optional.of(45.0)),
+                new Strings(Optional.of(StringState.DAMPED), Optional.empty(), Optional.empty()),
+                hole,
+                Placing.UNKNOWN,
+                Microphone.UNKNOWN,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
     /** A recording of five taps on a body of two modes. */
     public Path taps(double airHz, double topHz) {
         Path file = folder.resolve("taps-" + ++files + ".wav");
@@ -80,11 +130,16 @@ public final class TestDesk implements AutoCloseable {
 
     /** Keeps a sitting of such taps. */
     public Sitting sitting(ShopNumber of, double airHz, double topHz, Conditions conditions) {
+        return sitting(of, Optional.empty(), airHz, topHz, conditions);
+    }
+
+    /** Keeps a sitting of such taps, taken at a time. */
+    public Sitting sitting(ShopNumber of, Optional<Moment> taken, double airHz, double topHz, Conditions conditions) {
         return desk.addSitting()
                 .add(
                         new SittingRequest(
                                 of,
-                                Optional.empty(),
+                                taken,
                                 conditions,
                                 List.of(taps(airHz, topHz)),
                                 new Procedure.BodyTaps(TapSettings.STANDARD)),
@@ -135,6 +190,30 @@ public final class TestDesk implements AutoCloseable {
 
     public ReanalyseSitting reanalyseSitting() {
         return desk.reanalyseSitting();
+    }
+
+    public CompareSittings compareSittings() {
+        return desk.compareSittings();
+    }
+
+    public CompareGroups compareGroups() {
+        return desk.compareGroups();
+    }
+
+    public FollowInstrument followInstrument() {
+        return desk.followInstrument();
+    }
+
+    public ReportsModel.UseCases makeReports() {
+        return desk.makeReports();
+    }
+
+    public EditShop editShop() {
+        return desk.editShop();
+    }
+
+    public Clock clock() {
+        return CLOCK;
     }
 
     public SittingUseCases makeSitting() {

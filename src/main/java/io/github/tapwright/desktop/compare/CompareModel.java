@@ -126,7 +126,8 @@ public final class CompareModel {
     private List<Side> list() {
         List<SittingSummary> taps = listSittings.all().stream()
                 .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
-                .sorted(Comparator.comparing((SittingSummary s) -> s.instrument().text())
+                .sorted(Comparator.comparing(
+                                (SittingSummary s) -> s.instrument().text())
                         .thenComparing(s -> s.takenAt().instant()))
                 .toList();
         Stream<Side> latest = taps.stream()
@@ -200,7 +201,8 @@ public final class CompareModel {
     }
 
     private Optional<Question> asked() {
-        return first.get().flatMap(a -> second.get().filter(b -> !b.isSameAs(a)).map(b -> new Question(a, b, despite.get())));
+        return first.get()
+                .flatMap(a -> second.get().filter(b -> !b.isSameAs(a)).map(b -> new Question(a, b, despite.get())));
     }
 
     private SittingId id(Side side) {
@@ -258,15 +260,17 @@ public final class CompareModel {
      */
     public List<Trace> traces() {
         return result.get()
-                .map(r -> Stream.of(trace("first: ", r.first()), trace("second: ", r.second()))
+                .map(r -> Stream.of(trace("A: ", r.first()), trace("B: ", r.second()))
                         .flatMap(Optional::stream)
                         .toList())
                 .orElse(List.of());
     }
 
     private Optional<Trace> trace(String side, Sitting of) {
-        return of.latest().taps().flatMap(t -> t.curve()).map(curve ->
-                new Trace(side + title.of(of), curve, CurvePicture.marks(of)));
+        return of.latest()
+                .taps()
+                .flatMap(t -> t.curve())
+                .map(curve -> new Trace(side + title.of(of), curve, CurvePicture.marks(of)));
     }
 
     /**
@@ -276,8 +280,7 @@ public final class CompareModel {
      */
     public Optional<ReportSubject> subject() {
         return result.get()
-                .map(r -> new ReportSubject.OfTwo(
-                        r.second().id(), r.first().id(), settings(despite.get())));
+                .map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
     }
 
     /**
@@ -286,16 +289,20 @@ public final class CompareModel {
      * @param file ends in ".png" or ".svg"
      */
     public void savePicture(Path file) {
-        result.get().ifPresentOrElse(r -> savePicture(r, file), () -> notices.trouble("There is nothing to save: choose two sittings first"));
+        result.get()
+                .ifPresentOrElse(
+                        r -> savePicture(r, file),
+                        () -> notices.trouble("There is nothing to save: choose two sittings first"));
     }
 
     private void savePicture(CompareSittings.Compared compared, Path file) {
         CurvePicture picture = new CurvePicture("Response to taps, two sittings");
         despite.get().ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
-        picture.add(title.of(compared.first()), compared.first());
-        picture.add(title.of(compared.second()), compared.second());
+        picture.add("A: " + title.of(compared.first()), compared.first());
+        picture.add("B: " + title.of(compared.second()), compared.second());
         work.start(
                 new Job<>("Writing " + file.getFileName(), progress -> picture.write(file)),
-                written -> notices.say(written ? "Wrote " + file : "No picture written, because there is no curve to draw"));
+                written -> notices.say(
+                        written ? "Wrote " + file : "No picture written, because there is no curve to draw"));
     }
 }

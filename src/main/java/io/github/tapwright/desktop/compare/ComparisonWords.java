@@ -24,7 +24,7 @@ final class ComparisonWords {
     List<Sentence> sentences() {
         List<Sentence> lines = new ArrayList<>();
         if (compared.comparison().changes().isEmpty()) {
-            lines.add(Sentence.open("No resonance of the first could be found again in the second."));
+            lines.add(Sentence.open("No resonance of A could be found again in B."));
         }
         for (ComparedFigure figure : figures()) {
             if (figure.difference().verdict() == Difference.Verdict.DIFFERS) {
@@ -38,8 +38,8 @@ final class ComparisonWords {
             together(change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
                     .ifPresent(lines::add);
         }
-        alone("the first", compared.comparison().onlyFirst()).ifPresent(lines::add);
-        alone("the second", compared.comparison().onlySecond()).ifPresent(lines::add);
+        alone("A", compared.comparison().onlyFirst()).ifPresent(lines::add);
+        alone("B", compared.comparison().onlySecond()).ifPresent(lines::add);
         lines.add(Sentence.remark(spread()));
         return lines;
     }
@@ -68,14 +68,18 @@ final class ComparisonWords {
                         + alone.stream()
                                 .map(r -> r.name().map(n -> n + " ").orElse("")
                                         + Figures.text(
-                                                r.found().resonance().frequencyHz().value(), 1)
+                                                r.found()
+                                                        .resonance()
+                                                        .frequencyHz()
+                                                        .value(),
+                                                1)
                                         + " Hz")
                                 .collect(Collectors.joining("; "))));
     }
 
     private String spread() {
         SetUpSpread spread = compared.bench().spread();
-        return "Differences are second less first, in the air of the first, ± half the 95 % interval: one in twenty lies"
+        return "Differences are B less A, in A's air, ± half the 95 % interval: one in twenty lies"
                 + " outside by chance alone. Setting up again moves figures by "
                 + Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3) + " % of frequency, "
                 + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % of Q and "

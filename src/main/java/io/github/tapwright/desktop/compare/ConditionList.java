@@ -46,7 +46,10 @@ final class ConditionList {
         if (!checks.isEmpty()) {
             model.despite().get().ifPresent(why -> lines.add(despite(why)));
             lines.add(Parts.heading("May they be compared?", "part-title"));
-            checks.stream().filter(c -> c.worst() != Grade.FINE).map(ConditionList::line).forEach(lines::add);
+            checks.stream()
+                    .filter(c -> c.worst() != Grade.FINE)
+                    .map(ConditionList::line)
+                    .forEach(lines::add);
             fine(checks, lines);
             if (model.refuses() && model.despite().get().isEmpty()) {
                 reason.clear();
@@ -65,8 +68,7 @@ final class ConditionList {
         Label words = Parts.paragraph("⚠ Compared although the conditions forbid it, because: " + why);
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMaxWidth(Double.MAX_VALUE);
-        HBox row = Parts.row(
-                words, Parts.button("_Refuse again", "Takes the reason back", model::refuseAgain));
+        HBox row = Parts.row(words, Parts.button("_Refuse again", "Takes the reason back", model::refuseAgain));
         row.getStyleClass().add("caution");
         return row;
     }

@@ -31,15 +31,24 @@ final class GroupTable {
                 column("n", 34, d -> Integer.toString(d.second().count())),
                 column("mean", 66, d -> mean(d, d.second())),
                 column("s", 56, d -> scatter(d, d.second())),
-                column("Difference ± 95 %", 116, d -> d.evidence()
-                        .map(e -> Figures.difference(e.difference()))
-                        .orElse("too few")),
-                column("g", 46, d -> d.evidence()
-                        .flatMap(Evidence::effectSize)
-                        .map(g -> Figures.difference(g.value(), 1))
-                        .orElse("–")),
+                column(
+                        "Difference ± 95 %",
+                        116,
+                        d -> d.evidence()
+                                .map(e -> Figures.difference(e.difference()))
+                                .orElse("too few")),
+                column(
+                        "g",
+                        46,
+                        d -> d.evidence()
+                                .flatMap(Evidence::effectSize)
+                                .map(g -> Figures.difference(g.value(), 1))
+                                .orElse("–")),
                 column("p", 60, d -> probability(d, Evidence::probability)),
-                column("p, dealt out", 80, d -> probability(d, e -> e.permutation().probability())),
+                column(
+                        "p, dealt out",
+                        80,
+                        d -> probability(d, e -> e.permutation().probability())),
                 column("p, all asked", 80, d -> probability(d, Evidence::adjustedProbability)),
                 Parts.column("Verdict", 110, false, GroupTable::verdict));
     }

@@ -32,8 +32,9 @@ final class GroupWordsList {
 
     /** What differs first, then what cannot be told. */
     List<Sentence> findings() {
-        List<GroupDifference> judged =
-                study.differences().stream().filter(d -> d.evidence().isPresent()).toList();
+        List<GroupDifference> judged = study.differences().stream()
+                .filter(d -> d.evidence().isPresent())
+                .toList();
         List<Sentence> lines = new ArrayList<>();
         if (study.differences().isEmpty()) {
             lines.add(Sentence.open("There are no two groups to compare: "
@@ -63,8 +64,14 @@ final class GroupWordsList {
         pairs.forEach((pair, differences) -> {
             if (differences.stream().allMatch(d -> d.evidence().isEmpty())) {
                 lines.add(Sentence.open(pair + ": "
-                        + differences.stream().mapToInt(d -> d.second().count()).max().orElse(0) + " against "
-                        + differences.stream().mapToInt(d -> d.first().count()).max().orElse(0)
+                        + differences.stream()
+                                .mapToInt(d -> d.second().count())
+                                .max()
+                                .orElse(0) + " against "
+                        + differences.stream()
+                                .mapToInt(d -> d.first().count())
+                                .max()
+                                .orElse(0)
                         + " are too few to say anything; measure " + GroupFigures.FEWEST + " of each at least"));
             } else {
                 differences.stream()
@@ -87,12 +94,13 @@ final class GroupWordsList {
                 if (lines.isEmpty()) {
                     lines.add(Sentence.heading("All sittings at once, instruments as a random effect"));
                 }
-                lines.add(Sentence.remark(d.subject().words() + ", " + d.second().group() + " less "
-                        + d.first().group() + ": " + Figures.difference(m.difference())
-                        + m.perPointOfHumidity()
-                                .map(h -> ", humidity " + Figures.difference(h) + " a point")
-                                .orElse("")
-                        + ", " + m.sittings() + " sittings"));
+                lines.add(
+                        Sentence.remark(d.subject().words() + ", " + d.second().group() + " less "
+                                + d.first().group() + ": " + Figures.difference(m.difference())
+                                + m.perPointOfHumidity()
+                                        .map(h -> ", humidity " + Figures.difference(h) + " a point")
+                                        .orElse("")
+                                + ", " + m.sittings() + " sittings"));
             });
         }
         return lines;
@@ -113,15 +121,16 @@ final class GroupWordsList {
                     + ")"));
         }
         lines.add(Sentence.remark("Frequencies are corrected to "
-                + air(study.air().air()) + ", where the air of a sitting is known. Each instrument weighs the same; it takes "
+                + air(study.air().air())
+                + ", where the air of a sitting is known. Each instrument weighs the same; it takes "
                 + GroupFigures.FEWEST + " of each group at least to say anything."));
         lines.add(Sentence.heading("Left out"));
         if (study.leftOut().isEmpty()) {
             lines.add(Sentence.remark("nothing"));
         }
         study.leftOut()
-                .forEach(l -> lines.add(Sentence.warning(
-                        "sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason())));
+                .forEach(l -> lines.add(
+                        Sentence.warning("sitting " + l.sitting() + " of " + l.instrument() + ": " + l.reason())));
         return lines;
     }
 

@@ -48,7 +48,9 @@ final class GroupsPane {
         scroll.setAccessibleText("Picture of the groups");
         scroll.setFocusTraversable(true);
         TabPane tabs = new TabPane(
-                new Tab("In words", findings.node()), new Tab("Figures", table), new Tab("Who is in it", members.node()));
+                new Tab("In words", findings.node()),
+                new Tab("Figures", table),
+                new Tab("Who is in it", members.node()));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         SplitPane split = new SplitPane(scroll, tabs);
         split.setOrientation(Orientation.VERTICAL);

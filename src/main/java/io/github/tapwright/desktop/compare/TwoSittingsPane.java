@@ -40,8 +40,8 @@ final class TwoSittingsPane {
     TwoSittingsPane(CompareModel model, SettingsModel settings, CompareView.Ways ways) {
         this.model = model;
         this.ways = ways;
-        this.first = offer("First sitting", model.first());
-        this.second = offer("Second sitting", model.second());
+        this.first = offer("First sitting, A", model.first());
+        this.second = offer("Second sitting, B", model.second());
         this.conditions = new ConditionList(model);
         this.figures = table();
         this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
@@ -62,14 +62,13 @@ final class TwoSittingsPane {
         return first.node();
     }
 
-    private Offer<Side> offer(
-            String name, ObjectProperty<Optional<Side>> value) {
+    private Offer<Side> offer(String name, ObjectProperty<Optional<Side>> value) {
         return new Offer<>(name, "choose a sitting, or an instrument", model.choices(), Side::words, value);
     }
 
     private Node choosers() {
-        Node a = Parts.named("First", first.node());
-        Node b = Parts.named("Second, set against the first", second.node());
+        Node a = Parts.named("A", first.node());
+        Node b = Parts.named("B, set against A", second.node());
         HBox.setHgrow(a, Priority.ALWAYS);
         HBox.setHgrow(b, Priority.ALWAYS);
         first.node().setPrefWidth(330);
@@ -80,8 +79,9 @@ final class TwoSittingsPane {
                 Parts.button("S_wap", "Turns the two about", model::swap),
                 Parts.button("Save _picture…", "Writes both curves as PNG or SVG", this::savePicture),
                 Parts.button(
-                        "_Report…", "Makes a report of this comparison", () -> model.subject()
-                                .ifPresent(ways::report)));
+                        "_Report…",
+                        "Makes a report of this comparison",
+                        () -> model.subject().ifPresent(ways::report)));
         row.setAlignment(Pos.BOTTOM_LEFT);
         return row;
     }
@@ -118,16 +118,14 @@ final class TwoSittingsPane {
                 "Choose two sittings of taps above; or two instruments, then their latest are compared.",
                 Parts.column("Resonance", 96, false, ComparedFigure::resonance),
                 Parts.column("Figure", 118, false, ComparedFigure::quantity),
-                Parts.column("First", 116, true, ComparedFigure::first),
-                Parts.column("Second", 116, true, ComparedFigure::second),
-                Parts.column("Difference ±", 116, true, ComparedFigure::change95),
+                Parts.column("A", 116, true, ComparedFigure::first),
+                Parts.column("B", 116, true, ComparedFigure::second),
+                Parts.column("B less A, ±", 116, true, ComparedFigure::change95),
                 Parts.column("Verdict", 100, false, ComparedFigure::verdict));
         table.getSelectionModel()
                 .selectedItemProperty()
-                .addListener((o, before, after) -> chosen.show(
-                        after == null
-                                ? List.of()
-                                : List.of(Sentences.Sentence.remark(after.sentence()))));
+                .addListener((o, before, after) ->
+                        chosen.show(after == null ? List.of() : List.of(Sentences.Sentence.remark(after.sentence()))));
         return table;
     }
 

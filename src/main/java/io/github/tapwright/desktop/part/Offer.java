@@ -72,8 +72,8 @@ public final class Offer<T> {
     private void follow() {
         boolean already = arranging;
         arranging = true;
-        value.getValue().ifPresentOrElse(box::setValue, () -> box.getSelectionModel()
-                .clearSelection());
+        value.getValue()
+                .ifPresentOrElse(box::setValue, () -> box.getSelectionModel().clearSelection());
         arranging = already;
     }
 }

@@ -131,7 +131,11 @@ public final class Sentences {
     private static Node line(Sentence sentence) {
         Label words = Parts.paragraph(sentence.words());
         words.setMaxWidth(Double.MAX_VALUE);
-        words.getStyleClass().add(sentence.kind() == Kind.REMARK || sentence.kind() == Kind.HEADING ? sentence.kind().style : "sentence");
+        words.getStyleClass()
+                .add(
+                        sentence.kind() == Kind.REMARK || sentence.kind() == Kind.HEADING
+                                ? sentence.kind().style
+                                : "sentence");
         if (sentence.kind().sign.isEmpty()) {
             return words;
         }

@@ -57,8 +57,8 @@ public final class PictureFrame extends Region {
             view.setImage(null);
             return;
         }
-        view.setImage(Pixels.image(Raster.filling(
-                picture.get(), getWidth(), getHeight(), Pixels.scaleOf(this), light.getValue())));
+        view.setImage(Pixels.image(
+                Raster.filling(picture.get(), getWidth(), getHeight(), Pixels.scaleOf(this), light.getValue())));
         view.setFitWidth(getWidth());
         view.setFitHeight(getHeight());
     }

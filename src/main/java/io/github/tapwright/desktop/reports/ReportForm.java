@@ -145,15 +145,19 @@ public final class ReportForm {
     ReportSubject subject() {
         return switch (about.get()) {
             case SITTING -> new ReportSubject.OfSitting(chosen(sitting, "a sitting"));
-            case TWO -> new ReportSubject.OfTwo(
-                    chosen(sitting, "a sitting"),
-                    chosen(against, "a sitting to set it against"),
-                    new CompareSittings.Settings(
-                            Optional.empty(),
-                            ShopWindow.USUAL,
-                            Optional.of(despite.get().strip()).filter(why -> !why.isEmpty())));
-            case HISTORY -> new ReportSubject.OfHistory(
-                    instrument.get().orElseThrow(() -> missing("an instrument")), Optional.empty(), ShopWindow.USUAL);
+            case TWO ->
+                new ReportSubject.OfTwo(
+                        chosen(sitting, "a sitting"),
+                        chosen(against, "a sitting to set it against"),
+                        new CompareSittings.Settings(
+                                Optional.empty(),
+                                ShopWindow.USUAL,
+                                Optional.of(despite.get().strip()).filter(why -> !why.isEmpty())));
+            case HISTORY ->
+                new ReportSubject.OfHistory(
+                        instrument.get().orElseThrow(() -> missing("an instrument")),
+                        Optional.empty(),
+                        ShopWindow.USUAL);
             case GROUPS -> new ReportSubject.OfGroups(new GroupSettings(by.get(), stage.get()));
         };
     }
@@ -173,12 +177,15 @@ public final class ReportForm {
      */
     public String fileName() {
         String what = switch (about.get()) {
-            case SITTING, TWO -> sitting.get()
-                    .map(s -> "guitar-" + s.instrument() + "-sitting-" + s.id())
-                    .orElse("sitting");
-            case HISTORY -> instrument.get().map(i -> "guitar-" + i + "-history").orElse("history");
+            case SITTING, TWO ->
+                sitting.get()
+                        .map(s -> "guitar-" + s.instrument() + "-sitting-" + s.id())
+                        .orElse("sitting");
+            case HISTORY ->
+                instrument.get().map(i -> "guitar-" + i + "-history").orElse("history");
             case GROUPS -> "groups-by-" + by.get().key();
         };
-        return what.replaceAll("[^\\p{L}\\p{N}._-]+", "-") + "-" + kind.get().key() + "." + format.get().ending();
+        return what.replaceAll("[^\\p{L}\\p{N}._-]+", "-") + "-" + kind.get().key() + "."
+                + format.get().ending();
     }
 }

@@ -190,9 +190,7 @@ public final class ReportsModel {
         Path target = withEnding(file);
         ReportRequest request = new ReportRequest(form.kind().get(), form.subject(), clock.instant());
         work.start(
-                new Job<>(
-                        "Making the report",
-                        progress -> use.makeReport().write(request, target, progress)),
+                new Job<>("Making the report", progress -> use.makeReport().write(request, target, progress)),
                 usable -> {
                     made.remove(target);
                     made.add(0, target);
@@ -205,6 +203,8 @@ public final class ReportsModel {
 
     private Path withEnding(Path file) {
         String name = String.valueOf(file.getFileName());
-        return name.contains(".") ? file : file.resolveSibling(name + "." + form.format().get().ending());
+        return name.contains(".")
+                ? file
+                : file.resolveSibling(name + "." + form.format().get().ending());
     }
 }

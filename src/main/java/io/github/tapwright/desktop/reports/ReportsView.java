@@ -62,11 +62,9 @@ public final class ReportsView {
         this.tapped = sittings("Sitting", model.taps(), form.sitting());
         this.against = sittings("Earlier sitting", model.taps(), form.against());
         this.despite = Parts.field(
-                "Reason to compare in spite of the conditions",
-                "only where the conditions forbid it",
-                form.despite());
-        this.instrument = new Offer<>(
-                "Instrument", "choose one", model.instruments(), n -> "Instrument " + n, form.instrument());
+                "Reason to compare in spite of the conditions", "only where the conditions forbid it", form.despite());
+        this.instrument =
+                new Offer<>("Instrument", "choose one", model.instruments(), n -> "Instrument " + n, form.instrument());
         this.by = Parts.choice("Groups by", List.of(GroupBy.values()), GroupBy::words, form.by());
         this.stage = Parts.choice("Which sittings", List.of(StageClass.values()), StageClass::words, form.stage());
         VBox left = new VBox(
@@ -80,8 +78,9 @@ public final class ReportsView {
                                 Parts.choice("For whom", List.of(ReportKind.values()), ReportKind::words, form.kind())),
                         Parts.named(
                                 "As", Parts.choice("Format", List.of(Format.values()), Format::words, form.format()))),
-                Parts.paragraph("A client report says in plain words what was found, what it means and what it cannot say."
-                        + " A workshop report holds every number with its uncertainty, the conditions and the settings."),
+                Parts.paragraph(
+                        "A client report says in plain words what was found, what it means and what it cannot say."
+                                + " A workshop report holds every number with its uncertainty, the conditions and the settings."),
                 make(),
                 made);
         left.getStyleClass().add("pane");
@@ -112,9 +111,7 @@ public final class ReportsView {
     }
 
     private static Offer<SittingChoice> sittings(
-            String name,
-            ObservableList<SittingChoice> choices,
-            ObjectProperty<Optional<SittingChoice>> value) {
+            String name, ObservableList<SittingChoice> choices, ObjectProperty<Optional<SittingChoice>> value) {
         return new Offer<>(name, "choose a sitting", choices, SittingChoice::words, value);
     }
 
@@ -123,19 +120,20 @@ public final class ReportsView {
                 .setAll(
                         switch (model.form().about().get()) {
                             case SITTING -> List.of(Parts.named("Sitting", sitting.node()));
-                            case TWO -> List.of(
-                                    Parts.named("Sitting the report is about", tapped.node()),
-                                    Parts.named("Set against the earlier sitting", against.node()),
-                                    Parts.named("Your reason to compare in spite of the conditions", despite));
+                            case TWO ->
+                                List.of(
+                                        Parts.named("Sitting the report is about", tapped.node()),
+                                        Parts.named("Set against the earlier sitting", against.node()),
+                                        Parts.named("Your reason to compare in spite of the conditions", despite));
                             case HISTORY -> List.of(Parts.named("Instrument", instrument.node()));
-                            case GROUPS -> List.of(
-                                    Parts.row(Parts.named("Groups by", by), Parts.named("Sittings", stage)));
+                            case GROUPS ->
+                                List.of(Parts.row(Parts.named("Groups by", by), Parts.named("Sittings", stage)));
                         });
     }
 
     private Button make() {
-        Button make = Parts.button(
-                "_Make the report…", "Asks where to, makes the report and offers to open it", this::ask);
+        Button make =
+                Parts.button("_Make the report…", "Asks where to, makes the report and offers to open it", this::ask);
         make.getStyleClass().add("accent");
         return make;
     }

@@ -67,6 +67,13 @@ final class ShopPane {
 
     private static KeyEvent withControl(KeyEvent e) {
         return new KeyEvent(
-                e.getEventType(), e.getCharacter(), e.getText(), e.getCode(), e.isShiftDown(), true, e.isAltDown(), e.isMetaDown());
+                e.getEventType(),
+                e.getCharacter(),
+                e.getText(),
+                e.getCode(),
+                e.isShiftDown(),
+                true,
+                e.isAltDown(),
+                e.isMetaDown());
     }
 }

@@ -14,6 +14,7 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
@@ -25,6 +26,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -311,14 +313,13 @@ public final class SittingModel implements AutoCloseable {
 
     /** Keeps the recording as a sitting, with the conditions as they read now. */
     public void keep() {
-        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(id -> keep(id, typed()));
+        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(id -> typed()
+                .ifPresent(known -> keep(id, notes -> notes.with(known))));
     }
 
-    private void keep(CaptureId id, Optional<Conditions> conditions) {
-        conditions.ifPresent(known -> work.start(
-                new Job<>("Keeping the recording", progress ->
-                        use.keepCapture().keep(id, notes -> notes.with(known), progress)),
-                this::finish));
+    private void keep(CaptureId id, UnaryOperator<CaptureNotes> change) {
+        work.start(
+                new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)), this::finish);
     }
 
     /**
@@ -327,9 +328,7 @@ public final class SittingModel implements AutoCloseable {
      * @param left which
      */
     public void recover(LeftCapture left) {
-        work.start(
-                new Job<>("Keeping the recording", progress -> use.keepCapture().keep(left.id(), notes -> notes, progress)),
-                this::finish);
+        keep(left.id(), notes -> notes);
     }
 
     /** Keeps recordings made elsewhere as a sitting. */

@@ -37,7 +37,8 @@ public record DriftRow(Series series) {
         return series.inStretch() == 0
                 ? NONE
                 : Figures.text(series.stretch().get(0).corrected(), places) + " → "
-                        + Figures.text(series.stretch().get(series.inStretch() - 1).corrected(), places);
+                        + Figures.text(
+                                series.stretch().get(series.inStretch() - 1).corrected(), places);
     }
 
     /**

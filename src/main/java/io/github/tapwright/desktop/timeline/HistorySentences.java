@@ -21,21 +21,22 @@ final class HistorySentences {
     List<Sentence> all() {
         List<Sentence> lines = new ArrayList<>();
         if (history.series().isEmpty()) {
-            lines.add(Sentence.open(
-                    "There is no sitting with a named resonance or with plucks that may be compared."));
+            lines.add(Sentence.open("There is no sitting with a named resonance or with plucks that may be compared."));
         } else if (history.questions() > 0) {
             history.series().stream()
                     .sorted(Comparator.comparing(s -> !drifts(s)))
                     .map(this::sentence)
                     .forEach(lines::add);
         } else {
-            int longest = history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
+            int longest =
+                    history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
             lines.add(Sentence.open("Cannot tell a drift: " + longest + (longest == 1 ? " sitting " : " sittings ")
                     + TrendWords.stretch(history) + "; it takes " + Drift.FEWEST
                     + " at least, better eight through more than one season, each with its humidity."));
         }
         history.warnings().forEach(w -> lines.add(Sentence.warning("mind: " + w)));
-        history.leftOut().forEach(l -> lines.add(Sentence.warning("sitting " + l.sitting() + " left out: " + l.reason())));
+        history.leftOut()
+                .forEach(l -> lines.add(Sentence.warning("sitting " + l.sitting() + " left out: " + l.reason())));
         lines.add(Sentence.remark(TrendWords.CAUTION));
         return lines;
     }

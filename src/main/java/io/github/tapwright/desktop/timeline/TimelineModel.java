@@ -103,9 +103,11 @@ public final class TimelineModel {
     /** Lists anew who can be followed, and follows anew. */
     public void refresh() {
         work.start(
-                new Job<>("Listing instruments", progress -> listInstruments.list().stream()
-                        .map(Instrument::shopNumber)
-                        .toList()),
+                new Job<>(
+                        "Listing instruments",
+                        progress -> listInstruments.list().stream()
+                                .map(Instrument::shopNumber)
+                                .toList()),
                 listed -> {
                     instruments.setAll(listed);
                     follow();

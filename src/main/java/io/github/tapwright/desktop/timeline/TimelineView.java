@@ -11,8 +11,8 @@ import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.report.ReportSubject;
-import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
@@ -109,12 +109,14 @@ public final class TimelineView {
                 instrument.node(),
                 Parts.spring(),
                 Parts.button(
-                        "Save _picture…", "Writes the picture as PNG or SVG", () -> PictureChooser.ask(
-                                        node, "Save the history", "history.png")
+                        "Save _picture…",
+                        "Writes the picture as PNG or SVG",
+                        () -> PictureChooser.ask(node, "Save the history", "history.png")
                                 .ifPresent(model::savePicture)),
                 Parts.button(
-                        "_Report…", "Makes a report of this history", () -> model.subject()
-                                .ifPresent(ways::report)));
+                        "_Report…",
+                        "Makes a report of this history",
+                        () -> model.subject().ifPresent(ways::report)));
     }
 
     private Node pictureSide() {
@@ -161,20 +163,30 @@ public final class TimelineView {
                 "No sitting of this instrument may be compared.",
                 Parts.column("Sitting", 60, true, s -> s.id().toString()),
                 Parts.column("Taken", 140, false, s -> s.takenAt().text(model.zone())),
-                Parts.column("Humidity", 80, true, s -> s.conditions()
-                        .air()
-                        .relativeHumidityPercent()
-                        .map(h -> Figures.plain(h) + " %")
-                        .orElse("unknown")),
-                Parts.column("Temperature", 96, true, s -> s.conditions()
-                        .air()
-                        .temperatureCelsius()
-                        .map(t -> settings.units().text(t) + " " + settings.units().sign())
-                        .orElse("unknown")),
-                Parts.column("Stage", 120, false, s -> s.conditions()
-                        .stage()
-                        .map(Stage::words)
-                        .orElse("unknown")));
+                Parts.column(
+                        "Humidity",
+                        80,
+                        true,
+                        s -> s.conditions()
+                                .air()
+                                .relativeHumidityPercent()
+                                .map(h -> Figures.plain(h) + " %")
+                                .orElse("unknown")),
+                Parts.column(
+                        "Temperature",
+                        96,
+                        true,
+                        s -> s.conditions()
+                                .air()
+                                .temperatureCelsius()
+                                .map(t -> settings.units().text(t) + " "
+                                        + settings.units().sign())
+                                .orElse("unknown")),
+                Parts.column(
+                        "Stage",
+                        120,
+                        false,
+                        s -> s.conditions().stage().map(Stage::words).orElse("unknown")));
         table.setOnMouseClicked(e -> {
             if (e.getClickCount() == 2) {
                 openSelected(table);
@@ -210,7 +222,9 @@ public final class TimelineView {
                 history.isPresent()
                         ? "There is nothing to draw: no sitting of this instrument has a named resonance or plucks."
                         : "Choose an instrument, or press History on the shelf.");
-        picture.show(model.picture(), history.map(h -> "instrument " + h.instrument()).orElse(""));
+        picture.show(
+                model.picture(),
+                history.map(h -> "instrument " + h.instrument()).orElse(""));
         words.show(model.sentences());
         drifts.setItems(FXCollections.observableArrayList(model.drifts()));
         sittings.setItems(FXCollections.observableArrayList(model.sittings()));

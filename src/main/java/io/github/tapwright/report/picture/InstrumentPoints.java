@@ -40,7 +40,8 @@ final class InstrumentPoints {
         }
         List<Group> groups = study.members().stream()
                 .map(m -> new Group(
-                        m.group(), m.instruments().stream().map(ShopNumber::text).toList()))
+                        m.group(),
+                        m.instruments().stream().map(ShopNumber::text).toList()))
                 .toList();
         List<Panel> panels = subjects.entrySet().stream()
                 .map(s -> new Panel(axis(s.getKey()), clusters(s.getValue())))

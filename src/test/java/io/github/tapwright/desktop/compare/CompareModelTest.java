@@ -1,0 +1,192 @@
+package io.github.tapwright.desktop.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.sitting.Sitting;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareModelTest {
+
+    @TempDir
+    static Path folder;
+
+    private static TestDesk desk;
+    private static Sitting before;
+    private static Sitting after;
+    private static Sitting covered;
+
+    private CompareModel model;
+
+    @BeforeAll
+    static void open() throws Exception {
+        desk = new TestDesk(folder);
+        ShopNumber seven = desk.instrument("7", ConstructionKind.SOLID);
+        ShopNumber eight = desk.instrument("8", ConstructionKind.HONEYCOMB_SANDWICH);
+        before = desk.sitting(seven, 102, 196, TestDesk.strung(HoleState.OPEN));
+        covered = desk.sitting(seven, 102, 190, TestDesk.strung(HoleState.COVERED));
+        after = desk.sitting(eight, 102, 215, TestDesk.strung(HoleState.OPEN));
+    }
+
+    @AfterAll
+    static void close() {
+        desk.close();
+    }
+
+    @BeforeEach
+    void fresh() {
+        desk.notices().dismiss();
+        model = new CompareModel(
+                desk.listSittings(), desk.compareSittings(), desk.work(), desk.notices(), ZoneOffset.UTC);
+        model.refresh();
+    }
+
+    private void choose(Sitting first, Sitting second) {
+        model.first().set(side(first));
+        model.second().set(side(second));
+    }
+
+    private Optional<Side> side(Sitting of) {
+        return model.choices().stream()
+                .filter(s -> s.sitting().equals(Optional.of(of.id())))
+                .findFirst();
+    }
+
+    @Test
+    void instrumentsStandBeforeTheirSittingsAmongTheChoices() {
+        assertThat(model.choices()).hasSize(5);
+        assertThat(model.choices().get(0).words()).isEqualTo("7, its latest taps");
+        assertThat(model.choices().get(1).words()).isEqualTo("8, its latest taps");
+    }
+
+    @Test
+    void aTopThatMovedDiffersAndAnAirResonanceThatStayedCannotBeTold() {
+        choose(before, after);
+
+        assertThat(model.figures())
+                .filteredOn(f -> f.quantity().equals("frequency (Hz)"))
+                .extracting(ComparedFigure::resonance, ComparedFigure::verdict)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("main air", "? cannot tell"),
+                        org.assertj.core.groups.Tuple.tuple("main top", "≠ differs"));
+        assertThat(model.sentences().get(0).words()).startsWith("main top is ").contains("Hz higher");
+        assertThat(model.traces()).hasSize(2);
+        assertThat(model.refuses()).isFalse();
+    }
+
+    @Test
+    void turnedAboutTheDifferenceTurnsItsSign() {
+        choose(before, after);
+        model.swap();
+
+        assertThat(model.first().get()).isEqualTo(side(after));
+        assertThat(model.sentences().get(0).words()).startsWith("main top is ").contains("Hz lower");
+    }
+
+    @Test
+    void theLatestTapsOfInstrumentsAreComparedWithoutChoosingSittings() {
+        model.first().set(Optional.of(Side.latestOf(new ShopNumber("7"))));
+        model.second().set(Optional.of(Side.latestOf(new ShopNumber("8"))));
+
+        assertThat(model.result().get()).hasValueSatisfying(r -> {
+            assertThat(r.first().instrument().text()).isEqualTo("7");
+            assertThat(r.second().id()).isEqualTo(after.id());
+        });
+    }
+
+    @Test
+    void aRefusalStandsFirstAndYieldsOnlyToTheMakersOwnReasonWhichStays() {
+        choose(before, covered);
+        assertThat(model.conditions().get(0).worst()).isEqualTo(Grade.REFUSED);
+        assertThat(model.refuses()).isTrue();
+        assertThat(model.figures()).allMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+        assertThat(model.figures()).allMatch(f -> f.change95().equals("refused"));
+
+        model.compareDespite("  ");
+        assertThat(desk.said()).contains("Write your reason first");
+        assertThat(model.despite().get()).isEmpty();
+
+        model.compareDespite("I want to see the hole's share");
+        assertThat(model.despite().get()).contains("I want to see the hole's share");
+        assertThat(model.figures()).noneMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+        assertThat(model.subject())
+                .hasValueSatisfying(
+                        s -> assertThat(((ReportSubject.OfTwo) s).settings().despite())
+                                .contains("I want to see the hole's share"));
+
+        desk.notices().undo();
+        assertThat(model.despite().get()).isEmpty();
+        assertThat(model.figures()).allMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+    }
+
+    @Test
+    void aReasonDoesNotHoldForOtherSittings() {
+        choose(before, covered);
+        model.compareDespite("to see");
+        model.second().set(side(after));
+
+        assertThat(model.despite().get()).isEmpty();
+        assertThat(model.result().get()).isPresent();
+    }
+
+    @Test
+    void theSameSittingTwiceIsNoComparison() {
+        choose(before, before);
+
+        assertThat(model.result().get()).isEmpty();
+        assertThat(desk.faults()).isEmpty();
+    }
+
+    @Test
+    void bothCurvesAreWrittenAsAPicture() throws Exception {
+        choose(before, after);
+        Path file = folder.resolve("both.svg");
+        model.savePicture(file);
+
+        assertThat(desk.said()).startsWith("Wrote ");
+        assertThat(Files.readString(file)).contains("main top");
+    }
+
+    @Test
+    void groupsOfOneInstrumentEachAreTooFewAndEveryPointIsDrawn() {
+        GroupsModel groups = new GroupsModel(desk.compareGroups(), desk.work(), desk.notices());
+        groups.refresh();
+
+        assertThat(groups.findings()).extracting(Sentence::words).anyMatch(w -> w.contains("too few to say anything"));
+        assertThat(groups.findings())
+                .filteredOn(s -> s.words().contains("too few"))
+                .hasSize(1);
+        assertThat(groups.members())
+                .extracting(Sentence::words)
+                .anyMatch(w -> w.startsWith("solid tops: 1 instrument, 7"));
+        assertThat(groups.members()).extracting(Sentence::words).anyMatch(w -> w.startsWith("sitting " + covered.id()));
+        assertThat(groups.picture()).hasValueSatisfying(p -> {
+            var points = (io.github.tapwright.chart.PointsPicture) p;
+            assertThat(points.panels()).hasSize(2);
+            assertThat(points.panels())
+                    .allSatisfy(panel -> assertThat(panel.clusters()).allSatisfy(c -> {
+                        assertThat(c.points()).hasSize(1);
+                        assertThat(c.mean()).isEmpty();
+                    }));
+        });
+        groups.shown().set(Shown.CURVES);
+        assertThat(groups.picture()).isPresent();
+        groups.shown().set(Shown.PLUCKS);
+        assertThat(groups.picture()).isEmpty();
+    }
+}

@@ -1,0 +1,130 @@
+package io.github.tapwright.desktop.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.Sitting;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TimelineModelTest {
+
+    private static final int SITTINGS = 5;
+
+    @TempDir
+    static Path folder;
+
+    private static TestDesk desk;
+    private static ShopNumber drifting;
+    private static ShopNumber untouched;
+    private static Sitting covered;
+
+    private TimelineModel model;
+
+    @BeforeAll
+    static void open() throws Exception {
+        desk = new TestDesk(folder);
+        drifting = desk.instrument("7");
+        untouched = desk.instrument("8");
+        for (int month = 1; month <= SITTINGS; month++) {
+            desk.sitting(drifting, on(month), 102, 190 + 4.0 * month, TestDesk.strung(HoleState.OPEN));
+        }
+        covered = desk.sitting(drifting, on(SITTINGS + 1), 102, 190, TestDesk.strung(HoleState.COVERED));
+    }
+
+    private static Optional<Moment> on(int month) {
+        return Optional.of(Moment.on(LocalDate.of(2025, month, 10), ZoneOffset.UTC));
+    }
+
+    @AfterAll
+    static void close() {
+        desk.close();
+    }
+
+    @BeforeEach
+    void fresh() {
+        desk.notices().dismiss();
+        model = new TimelineModel(
+                desk.listInstruments(), desk.followInstrument(), desk.work(), desk.notices(), ZoneOffset.UTC);
+        model.refresh();
+    }
+
+    @Test
+    void aHistoryHasItsPictureItsDriftsAndItsSittings() {
+        model.open(drifting);
+
+        assertThat(model.instruments()).containsExactly(drifting, untouched);
+        assertThat(model.sittings()).hasSize(SITTINGS);
+        assertThat(model.picture()).hasValueSatisfying(p -> {
+            assertThat(p.humidity()).hasSize(SITTINGS);
+            assertThat(p.panels()).isNotEmpty();
+        });
+        DriftRow top = model.drifts().stream()
+                .filter(d -> d.figure().equals("main top, frequency (Hz)"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(top.sittings()).isEqualTo("5 of 5");
+        assertThat(top.fromTo()).matches("19[34]\\.\\d → 2(09|10)\\.\\d");
+        // Five sittings that rise without exception have an exact two-sided p of 2/5! = 0.017 [Kendall], asked beside
+        // others.
+        assertThat(top.correctedProbability()).isEqualTo("0.017");
+        assertThat(top.verdict()).isEqualTo("? cannot tell");
+        assertThat(model.sentences()).extracting(Sentence::words).anyMatch(w -> w.startsWith("main top, frequency: "));
+    }
+
+    @Test
+    void whatWasLeftOutIsSaidWithItsReason() {
+        model.open(drifting);
+
+        assertThat(model.sentences())
+                .contains(Sentence.warning("sitting " + covered.id()
+                        + " left out: the soundhole was covered, which makes another body of it"));
+    }
+
+    @Test
+    void anInstrumentWithoutSittingsSaysSoInsteadOfShowingAnEmptyPicture() {
+        model.open(untouched);
+
+        assertThat(model.history().get()).isPresent();
+        assertThat(model.picture()).isEmpty();
+        assertThat(model.sentences().get(0).words()).startsWith("There is no sitting");
+        model.savePicture(folder.resolve("none.svg"));
+        assertThat(desk.said()).startsWith("There is nothing to draw yet");
+        assertThat(folder.resolve("none.svg")).doesNotExist();
+    }
+
+    @Test
+    void anotherInstrumentTakesTheFirstOnesPlaceEntirely() {
+        model.open(drifting);
+        model.open(untouched);
+
+        assertThat(model.sittings()).isEmpty();
+        assertThat(model.drifts()).isEmpty();
+        assertThat(model.subject())
+                .hasValueSatisfying(s ->
+                        assertThat(((ReportSubject.OfHistory) s).instrument()).isEqualTo(untouched));
+    }
+
+    @Test
+    void thePictureIsWritten() throws Exception {
+        model.open(drifting);
+        Path file = folder.resolve("history.svg");
+        model.savePicture(file);
+
+        assertThat(desk.said()).startsWith("Wrote ");
+        assertThat(Files.readString(file)).contains("Instrument 7 over time");
+    }
+}
