@@ -34,7 +34,7 @@ final class PlayedSamples {
                 long value = Math.round(channel[n] * gain * full);
                 value = Math.max((long) -full, Math.min((long) full - 1, value));
                 for (int b = 0; b < width; b++) {
-                    bytes[at++] = (byte) (value >> 8 * b);
+                    bytes[at++] = (byte) (value >> (8 * b));
                 }
             }
         }
