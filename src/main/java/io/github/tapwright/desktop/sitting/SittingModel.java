@@ -203,10 +203,6 @@ public final class SittingModel implements AutoCloseable {
         work.start(new Job<>("Looking for inputs", progress -> use.recordLive().devices()), devices::setAll);
     }
 
-    private void refreshWaiting() {
-        work.start(new Job<>("Looking for recordings", progress -> use.keepCapture().waiting()), waiting::setAll);
-    }
-
     /**
      * Begins a visit.
      *
@@ -269,6 +265,10 @@ public final class SittingModel implements AutoCloseable {
 
     private ShopNumber chosen() {
         return instrument.get().orElseThrow(() -> new RefusedEntryException("Choose an instrument first"));
+    }
+
+    private void refreshWaiting() {
+        work.start(new Job<>("Looking for recordings", progress -> use.keepCapture().waiting()), waiting::setAll);
     }
 
     /** Looks at the running recording; to be called some times a second. */
@@ -346,7 +346,7 @@ public final class SittingModel implements AutoCloseable {
     private void finish(Sitting sitting) {
         boolean study = plan.get() == Plan.REPEATABILITY;
         files.clear();
-        restart();
+        endVisit();
         refreshWaiting();
         if (study) {
             setUps.add(sitting.id());
@@ -369,7 +369,7 @@ public final class SittingModel implements AutoCloseable {
     /** Puts the recording out of the way without a sitting; its file stays. */
     public void discard() {
         microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(this::setAside);
-        restart();
+        endVisit();
     }
 
     /**
@@ -384,14 +384,8 @@ public final class SittingModel implements AutoCloseable {
         });
     }
 
-    /** Goes back to preparing once a room check was read. */
+    /** Goes back to preparing. What was recorded stays on disk. */
     public void endVisit() {
-        if (step.get() == VisitStep.RECORDED && plan.get() == Plan.ROOM_CHECK) {
-            restart();
-        }
-    }
-
-    private void restart() {
         microphone.forget();
         step.set(VisitStep.PREPARING);
     }
