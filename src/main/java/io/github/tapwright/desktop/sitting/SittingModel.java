@@ -186,9 +186,11 @@ public final class SittingModel implements AutoCloseable {
     /** Lists instruments, inputs and waiting recordings anew. */
     public void refresh() {
         work.start(
-                new Job<>("Listing instruments", progress -> use.listInstruments().list().stream()
-                        .map(Instrument::shopNumber)
-                        .toList()),
+                new Job<>(
+                        "Listing instruments",
+                        progress -> use.listInstruments().list().stream()
+                                .map(Instrument::shopNumber)
+                                .toList()),
                 listed -> {
                     Optional<ShopNumber> chosen = instrument.get();
                     instruments.setAll(listed);
@@ -268,7 +270,10 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private void refreshWaiting() {
-        work.start(new Job<>("Looking for recordings", progress -> use.keepCapture().waiting()), waiting::setAll);
+        work.start(
+                new Job<>(
+                        "Looking for recordings", progress -> use.keepCapture().waiting()),
+                waiting::setAll);
     }
 
     /** Looks at the running recording; to be called some times a second. */
@@ -313,13 +318,16 @@ public final class SittingModel implements AutoCloseable {
 
     /** Keeps the recording as a sitting, with the conditions as they read now. */
     public void keep() {
-        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(id -> typed()
-                .ifPresent(known -> keep(id, notes -> notes.with(known))));
+        microphone
+                .recorded()
+                .filter(id -> step.get() == VisitStep.RECORDED)
+                .ifPresent(id -> typed().ifPresent(known -> keep(id, notes -> notes.with(known))));
     }
 
     private void keep(CaptureId id, UnaryOperator<CaptureNotes> change) {
         work.start(
-                new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)), this::finish);
+                new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)),
+                this::finish);
     }
 
     /**
@@ -335,11 +343,17 @@ public final class SittingModel implements AutoCloseable {
     public void keepFiles() {
         List<Path> chosen = List.copyOf(files);
         typed().ifPresent(conditions -> work.start(
-                new Job<>("Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"), progress ->
-                        use.addSitting().add(
-                                new SittingRequest(
-                                        chosen(), Optional.empty(), conditions, chosen, plan.get().procedure()),
-                                progress)),
+                new Job<>(
+                        "Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"),
+                        progress -> use.addSitting()
+                                .add(
+                                        new SittingRequest(
+                                                chosen(),
+                                                Optional.empty(),
+                                                conditions,
+                                                chosen,
+                                                plan.get().procedure()),
+                                        progress)),
                 this::finish));
     }
 
@@ -350,7 +364,8 @@ public final class SittingModel implements AutoCloseable {
         refreshWaiting();
         if (study) {
             setUps.add(sitting.id());
-            notices.say("Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
+            notices.say(
+                    "Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
         } else {
             notices.say("Kept as sitting " + sitting.id());
             kept.accept(sitting);
@@ -378,10 +393,14 @@ public final class SittingModel implements AutoCloseable {
      * @param id which
      */
     public void setAside(CaptureId id) {
-        work.start(new Job<>("Setting the recording aside", progress -> use.keepCapture().setAside(id)), where -> {
-            notices.say("The recording lies in " + where);
-            refreshWaiting();
-        });
+        work.start(
+                new Job<>(
+                        "Setting the recording aside",
+                        progress -> use.keepCapture().setAside(id)),
+                where -> {
+                    notices.say("The recording lies in " + where);
+                    refreshWaiting();
+                });
     }
 
     /** Goes back to preparing. What was recorded stays on disk. */
