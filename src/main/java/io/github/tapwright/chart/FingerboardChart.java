@@ -26,6 +26,7 @@ final class FingerboardChart implements Drawing {
     private static final int STEPS = 64;
     private static final double HALF = 0.5;
     private static final double DARK = 0.55;
+    private static final double LEAST_SHARE = 0.08;
     private static final BasicStroke FRAME = new BasicStroke(3f);
 
     private final FingerboardPicture picture;
@@ -128,10 +129,11 @@ final class FingerboardChart implements Drawing {
     private static LookupPaintScale scale(Shades shades) {
         double low = shades.low;
         double range = shades.range;
-        LookupPaintScale scale = new LookupPaintScale(low, low + range, Look.GRID);
+        // The highest value must not fall outside by a rounding error, or the darkest cell is drawn pale.
+        LookupPaintScale scale = new LookupPaintScale(low - range, low + 2 * range, mixed(LEAST_SHARE));
         for (int i = 0; i < STEPS; i++) {
             double share = (double) i / (STEPS - 1);
-            scale.add(low + range * i / STEPS, mixed(0.08 + 0.92 * share));
+            scale.add(low + range * i / STEPS, mixed(LEAST_SHARE + (1 - LEAST_SHARE) * share));
         }
         return scale;
     }
