@@ -319,7 +319,7 @@ public final class ListeningModel {
     }
 
     private void count(Letter letter, ListeningSession asked) {
-        if (session.get().filter(s -> s == asked).isPresent()) {
+        if (session.get().filter(asked::equals).isPresent()) {
             playCount++;
             Set<Letter> more = EnumSet.copyOf(heard.get().isEmpty() ? EnumSet.of(letter) : heard.get());
             more.add(letter);

@@ -4,7 +4,6 @@ import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.sound.PlaybackBar;
 import io.github.tapwright.desktop.sound.PlaybackModel;
 import io.github.tapwright.sitting.listening.ListeningSession;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
@@ -30,7 +29,7 @@ public final class ListeningView {
     private final Label question = Parts.heading("", "part-title");
     private final Label heard = Parts.paragraph("");
     private final ProgressBar progress = new ProgressBar();
-    private final Map<Letter, Button> letters;
+    private final Button playA;
     private final Button isA;
     private final Button isB;
     private final VBox verdict = new VBox(10);
@@ -44,10 +43,7 @@ public final class ListeningView {
     public ListeningView(ListeningModel model, PlaybackModel playback) {
         this.model = model;
         this.choosing = new ChoosingPane(model);
-        this.letters = Map.of(
-                Letter.A, letter("Play _A", Letter.A),
-                Letter.B, letter("Play _B", Letter.B),
-                Letter.X, letter("Play _X", Letter.X));
+        this.playA = letter("Play _A", Letter.A);
         this.isA = answer("X is A  (_1)", true);
         this.isB = answer("X is B  (_2)", false);
         this.asking = asking(playback);
@@ -70,7 +66,7 @@ public final class ListeningView {
     /** Puts the cursor where one begins. */
     public void focus() {
         if (model.session().get().isPresent()) {
-            letters.get(Letter.A).requestFocus();
+            playA.requestFocus();
         } else {
             choosing.focus();
         }
@@ -104,7 +100,7 @@ public final class ListeningView {
                         "A and B are two of your sounds, X is one of them again. Play each as often as you like,"
                                 + " then say which of them X is. If you hear no difference, guess: guessing is part of the"
                                 + " test. You are told how you did after the last question, not before."),
-                new HBox(10, letters.get(Letter.A), letters.get(Letter.B), letters.get(Letter.X)),
+                new HBox(10, playA, letter("Play _B", Letter.B), letter("Play _X", Letter.X)),
                 heard,
                 new HBox(10, isA, isB),
                 new PlaybackBar(playback).node(),
@@ -128,7 +124,7 @@ public final class ListeningView {
             node.setCenter(scrolled(asking));
             showHeard(model.heard().get());
             if (node.getScene() != null) {
-                letters.get(Letter.A).requestFocus();
+                playA.requestFocus();
             }
         }
     }

@@ -4,7 +4,6 @@ import io.github.tapwright.note.Finding;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.statistics.Figures;
-import java.util.function.BiFunction;
 
 /** What a map of the fingerboard shows. */
 public enum BoardQuantity {
@@ -14,61 +13,53 @@ public enum BoardQuantity {
             "dB re full scale",
             0,
             3,
-            "How loud each pluck was at its loudest; the strength of the pluck is in it.",
-            (n, t) -> n.lafMaxDb()),
+            "How loud each pluck was at its loudest; the strength of the pluck is in it."),
     /** T30 or T20. */
     DECAY(
             "Decay time",
             "s for 60 dB",
             1,
             0.5,
-            "By T30 where the recording carries it, else T20.",
-            (n, t) -> n.decayTimeSeconds()),
+            "By T30 where the recording carries it, else T20."),
     /** EDT. */
     EARLY_DECAY(
             "Early decay",
             "s for 60 dB",
             1,
             0.5,
-            "The pace of the first 10 dB; dead notes are found by it.",
-            (n, t) -> n.earlyDecayTimeSeconds()),
+            "The pace of the first 10 dB; dead notes are found by it."),
     /** Distance from the equally tempered fret. */
     PITCH(
             "Pitch off the fret",
             "cents",
             0,
             10,
-            "Above (+) or below (−) equal temperament; how hard the finger pressed is in it.",
-            Fingerboard.Note::pitchErrorCents),
+            "Above (+) or below (−) equal temperament; how hard the finger pressed is in it."),
     /** Where the spectrum has its middle. */
     CENTROID(
             "Spectral centroid",
             "Hz",
             0,
             200,
-            "The middle of the spectrum: more is brighter.",
-            (n, t) -> n.result().spectralCentroidHz());
+            "The middle of the spectrum: more is brighter.");
 
     private final String words;
     private final String unit;
     private final int places;
     private final double leastRange;
     private final String meaning;
-    private final BiFunction<Fingerboard.Note, Tuning, Finding<Double>> value;
 
     BoardQuantity(
             String words,
             String unit,
             int places,
             double leastRange,
-            String meaning,
-            BiFunction<Fingerboard.Note, Tuning, Finding<Double>> value) {
+            String meaning) {
         this.words = words;
         this.unit = unit;
         this.places = places;
         this.leastRange = leastRange;
         this.meaning = meaning;
-        this.value = value;
     }
 
     /**
@@ -95,7 +86,13 @@ public enum BoardQuantity {
     }
 
     Finding<Double> of(Fingerboard.Note note, Tuning tuning) {
-        return value.apply(note, tuning);
+        return switch (this) {
+            case LEVEL -> note.lafMaxDb();
+            case DECAY -> note.decayTimeSeconds();
+            case EARLY_DECAY -> note.earlyDecayTimeSeconds();
+            case PITCH -> note.pitchErrorCents(tuning);
+            case CENTROID -> note.result().spectralCentroidHz();
+        };
     }
 
     /** The figure as it stands in a cell. */
