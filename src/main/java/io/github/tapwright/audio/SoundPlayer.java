@@ -37,7 +37,7 @@ public final class SoundPlayer implements SoundOutput, AutoCloseable {
                         + " output"));
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
-            line.open(format, (int) (BUFFER_SECONDS * format.getSampleRate()) * format.getFrameSize());
+            line.open(format, ((int) (BUFFER_SECONDS * format.getSampleRate())) * format.getFrameSize());
             playing = new LineWriting(line, samples, over);
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new RefusedEntryException("the sound output cannot be opened (" + e.getMessage()
