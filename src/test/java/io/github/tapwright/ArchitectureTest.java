@@ -175,8 +175,8 @@ class ArchitectureTest {
 
     @Test
     void screensDoNotKnowEachOther() {
-        for (String screen :
-                List.of("compare", "listening", "notes", "reports", "response", "shelf", "sitting", "timeline")) {
+        for (String screen : List.of(
+                "compare", "listening", "notes", "reports", "response", "shelf", "sitting", "sound", "timeline")) {
             holds(noClasses()
                     .that()
                     .resideInAPackage(ROOT + ".desktop." + screen + "..")
@@ -187,6 +187,7 @@ class ArchitectureTest {
                                     ROOT + ".desktop.part..",
                                     ROOT + ".desktop.plot..",
                                     ROOT + ".desktop.settings..",
+                                    ROOT + ".desktop.sound..",
                                     ROOT + ".desktop.work..")))));
         }
     }

@@ -73,7 +73,8 @@ public class PanBenchmark {
         List<ResponseCurve.Point> points = IntStream.range(0, POINTS)
                 .mapToObj(i -> 60 + 940.0 * i / POINTS)
                 .map(hz -> {
-                    double level = 10 * Math.log10(peak(hz, 100 + number) + peak(hz, 190 + 2 * number) + peak(hz, 380)) - 3;
+                    double level =
+                            10 * Math.log10(peak(hz, 100 + number) + peak(hz, 190 + 2 * number) + peak(hz, 380)) - 3;
                     return new ResponseCurve.Point(hz, level, level - 0.5, level + 0.5);
                 })
                 .toList();

@@ -37,7 +37,8 @@ public final class SoundPlayer implements SoundOutput, AutoCloseable {
                         + " output"));
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
-            line.open(format, ((int) (BUFFER_SECONDS * format.getSampleRate())) * format.getFrameSize());
+            int frames = (int) (BUFFER_SECONDS * format.getSampleRate());
+            line.open(format, frames * format.getFrameSize());
             playing = new LineWriting(line, samples, over);
         } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
             throw new RefusedEntryException("the sound output cannot be opened (" + e.getMessage()

@@ -4,6 +4,7 @@ import io.github.tapwright.desktop.work.Notices;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -30,7 +31,7 @@ public final class DeskApplication extends Application {
         DeskLog log = new DeskLog(folder);
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> log.accept(failure));
         try {
-            OpenDesk desk = OpenDesk.open(folder, Clock.systemDefaultZone());
+            OpenDesk desk = OpenDesk.open(folder, Clock.system(ZoneId.systemDefault()));
             Shell opened = new Shell(desk, new Notices(log), getHostServices()::showDocument);
             shell = opened;
             stage.setScene(opened.scene(WIDTH, HEIGHT));

@@ -23,7 +23,8 @@ final class DeskLog implements Consumer<Throwable> {
         failure.printStackTrace(new PrintWriter(text));
         System.err.println(text);
         try {
-            Files.writeString(file, text + System.lineSeparator(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            Files.writeString(
+                    file, text + System.lineSeparator(), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         } catch (IOException e) {
             System.err.println(file + " cannot be written: " + e.getMessage());
         }

@@ -1,8 +1,5 @@
 package io.github.tapwright.desktop;
 
-import io.github.tapwright.report.MakeReport;
-import io.github.tapwright.report.EditShop;
-import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.OpenedAudio;
@@ -15,7 +12,10 @@ import io.github.tapwright.comparison.listening.ListenBlind;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
-import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.sitting.SittingUseCases;
+import io.github.tapwright.report.EditShop;
+import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.CutStretch;
@@ -135,9 +135,9 @@ public final class OpenDesk implements AutoCloseable {
         return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
     }
 
-    SittingModel.UseCases makeSitting() {
+    SittingUseCases makeSitting() {
         CaptureStore captures = archive.captures();
-        return new SittingModel.UseCases(
+        return new SittingUseCases(
                 listInstruments(),
                 listSittings(),
                 showSitting(),

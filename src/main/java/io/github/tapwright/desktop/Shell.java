@@ -1,16 +1,15 @@
 package io.github.tapwright.desktop;
 
-import io.github.tapwright.report.ReportSubject;
-import io.github.tapwright.desktop.reports.ShopModel;
-import io.github.tapwright.desktop.reports.ReportsView;
-import io.github.tapwright.desktop.reports.ReportsModel;
-import io.github.tapwright.desktop.compare.GroupsModel;
 import io.github.tapwright.desktop.compare.CompareModel;
 import io.github.tapwright.desktop.compare.CompareView;
+import io.github.tapwright.desktop.compare.GroupsModel;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.listening.ListeningView;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.notes.NotesView;
+import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.reports.ReportsView;
+import io.github.tapwright.desktop.reports.ShopModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -25,6 +24,7 @@ import io.github.tapwright.desktop.timeline.TimelineView;
 import io.github.tapwright.desktop.work.BackgroundWork;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;

@@ -46,7 +46,9 @@ final class ShellView {
         this.settings = settings;
         this.notices = notices;
         ToggleGroup group = new ToggleGroup();
-        this.buttons = IntStream.range(0, screens.size()).mapToObj(i -> button(i, group)).toList();
+        this.buttons = IntStream.range(0, screens.size())
+                .mapToObj(i -> button(i, group))
+                .toList();
         node.setLeft(side());
         noticeStrip.getStyleClass().add("notice-strip");
         jobStrip.getStyleClass().add("job-strip");
@@ -101,11 +103,14 @@ final class ShellView {
 
     private Region side() {
         Button light = Parts.button(
-                "Light or dark", "Changes between light and dark (Ctrl+D)", () -> settings.change(
-                        settings.now().get().inOtherLight()));
-        Button units = Parts.button("°C or °F", "Changes the unit of temperatures", () -> settings.change(settings.now()
-                .get()
-                .in(settings.units() == Units.CELSIUS ? Units.FAHRENHEIT : Units.CELSIUS)));
+                "Light or dark",
+                "Changes between light and dark (Ctrl+D)",
+                () -> settings.change(settings.now().get().inOtherLight()));
+        Button units = Parts.button(
+                "°C or °F",
+                "Changes the unit of temperatures",
+                () -> settings.change(
+                        settings.now().get().in(settings.units() == Units.CELSIUS ? Units.FAHRENHEIT : Units.CELSIUS)));
         List.of(light, units).forEach(b -> {
             b.setMaxWidth(Double.MAX_VALUE);
             b.getStyleClass().add("flat");
@@ -131,8 +136,7 @@ final class ShellView {
         bar.setAccessibleText("Progress");
         bar.progressProperty().bind(job.share());
         bar.setPrefWidth(110);
-        jobStrip.getChildren()
-                .setAll(words, bar, Parts.button("Give up", "Ends what is being done", job::giveUp));
+        jobStrip.getChildren().setAll(words, bar, Parts.button("Give up", "Ends what is being done", job::giveUp));
     }
 
     private void showNotice(Optional<Notice> notice) {

@@ -45,7 +45,8 @@ class MigrationTest {
         }
 
         Path backup = onlyFile(archive().resolve("backups"));
-        assertThat(backup.getFileName().toString()).startsWith("before-leaving-version-" + NEWEST + "-20260314-092653-");
+        assertThat(backup.getFileName().toString())
+                .startsWith("before-leaving-version-" + NEWEST + "-20260314-092653-");
         Path old = Files.createDirectory(folder.resolve("old"));
         Files.copy(backup, old.resolve("tapwright.db"));
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
@@ -164,7 +165,8 @@ class MigrationTest {
 
         assertThatExceptionOfType(ArchiveException.class)
                 .isThrownBy(() -> Archive.open(archive(), Workshop.CLOCK))
-                .withMessageContaining("has version " + (NEWEST + 1) + ", this program knows up to " + NEWEST + "; use the newer program");
+                .withMessageContaining("has version " + (NEWEST + 1) + ", this program knows up to " + NEWEST
+                        + "; use the newer program");
     }
 
     @Test

@@ -116,14 +116,15 @@ final class Hand {
 
     private static Stream<Node> all(Node node) {
         return node instanceof Parent parent
-                ? Stream.concat(Stream.of(node), parent.getChildrenUnmodifiable().stream().flatMap(Hand::all))
+                ? Stream.concat(
+                        Stream.of(node),
+                        parent.getChildrenUnmodifiable().stream().flatMap(Hand::all))
                 : Stream.of(node);
     }
 
     /** Something by the name a screen reader speaks. */
     Optional<Node> find(String accessibleText) {
-        return onScreen(() -> shown()
-                .filter(n -> accessibleText.equals(n.getAccessibleText()))
+        return onScreen(() -> shown().filter(n -> accessibleText.equals(n.getAccessibleText()))
                 .findFirst());
     }
 
@@ -134,8 +135,8 @@ final class Hand {
 
     /** Whether a text stands somewhere on the screen. */
     boolean reads(String part) {
-        return onScreen(() -> shown()
-                .anyMatch(n -> n instanceof Labeled l && l.getText() != null && l.getText().contains(part)));
+        return onScreen(() -> shown().anyMatch(n ->
+                n instanceof Labeled l && l.getText() != null && l.getText().contains(part)));
     }
 
     void waitFor(String part) {
@@ -154,8 +155,7 @@ final class Hand {
     }
 
     private Optional<Node> labelled(String text) {
-        return onScreen(() -> shown()
-                .filter(n -> n instanceof Labeled l && text.equals(l.getText()))
+        return onScreen(() -> shown().filter(n -> n instanceof Labeled l && text.equals(l.getText()))
                 .findFirst());
     }
 
@@ -213,8 +213,7 @@ final class Hand {
 
     /** What stands on the buttons of the screens, from the top. */
     List<String> screenNames() {
-        return onScreen(() -> shown()
-                .filter(n -> n.getStyleClass().contains("screen-button"))
+        return onScreen(() -> shown().filter(n -> n.getStyleClass().contains("screen-button"))
                 .map(Node::getAccessibleText)
                 .toList());
     }
@@ -227,15 +226,17 @@ final class Hand {
 
     /** Fails if something one can use has no name a screen reader could speak. */
     void requireNames(String screen) {
-        List<String> nameless = onScreen(() -> shown()
-                .filter(n -> n instanceof ButtonBase
+        List<String> nameless = onScreen(() -> shown().filter(n -> n instanceof ButtonBase
                         || n instanceof TextInputControl
                         || n instanceof ComboBoxBase
                         || n instanceof ListView
                         || n instanceof TableView)
                 .filter(n -> !isPartOfAnother(n))
-                .filter(n -> n.getAccessibleText() == null || n.getAccessibleText().isBlank())
-                .filter(n -> !(n instanceof Labeled l) || l.getText() == null || l.getText().isBlank())
+                .filter(n ->
+                        n.getAccessibleText() == null || n.getAccessibleText().isBlank())
+                .filter(n -> !(n instanceof Labeled l)
+                        || l.getText() == null
+                        || l.getText().isBlank())
                 .map(Node::toString)
                 .toList());
         if (!nameless.isEmpty()) {

@@ -8,7 +8,7 @@ import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
-import io.github.tapwright.desktop.sitting.SittingModel;
+import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.desktop.work.Notices;
@@ -216,7 +216,7 @@ public final class TestDesk implements AutoCloseable {
         return CLOCK;
     }
 
-    public SittingModel.UseCases makeSitting() {
+    public SittingUseCases makeSitting() {
         return desk.makeSitting();
     }
 

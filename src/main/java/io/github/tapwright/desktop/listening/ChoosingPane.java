@@ -136,7 +136,7 @@ final class ChoosingPane {
     }
 
     private Node start() {
-        Button begin = Parts.button("_Begin listening", "Matches the sounds and asks the first question", model::begin);
+        Button begin = Parts.button("_Start listening", "Matches the sounds and asks the first question", model::begin);
         begin.getStyleClass().add("accent");
         begin.disableProperty().bind(Bindings.size(model.chosen()).lessThan(2));
         HBox row = Parts.row(

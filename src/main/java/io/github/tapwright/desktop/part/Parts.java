@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.part;
 
 import java.util.Collection;
+import java.util.function.Function;
 import javafx.beans.property.Property;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -19,7 +20,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
-import java.util.function.Function;
 
 /** Controls as every screen uses them, each with the name a screen reader speaks. */
 public final class Parts {

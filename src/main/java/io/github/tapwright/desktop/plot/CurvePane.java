@@ -161,17 +161,16 @@ public final class CurvePane extends Region {
     private void press(KeyEvent event) {
         CurveWindow now = window();
         double middleHz = Math.sqrt(now.lowHz() * now.highHz());
-        Optional<CurveWindow> next =
-                switch (event.getCode()) {
-                    case LEFT -> Optional.of(now.slid(-STEP, 0));
-                    case RIGHT -> Optional.of(now.slid(STEP, 0));
-                    case UP -> Optional.of(now.slid(0, STEP));
-                    case DOWN -> Optional.of(now.slid(0, -STEP));
-                    case PLUS, ADD, EQUALS -> Optional.of(now.closer(CLOSER, middleHz));
-                    case MINUS, SUBTRACT -> Optional.of(now.closer(1 / CLOSER, middleHz));
-                    case DIGIT0, NUMPAD0, HOME -> Optional.of(drawing.everything());
-                    default -> Optional.empty();
-                };
+        Optional<CurveWindow> next = switch (event.getCode()) {
+            case LEFT -> Optional.of(now.slid(-STEP, 0));
+            case RIGHT -> Optional.of(now.slid(STEP, 0));
+            case UP -> Optional.of(now.slid(0, STEP));
+            case DOWN -> Optional.of(now.slid(0, -STEP));
+            case PLUS, ADD, EQUALS -> Optional.of(now.closer(CLOSER, middleHz));
+            case MINUS, SUBTRACT -> Optional.of(now.closer(1 / CLOSER, middleHz));
+            case DIGIT0, NUMPAD0, HOME -> Optional.of(drawing.everything());
+            default -> Optional.empty();
+        };
         if (next.isPresent() && !event.isShortcutDown()) {
             move(next.get());
             event.consume();
@@ -182,8 +181,7 @@ public final class CurvePane extends Region {
         if (getWidth() < 1 || getHeight() < 1) {
             return;
         }
-        CurveSheet drawn =
-                drawing.draw(window(), getWidth(), getHeight(), Pixels.scaleOf(this), light.getValue());
+        CurveSheet drawn = drawing.draw(window(), getWidth(), getHeight(), Pixels.scaleOf(this), light.getValue());
         sheet = Optional.of(drawn);
         view.setImage(Pixels.image(drawn.raster()));
         view.setFitWidth(getWidth());

@@ -22,7 +22,7 @@ final class Pixels {
     static Image image(Raster raster) {
         IntBuffer buffer = IntBuffer.allocate(raster.width() * raster.height());
         raster.copyTo(buffer.array());
-        return new WritableImage(new PixelBuffer<>(
-                raster.width(), raster.height(), buffer, PixelFormat.getIntArgbPreInstance()));
+        return new WritableImage(
+                new PixelBuffer<>(raster.width(), raster.height(), buffer, PixelFormat.getIntArgbPreInstance()));
     }
 }

@@ -22,10 +22,8 @@ final class OverlayCell extends ListCell<SittingSummary> {
             setGraphic(null);
             return;
         }
-        boolean lookedAt = model.sitting()
-                .get()
-                .filter(s -> s.id().equals(sitting.id()))
-                .isPresent();
+        boolean lookedAt =
+                model.sitting().get().filter(s -> s.id().equals(sitting.id())).isPresent();
         tick.setText(model.title(sitting) + (lookedAt ? " (looked at)" : ""));
         tick.setAccessibleText("Lay over " + model.title(sitting));
         tick.setDisable(lookedAt);

@@ -103,9 +103,11 @@ public final class ResponseModel {
     /** Lists anew what can be looked at. */
     public void refresh() {
         work.start(
-                new Job<>("Listing sittings", progress -> listSittings.all().stream()
-                        .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
-                        .toList()),
+                new Job<>(
+                        "Listing sittings",
+                        progress -> listSittings.all().stream()
+                                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                                .toList()),
                 choices::setAll);
     }
 
@@ -116,7 +118,10 @@ public final class ResponseModel {
      */
     public void open(SittingId id) {
         work.start(
-                new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps()), shown -> {
+                new Job<>(
+                        "Reading sitting " + id,
+                        progress -> showSitting.show(id).requireTaps()),
+                shown -> {
                     overlays.removeIf(o -> o.id().equals(shown.id()));
                     sitting.set(Optional.of(shown));
                 });
@@ -132,7 +137,9 @@ public final class ResponseModel {
         overlays.removeIf(o -> o.id().equals(id));
         if (laid && sitting.get().filter(s -> s.id().equals(id)).isEmpty()) {
             work.start(
-                    new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps()),
+                    new Job<>(
+                            "Reading sitting " + id,
+                            progress -> showSitting.show(id).requireTaps()),
                     overlays::add);
         }
     }
@@ -158,7 +165,10 @@ public final class ResponseModel {
     }
 
     private Optional<Trace> trace(Sitting of) {
-        return of.latest().taps().flatMap(t -> t.curve()).map(curve -> new Trace(title(of), curve, CurvePicture.marks(of)));
+        return of.latest()
+                .taps()
+                .flatMap(t -> t.curve())
+                .map(curve -> new Trace(title(of), curve, CurvePicture.marks(of)));
     }
 
     /**
@@ -237,8 +247,7 @@ public final class ResponseModel {
         SittingId id = of.orElseThrow().id();
         work.start(
                 new Job<>("Analysing sitting " + id + " anew", progress -> {
-                    reanalyseSitting.reanalyse(
-                            id, Optional.of(settings.get().toggled(SetAside.of(strike))), progress);
+                    reanalyseSitting.reanalyse(id, Optional.of(settings.get().toggled(SetAside.of(strike))), progress);
                     return showSitting.show(id);
                 }),
                 fresh -> {

@@ -199,8 +199,7 @@ public final class ResponseView {
         InvalidationListener changed = o -> list.refresh();
         model.overlays().addListener(changed);
         model.sitting().addListener(changed);
-        return new VBox(
-                6, Parts.paragraph("Ticked sittings lie over the curve, each with a line of its own."), list);
+        return new VBox(6, Parts.paragraph("Ticked sittings lie over the curve, each with a line of its own."), list);
     }
 
     private void savePicture() {
@@ -209,14 +208,18 @@ public final class ResponseView {
 
     private void show() {
         Optional<Sitting> sitting = model.sitting().get();
-        title.setText(sitting.map(s -> "Response of " + model.title(s)).orElse("Response: open a sitting on the shelf"));
+        title.setText(
+                sitting.map(s -> "Response of " + model.title(s)).orElse("Response: open a sitting on the shelf"));
         curves.show(model.traces());
         ShownResonance selected = resonances.getSelectionModel().getSelectedItem();
         resonances.setItems(FXCollections.observableArrayList(model.resonances()));
         if (selected != null) {
-            resonances.getSelectionModel().select(Math.min(selected.ordinal(), resonances.getItems().size()) - 1);
+            resonances
+                    .getSelectionModel()
+                    .select(Math.min(selected.ordinal(), resonances.getItems().size()) - 1);
         }
-        List<Strike> struck = sitting.flatMap(s -> s.latest().taps()).map(t -> t.strikes()).orElse(List.of());
+        List<Strike> struck =
+                sitting.flatMap(s -> s.latest().taps()).map(t -> t.strikes()).orElse(List.of());
         strikes.setItems(FXCollections.observableArrayList(struck));
         remark.setText(remark(sitting));
     }

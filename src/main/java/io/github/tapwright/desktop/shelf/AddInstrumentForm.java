@@ -40,7 +40,8 @@ final class AddInstrumentForm {
                 8,
                 8,
                 Parts.named("Shop number", number),
-                Parts.named("Kind", Parts.choice("Kind", List.of(InstrumentKind.values()), InstrumentKind::words, kind)),
+                Parts.named(
+                        "Kind", Parts.choice("Kind", List.of(InstrumentKind.values()), InstrumentKind::words, kind)),
                 Parts.named("Soundboard", constructionBox()),
                 Parts.named("Name in the shop", nicknameField),
                 Parts.button("_Add", "Puts the instrument on the shelf", this::add));

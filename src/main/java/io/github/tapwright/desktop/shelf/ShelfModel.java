@@ -107,8 +107,7 @@ public final class ShelfModel {
         Map<ShopNumber, List<SittingSummary>> byInstrument =
                 listSittings.all().stream().collect(Collectors.groupingBy(SittingSummary::instrument));
         return listInstruments.list().stream()
-                .map(i -> new ShelfRow(
-                        i, latestFirst(byInstrument.getOrDefault(i.shopNumber(), List.of())), List.of()))
+                .map(i -> new ShelfRow(i, latestFirst(byInstrument.getOrDefault(i.shopNumber(), List.of())), List.of()))
                 .toList();
     }
 

@@ -68,7 +68,9 @@ public record ShelfRow(Instrument instrument, List<SittingSummary> sittings, Lis
     boolean answers(String search) {
         String all = (instrument.shopNumber() + " " + nature() + " "
                         + instrument.nickname().orElse("") + " "
-                        + latest().flatMap(SittingSummary::stage).map(Stage::words).orElse(""))
+                        + latest().flatMap(SittingSummary::stage)
+                                .map(Stage::words)
+                                .orElse(""))
                 .toLowerCase(Locale.ROOT);
         return Stream.of(search.toLowerCase(Locale.ROOT).strip().split("\\s+")).allMatch(all::contains);
     }
@@ -79,7 +81,11 @@ public record ShelfRow(Instrument instrument, List<SittingSummary> sittings, Lis
 
     /** The curve of a sitting thinned to a sketch: the highest level within each step. */
     static List<Double> sketch(Sitting sitting) {
-        return sitting.latest().taps().flatMap(t -> t.curve()).map(ShelfRow::sketch).orElse(List.of());
+        return sitting.latest()
+                .taps()
+                .flatMap(t -> t.curve())
+                .map(ShelfRow::sketch)
+                .orElse(List.of());
     }
 
     private static List<Double> sketch(ResponseCurve curve) {

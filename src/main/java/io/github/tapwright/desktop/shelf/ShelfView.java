@@ -121,8 +121,14 @@ public final class ShelfView {
     }
 
     private void show(ShelfRow row) {
-        chosen.setText(row == null ? "" : "Instrument " + row.instrument().shopNumber()
-                + row.instrument().nickname().map(n -> " “" + n + "”").orElse(""));
+        chosen.setText(
+                row == null
+                        ? ""
+                        : "Instrument " + row.instrument().shopNumber()
+                                + row.instrument()
+                                        .nickname()
+                                        .map(n -> " “" + n + "”")
+                                        .orElse(""));
         nature.setText(row == null ? "" : row.nature());
         sittings.setItems(FXCollections.observableArrayList(row == null ? List.of() : row.sittings()));
         sittings.getSelectionModel().selectFirst();
@@ -138,7 +144,8 @@ public final class ShelfView {
                 "Sittings of the chosen instrument",
                 "No sitting yet. Press New sitting, or drop recordings on the instrument.",
                 Parts.column("When", 130, false, s -> s.takenAt().text(zone)),
-                Parts.column("Stage", 110, false, s -> s.stage().map(Stage::words).orElse("unknown")),
+                Parts.column(
+                        "Stage", 110, false, s -> s.stage().map(Stage::words).orElse("unknown")),
                 Parts.column("For", 60, false, SittingSummary::procedure),
                 Parts.column("Air", 80, false, ShelfView::air),
                 Parts.column("Found", 200, false, ShelfView::resonances));
@@ -212,7 +219,9 @@ public final class ShelfView {
                 if (row != null && e.getDragboard().hasFiles()) {
                     ways.begin(
                             row.instrument().shopNumber(),
-                            e.getDragboard().getFiles().stream().map(File::toPath).toList());
+                            e.getDragboard().getFiles().stream()
+                                    .map(File::toPath)
+                                    .toList());
                     e.setDropCompleted(true);
                     e.consume();
                 }
@@ -230,7 +239,10 @@ public final class ShelfView {
             }
             Label number = Parts.heading(
                     row.instrument().shopNumber()
-                            + row.instrument().nickname().map(n -> " “" + n + "”").orElse(""),
+                            + row.instrument()
+                                    .nickname()
+                                    .map(n -> " “" + n + "”")
+                                    .orElse(""),
                     "shelf-number");
             Label last = new Label(row.lastSitting(zone));
             last.getStyleClass().add("quiet");

@@ -19,7 +19,8 @@ final class Sketch extends Pane {
         line.getStyleClass().add("sketch");
         for (int i = 0; i < levelsDb.size(); i++) {
             double level = Math.max(DEEPEST_DB, levelsDb.get(i));
-            line.getPoints().addAll(WIDTH * i / Math.max(1, levelsDb.size() - 1), 2 + (HEIGHT - 4) * level / DEEPEST_DB);
+            line.getPoints()
+                    .addAll(WIDTH * i / Math.max(1, levelsDb.size() - 1), 2 + (HEIGHT - 4) * level / DEEPEST_DB);
         }
         getChildren().add(line);
     }

@@ -24,9 +24,10 @@ final class ConditionsPane {
         GridPane now = grid();
         TextField temperature = field("Temperature", "read it now", form.temperature);
         VBox named = Parts.named("Temperature (" + settings.units().sign() + ")", temperature);
-        settings.now().addListener((o, before, after) -> ((javafx.scene.control.Label)
-                        named.getChildren().get(0))
-                .setText("Temperature (" + after.units().sign() + ")"));
+        settings.now()
+                .addListener((o, before, after) -> ((javafx.scene.control.Label)
+                                named.getChildren().get(0))
+                        .setText("Temperature (" + after.units().sign() + ")"));
         now.add(named, 0, 0);
         now.add(asked("Relative humidity (%)", "read it now", form.humidity), 1, 0);
         now.add(asked("Hours in this air", "such as 24", form.rested), 0, 1);
@@ -81,7 +82,8 @@ final class ConditionsPane {
         List<Optional<T>> choices = Stream.concat(
                         Stream.of(Optional.<T>empty()), Stream.of(values).map(Optional::of))
                 .toList();
-        ComboBox<Optional<T>> box = Parts.choice(name, choices, c -> c.map(words).orElse("not said"), value);
+        ComboBox<Optional<T>> box =
+                Parts.choice(name, choices, c -> c.map(words).orElse("not said"), value);
         box.setMaxWidth(Double.MAX_VALUE);
         return box;
     }

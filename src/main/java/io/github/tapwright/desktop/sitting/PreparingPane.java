@@ -95,8 +95,7 @@ final class PreparingPane {
                 Parts.row(
                         Parts.named("Input", input),
                         Parts.named(
-                                "Read as",
-                                Parts.choice("Format", LiveFormat.all(), LiveFormat::text, model.format()))),
+                                "Read as", Parts.choice("Format", LiveFormat.all(), LiveFormat::text, model.format()))),
                 Parts.row(
                         start,
                         Parts.button(
@@ -112,7 +111,11 @@ final class PreparingPane {
         Button keep = Parts.button("_Keep them", "Copies them into the archive and analyses them", model::keepFiles);
         keep.getStyleClass().add("accent");
         parts.add(Parts.row(
-                keep, Parts.button("_Rather record", "Forgets these files", () -> model.files().clear())));
+                keep,
+                Parts.button(
+                        "_Rather record",
+                        "Forgets these files",
+                        () -> model.files().clear())));
         return parts;
     }
 
@@ -145,7 +148,7 @@ final class PreparingPane {
                 Parts.spring(),
                 Parts.button(
                         "Keep it", "Makes a sitting of it, with what was written down then", () -> model.recover(left)),
-                Parts.button("Put it aside", "Makes no sitting of it; the file stays", () ->
-                        model.setAside(left.id())));
+                Parts.button(
+                        "Put it aside", "Makes no sitting of it; the file stays", () -> model.setAside(left.id())));
     }
 }

@@ -1,7 +1,6 @@
 package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.comparison.BenchStudy;
-import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
@@ -9,30 +8,25 @@ import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.ListInstruments;
-import io.github.tapwright.sitting.ListSittings;
-import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.InputDevice;
-import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
-import io.github.tapwright.sitting.live.LiveRecording;
 import io.github.tapwright.sitting.live.LiveRequest;
 import io.github.tapwright.sitting.live.LiveView;
-import io.github.tapwright.sitting.live.RecordLive;
 import io.github.tapwright.tap.Strike;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -43,27 +37,7 @@ import javafx.collections.ObservableList;
 /** A visit to the microphone, from setting up to the kept sitting. */
 public final class SittingModel implements AutoCloseable {
 
-    /** How far a visit has come. */
-    public enum Step {
-        /** Setting up and writing down. */
-        PREPARING,
-        /** The microphone is open. */
-        RECORDING,
-        /** The recording is on disk and waits to be kept. */
-        RECORDED
-    }
-
-    /** What a sitting is made with. */
-    public record UseCases(
-            ListInstruments listInstruments,
-            ListSittings listSittings,
-            ShowSitting showSitting,
-            AddSitting addSitting,
-            RecordLive recordLive,
-            KeepCapture keepCapture,
-            StudyBench studyBench) {}
-
-    private final UseCases use;
+    private final SittingUseCases use;
     private final SettingsModel settings;
     private final Work work;
     private final Notices notices;
@@ -73,14 +47,13 @@ public final class SittingModel implements AutoCloseable {
     private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<InputDevice>> device = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<LiveFormat> format = new SimpleObjectProperty<>(LiveFormat.STANDARD);
-    private final ReadOnlyObjectWrapper<Step> step = new ReadOnlyObjectWrapper<>(Step.PREPARING);
-    private final ReadOnlyObjectWrapper<Optional<LiveView>> live = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<VisitStep> step = new ReadOnlyObjectWrapper<>(VisitStep.PREPARING);
+    private final OpenMicrophone microphone = new OpenMicrophone();
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObservableList<InputDevice> devices = FXCollections.observableArrayList();
     private final ObservableList<Path> files = FXCollections.observableArrayList();
     private final ObservableList<LeftCapture> waiting = FXCollections.observableArrayList();
     private final ObservableList<SittingId> setUps = FXCollections.observableArrayList();
-    private Optional<LiveRecording> recording = Optional.empty();
 
     /**
      * A visit nobody has begun.
@@ -92,7 +65,7 @@ public final class SittingModel implements AutoCloseable {
      * @param kept runs with each sitting that was kept
      */
     public SittingModel(
-            UseCases use, SettingsModel settings, Work work, Notices notices, Consumer<Sitting> kept) {
+            SittingUseCases use, SettingsModel settings, Work work, Notices notices, Consumer<Sitting> kept) {
         this.use = use;
         this.settings = settings;
         this.work = work;
@@ -152,7 +125,7 @@ public final class SittingModel implements AutoCloseable {
      *
      * @return the step
      */
-    public ReadOnlyObjectProperty<Step> step() {
+    public ReadOnlyObjectProperty<VisitStep> step() {
         return step.getReadOnlyProperty();
     }
 
@@ -162,7 +135,7 @@ public final class SittingModel implements AutoCloseable {
      * @return empty while preparing
      */
     public ReadOnlyObjectProperty<Optional<LiveView>> live() {
-        return live.getReadOnlyProperty();
+        return microphone.live();
     }
 
     /**
@@ -213,9 +186,11 @@ public final class SittingModel implements AutoCloseable {
     /** Lists instruments, inputs and waiting recordings anew. */
     public void refresh() {
         work.start(
-                new Job<>("Listing instruments", progress -> use.listInstruments.list().stream()
-                        .map(Instrument::shopNumber)
-                        .toList()),
+                new Job<>(
+                        "Listing instruments",
+                        progress -> use.listInstruments().list().stream()
+                                .map(Instrument::shopNumber)
+                                .toList()),
                 listed -> {
                     Optional<ShopNumber> chosen = instrument.get();
                     instruments.setAll(listed);
@@ -227,11 +202,7 @@ public final class SittingModel implements AutoCloseable {
 
     /** Looks for inputs anew, after one was plugged in. */
     public void refreshDevices() {
-        work.start(new Job<>("Looking for inputs", progress -> use.recordLive.devices()), devices::setAll);
-    }
-
-    private void refreshWaiting() {
-        work.start(new Job<>("Looking for recordings", progress -> use.keepCapture.waiting()), waiting::setAll);
+        work.start(new Job<>("Looking for inputs", progress -> use.recordLive().devices()), devices::setAll);
     }
 
     /**
@@ -241,7 +212,7 @@ public final class SittingModel implements AutoCloseable {
      * @param recordings made elsewhere; none to record anew
      */
     public void begin(ShopNumber of, List<Path> recordings) {
-        if (step.get() == Step.PREPARING) {
+        if (step.get() == VisitStep.PREPARING) {
             instrument.set(Optional.of(of));
             files.setAll(recordings);
         } else {
@@ -256,26 +227,26 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private Optional<Conditions> lastConditions(ShopNumber of) {
-        return use.listSittings.of(of).stream()
+        return use.listSittings().of(of).stream()
                 .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
-                .map(s -> use.showSitting.show(s.id()).conditions());
+                .map(s -> use.showSitting().show(s.id()).conditions());
     }
 
     /** Opens the microphone; from now on everything heard goes to the disk. */
     public void record() {
-        if (step.get() != Step.PREPARING) {
+        if (step.get() != VisitStep.PREPARING) {
             return;
         }
         typed().ifPresent(conditions -> {
             try {
-                LiveRecording started = use.recordLive.start(new LiveRequest(
-                        chosen(),
-                        plan.get().procedure(),
-                        conditions,
-                        device.get().map(InputDevice::name),
-                        format.get()));
-                recording = Optional.of(started);
-                step.set(Step.RECORDING);
+                microphone.open(use.recordLive()
+                        .start(new LiveRequest(
+                                chosen(),
+                                plan.get().procedure(),
+                                conditions,
+                                device.get().map(InputDevice::name),
+                                format.get())));
+                step.set(VisitStep.RECORDING);
                 look();
             } catch (RuntimeException e) {
                 notices.failed("Opening the microphone", e);
@@ -298,21 +269,24 @@ public final class SittingModel implements AutoCloseable {
         return instrument.get().orElseThrow(() -> new RefusedEntryException("Choose an instrument first"));
     }
 
+    private void refreshWaiting() {
+        work.start(
+                new Job<>(
+                        "Looking for recordings", progress -> use.keepCapture().waiting()),
+                waiting::setAll);
+    }
+
     /** Looks at the running recording; to be called some times a second. */
     public void look() {
-        recording.filter(r -> step.get() == Step.RECORDING).ifPresent(r -> {
-            LiveView now = r.view();
-            live.set(Optional.of(now));
-            if (!now.running()) {
-                now.trouble().ifPresent(notices::trouble);
-                stop();
-            }
-        });
+        if (step.get() == VisitStep.RECORDING && !microphone.look()) {
+            microphone.live().get().flatMap(LiveView::trouble).ifPresent(notices::trouble);
+            stop();
+        }
     }
 
     /** Sets the last used strike aside; the sound itself stays. */
     public void undoStrike() {
-        recording.flatMap(LiveRecording::undoLastStrike).ifPresent(strike -> {
+        microphone.undoStrike().ifPresent(strike -> {
             notices.say("Set the last strike aside", () -> toggle(strike));
             look();
         });
@@ -324,39 +298,36 @@ public final class SittingModel implements AutoCloseable {
      * @param strike which
      */
     public void toggle(Strike strike) {
-        recording.ifPresent(r -> {
-            r.toggle(strike);
-            look();
-        });
+        microphone.toggle(strike);
+        look();
     }
 
     /** Ends the recording; all of it is on disk then. */
     public void stop() {
-        recording.filter(r -> step.get() == Step.RECORDING).ifPresent(r -> {
-            live.set(Optional.of(r.stop()));
-            step.set(Step.RECORDED);
-            refreshWaiting();
-            if (plan.get() == Plan.ROOM_CHECK) {
-                endRoomCheck();
-            }
-        });
-    }
-
-    /** The room is no instrument; its recording is put out of the way, and what it told stays on the screen. */
-    private void endRoomCheck() {
-        recording.ifPresent(r -> setAside(r.id()));
+        if (step.get() != VisitStep.RECORDING) {
+            return;
+        }
+        microphone.stop();
+        step.set(VisitStep.RECORDED);
+        refreshWaiting();
+        if (plan.get() == Plan.ROOM_CHECK) {
+            // The room is no instrument; its recording is put out of the way, what it told stays on the screen.
+            microphone.recorded().ifPresent(this::setAside);
+        }
     }
 
     /** Keeps the recording as a sitting, with the conditions as they read now. */
     public void keep() {
-        recording.filter(r -> step.get() == Step.RECORDED).ifPresent(r -> keep(r.id(), typed()));
+        microphone
+                .recorded()
+                .filter(id -> step.get() == VisitStep.RECORDED)
+                .ifPresent(id -> typed().ifPresent(known -> keep(id, notes -> notes.with(known))));
     }
 
-    private void keep(CaptureId id, Optional<Conditions> conditions) {
-        conditions.ifPresent(known -> work.start(
-                new Job<>("Keeping the recording", progress ->
-                        use.keepCapture.keep(id, notes -> notes.with(known), progress)),
-                this::finish));
+    private void keep(CaptureId id, UnaryOperator<CaptureNotes> change) {
+        work.start(
+                new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)),
+                this::finish);
     }
 
     /**
@@ -365,31 +336,36 @@ public final class SittingModel implements AutoCloseable {
      * @param left which
      */
     public void recover(LeftCapture left) {
-        work.start(
-                new Job<>("Keeping the recording", progress -> use.keepCapture.keep(left.id(), notes -> notes, progress)),
-                this::finish);
+        keep(left.id(), notes -> notes);
     }
 
     /** Keeps recordings made elsewhere as a sitting. */
     public void keepFiles() {
         List<Path> chosen = List.copyOf(files);
         typed().ifPresent(conditions -> work.start(
-                new Job<>("Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"), progress ->
-                        use.addSitting.add(
-                                new SittingRequest(
-                                        chosen(), Optional.empty(), conditions, chosen, plan.get().procedure()),
-                                progress)),
+                new Job<>(
+                        "Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"),
+                        progress -> use.addSitting()
+                                .add(
+                                        new SittingRequest(
+                                                chosen(),
+                                                Optional.empty(),
+                                                conditions,
+                                                chosen,
+                                                plan.get().procedure()),
+                                        progress)),
                 this::finish));
     }
 
     private void finish(Sitting sitting) {
         boolean study = plan.get() == Plan.REPEATABILITY;
         files.clear();
-        restart();
+        endVisit();
         refreshWaiting();
         if (study) {
             setUps.add(sitting.id());
-            notices.say("Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
+            notices.say(
+                    "Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
         } else {
             notices.say("Kept as sitting " + sitting.id());
             kept.accept(sitting);
@@ -399,7 +375,7 @@ public final class SittingModel implements AutoCloseable {
     /** Keeps the study of the set-ups recorded so far. */
     public void keepStudy() {
         List<SittingId> ids = List.copyOf(setUps);
-        work.start(new Job<>("Keeping the study", progress -> use.studyBench.keep(ids)), (BenchStudy study) -> {
+        work.start(new Job<>("Keeping the study", progress -> use.studyBench().keep(ids)), (BenchStudy study) -> {
             setUps.clear();
             notices.say("Kept: from now on comparisons know how far setting up alone moves the numbers");
         });
@@ -407,8 +383,8 @@ public final class SittingModel implements AutoCloseable {
 
     /** Puts the recording out of the way without a sitting; its file stays. */
     public void discard() {
-        recording.filter(r -> step.get() == Step.RECORDED).ifPresent(r -> setAside(r.id()));
-        restart();
+        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(this::setAside);
+        endVisit();
     }
 
     /**
@@ -417,28 +393,25 @@ public final class SittingModel implements AutoCloseable {
      * @param id which
      */
     public void setAside(CaptureId id) {
-        work.start(new Job<>("Setting the recording aside", progress -> use.keepCapture.setAside(id)), where -> {
-            notices.say("The recording lies in " + where);
-            refreshWaiting();
-        });
+        work.start(
+                new Job<>(
+                        "Setting the recording aside",
+                        progress -> use.keepCapture().setAside(id)),
+                where -> {
+                    notices.say("The recording lies in " + where);
+                    refreshWaiting();
+                });
     }
 
-    /** Goes back to preparing once a room check was read. */
+    /** Goes back to preparing. What was recorded stays on disk. */
     public void endVisit() {
-        if (step.get() == Step.RECORDED && plan.get() == Plan.ROOM_CHECK) {
-            restart();
-        }
-    }
-
-    private void restart() {
-        recording = Optional.empty();
-        live.set(Optional.empty());
-        step.set(Step.PREPARING);
+        microphone.forget();
+        step.set(VisitStep.PREPARING);
     }
 
     /** Ends a recording under way; it waits on disk and is offered at the next start. */
     @Override
     public void close() {
-        recording.ifPresent(LiveRecording::close);
+        microphone.close();
     }
 }

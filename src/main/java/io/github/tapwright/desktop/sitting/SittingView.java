@@ -11,7 +11,6 @@ import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.live.LiveView;
-import io.github.tapwright.sitting.live.Loss;
 import io.github.tapwright.sitting.live.MoreTaps;
 import io.github.tapwright.sitting.live.TapsSoFar;
 import io.github.tapwright.statistics.Figures;
@@ -99,7 +98,7 @@ public final class SittingView {
         start.requestFocus();
     }
 
-    private void arrange(SittingModel.Step step) {
+    private void arrange(VisitStep step) {
         switch (step) {
             case PREPARING -> {
                 looking.stop();
@@ -107,12 +106,13 @@ public final class SittingView {
             }
             case RECORDING -> {
                 looking.play();
-                centre.getChildren().setAll(running(List.of(
-                        Parts.button("_Stop", "Ends the recording; all of it is on the disk", model::stop),
-                        Parts.button(
-                                "_Undo last strike",
-                                "Sets the last used strike aside; the sound itself stays",
-                                model::undoStrike))));
+                centre.getChildren()
+                        .setAll(running(List.of(
+                                Parts.button("_Stop", "Ends the recording; all of it is on the disk", model::stop),
+                                Parts.button(
+                                        "_Undo last strike",
+                                        "Sets the last used strike aside; the sound itself stays",
+                                        model::undoStrike))));
             }
             case RECORDED -> {
                 looking.stop();
@@ -190,7 +190,8 @@ public final class SittingView {
                     .toList();
             strikes.setItems(FXCollections.observableArrayList(latestFirst));
         }
-        curves.show(taps.curve().map(c -> new Trace("so far", c, marks(taps))).stream().toList());
+        curves.show(taps.curve().map(c -> new Trace("so far", c, marks(taps))).stream()
+                .toList());
         enough.setText(enough(taps));
     }
 
@@ -228,8 +229,9 @@ public final class SittingView {
         try {
             return Units.figure("wanted uncertainty", wantedHz.get())
                     .filter(hz -> hz > 0)
-                    .flatMap(hz -> resonance.name().map(n -> MoreTaps.until(resonance.resonance(), hz)
-                            .text(n.words())));
+                    .flatMap(hz -> resonance
+                            .name()
+                            .map(n -> MoreTaps.until(resonance.resonance(), hz).text(n.words())));
         } catch (RefusedEntryException e) {
             return Optional.of(String.valueOf(e.getMessage()));
         }

@@ -23,9 +23,8 @@ class UnitsTest {
     @Test
     void whatIsTypedComesBackAsItWas() {
         for (int tenths = -300; tenths < 1100; tenths++) {
-            String typed = Units.FAHRENHEIT.text(Units.FAHRENHEIT
-                    .read(Double.toString(tenths / 10.0))
-                    .orElseThrow());
+            String typed = Units.FAHRENHEIT.text(
+                    Units.FAHRENHEIT.read(Double.toString(tenths / 10.0)).orElseThrow());
             assertThat(Double.parseDouble(typed.replace('−', '-'))).isEqualTo(tenths / 10.0);
         }
     }

@@ -57,7 +57,9 @@ class ResponseModelTest {
     void showsWhatTheArchiveHolds() {
         assertThat(response.sitting().get()).contains(sitting);
         assertThat(names()).containsExactly(Optional.of("main air"), Optional.of("main top"));
-        assertThat(response.traces()).singleElement().satisfies(trace -> assertThat(trace.marks()).hasSize(2));
+        assertThat(response.traces())
+                .singleElement()
+                .satisfies(trace -> assertThat(trace.marks()).hasSize(2));
     }
 
     @Test
@@ -86,7 +88,13 @@ class ResponseModelTest {
     }
 
     private List<Strike> strikes() {
-        return response.sitting().get().orElseThrow().latest().taps().orElseThrow().strikes();
+        return response.sitting()
+                .get()
+                .orElseThrow()
+                .latest()
+                .taps()
+                .orElseThrow()
+                .strikes();
     }
 
     private int curveStrikes() {

@@ -44,6 +44,7 @@ class SettingsModelTest {
         SettingsModel settings = new SettingsModel(new SettingsFile(folder.resolve("gone")), notices);
         settings.change(DeskSettings.FIRST.inOtherLight());
         assertThat(settings.light().get()).isEqualTo(Light.NIGHT);
-        assertThat(notices.latest().get()).hasValueSatisfying(n -> assertThat(n.words()).startsWith("keeping the settings"));
+        assertThat(notices.latest().get())
+                .hasValueSatisfying(n -> assertThat(n.words()).startsWith("keeping the settings"));
     }
 }

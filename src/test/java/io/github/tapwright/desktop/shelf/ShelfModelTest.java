@@ -82,8 +82,10 @@ class ShelfModelTest {
         add("7", Optional.of(ConstructionKind.SOLID), "");
         add("8", Optional.of(ConstructionKind.WOOD_SANDWICH), "river");
         shelf.search().set("classical SANDWICH river");
-        assertThat(shelf.found()).singleElement().satisfies(row -> assertThat(row.instrument().shopNumber().text())
-                .isEqualTo("8"));
+        assertThat(shelf.found())
+                .singleElement()
+                .satisfies(
+                        row -> assertThat(row.instrument().shopNumber().text()).isEqualTo("8"));
         shelf.search().set("solid river");
         assertThat(shelf.found()).isEmpty();
         shelf.search().set("");
@@ -98,7 +100,8 @@ class ShelfModelTest {
 
         ShelfRow row = shelf.found().get(0);
         assertThat(row.sittings()).hasSize(1);
-        int highest = row.sketch().indexOf(row.sketch().stream().max(Double::compare).orElseThrow());
+        int highest =
+                row.sketch().indexOf(row.sketch().stream().max(Double::compare).orElseThrow());
         double steps = Math.log(900.0 / 60) / 90;
         double peakHz = 60 * Math.exp(steps * (highest + 0.5));
         assertThat(peakHz).isBetween(196 * Math.exp(-steps), 196 * Math.exp(steps));

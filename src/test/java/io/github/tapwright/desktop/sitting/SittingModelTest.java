@@ -113,7 +113,7 @@ class SittingModelTest {
     @Test
     void nothingIsRecordedForNobody() {
         visit.record();
-        assertThat(visit.step().get()).isEqualTo(SittingModel.Step.PREPARING);
+        assertThat(visit.step().get()).isEqualTo(VisitStep.PREPARING);
         assertThat(desk.said()).contains("Choose an instrument first");
     }
 
