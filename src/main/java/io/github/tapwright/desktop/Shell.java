@@ -203,7 +203,7 @@ final class Shell implements AutoCloseable {
 
     /** Takes a note to the blind listening. */
     private void listen(Stretch note) {
-        listening.choose(note);
+        listening.choice().choose(note);
         view.show(LISTENING);
     }
 

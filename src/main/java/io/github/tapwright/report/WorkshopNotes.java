@@ -69,7 +69,12 @@ final class WorkshopNotes {
                     Integer.toString(n.file() + 1),
                     Figures.text(n.attackSeconds(), 2),
                     n.place().map(p -> p.string() + "/" + p.fret()).orElse("none"),
-                    n.result().pitch().found().map(Pitch::hz).map(hz -> Figures.text(hz, 3)).orElse(NONE),
+                    n.result()
+                            .pitch()
+                            .found()
+                            .map(Pitch::hz)
+                            .map(hz -> Figures.text(hz, 3))
+                            .orElse(NONE),
                     figure(n.pitchErrorCents(tuning), 0),
                     figure(n.earlyDecayTimeSeconds(), 2),
                     figure(n.decayTimeSeconds(), 2),

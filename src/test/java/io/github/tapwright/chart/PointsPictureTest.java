@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,7 +42,7 @@ class PointsPictureTest {
                         new Panel("main top (Hz)", List.of(cluster(null, 180), Cluster.EMPTY))));
     }
 
-    private static Cluster cluster(Mean mean, double... values) {
+    private static Cluster cluster(@Nullable Mean mean, double... values) {
         List<Point> points = new ArrayList<>();
         for (double value : values) {
             points.add(new Point(points.size(), value));
@@ -53,8 +54,8 @@ class PointsPictureTest {
     void everyInstrumentHasItsPointInAColumnOfItsOwnThatAllPanelsShare() {
         CombinedDomainXYPlot plot =
                 (CombinedDomainXYPlot) new PointsChart(picture()).chart().getXYPlot();
-        XYPlot air = (XYPlot) plot.getSubplots().get(0);
-        XYPlot top = (XYPlot) plot.getSubplots().get(1);
+        XYPlot air = plot.getSubplots().get(0);
+        XYPlot top = plot.getSubplots().get(1);
 
         assertThat(columns(air, 0)).containsExactly(0.0, 1.0, 2.0);
         // One column stays empty between groups.

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -192,11 +193,12 @@ final class Hand {
 
     /** Types lower-case letters, digits and spaces where the cursor stands. */
     void type(String text) {
-        for (char letter : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
             KeyCode key = switch (letter) {
                 case ' ' -> KeyCode.SPACE;
                 case '.' -> KeyCode.PERIOD;
-                default -> KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(java.util.Locale.ROOT));
+                default -> KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(Locale.ROOT));
             };
             press(key);
         }

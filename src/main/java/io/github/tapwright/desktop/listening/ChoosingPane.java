@@ -34,21 +34,25 @@ final class ChoosingPane {
 
     ChoosingPane(ListeningModel model) {
         this.model = model;
-        this.sitting = new ComboBox<>(model.sittings());
+        this.sitting = new ComboBox<>(model.choice().sittings());
         sitting.setAccessibleText("Sitting to take sounds from");
         sitting.setPromptText("Choose a sitting");
         sitting.setConverter(Parts.shown(model::title));
         sitting.setPrefWidth(EQUAL_WIDTH);
         sitting.setMaxWidth(Double.MAX_VALUE);
         sitting.valueProperty()
-                .addListener((o, before, after) -> Optional.ofNullable(after).ifPresent(s -> model.offer(s.id())));
+                .addListener((o, before, after) ->
+                        Optional.ofNullable(after).ifPresent(s -> model.choice().offer(s.id())));
         this.offered = list(
                 "Sounds of the sitting",
                 "Choose a sitting above: of a run each note is a sound, else each recording.",
-                model.offered(),
-                model::choose);
+                model.choice().offered(),
+                model.choice()::choose);
         this.chosen = list(
-                "Sounds to listen to", "Two sounds at least. Enter takes one from the left.", model.chosen(), s -> {});
+                "Sounds to listen to",
+                "Two sounds at least. Enter takes one from the left.",
+                model.choice().chosen(),
+                s -> {});
         this.sessions = sessionTable();
         HBox lists = new HBox(12, left(), right());
         VBox.setVgrow(lists, Priority.ALWAYS);
@@ -112,7 +116,7 @@ final class ChoosingPane {
                 Parts.row(Parts.button(
                         "A_dd",
                         "Takes the chosen sound into the listening (Enter)",
-                        () -> selected(offered).ifPresent(model::choose))));
+                        () -> selected(offered).ifPresent(model.choice()::choose))));
         VBox.setVgrow(offered, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);
         return box;
@@ -129,7 +133,7 @@ final class ChoosingPane {
                 Parts.row(Parts.button(
                         "_Remove",
                         "Leaves the chosen sound out",
-                        () -> selected(chosen).ifPresent(model::leaveOut))));
+                        () -> selected(chosen).ifPresent(model.choice()::leaveOut))));
         VBox.setVgrow(chosen, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);
         return box;
@@ -138,7 +142,7 @@ final class ChoosingPane {
     private Node start() {
         Button begin = Parts.button("_Start listening", "Matches the sounds and asks the first question", model::begin);
         begin.getStyleClass().add("accent");
-        begin.disableProperty().bind(Bindings.size(model.chosen()).lessThan(2));
+        begin.disableProperty().bind(Bindings.size(model.choice().chosen()).lessThan(2));
         HBox row = Parts.row(
                 Parts.named(
                         "Questions",

@@ -8,9 +8,8 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.ShowSitting;
-import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.Stretch;
 import io.github.tapwright.sitting.listening.HeardSound;
@@ -18,12 +17,12 @@ import io.github.tapwright.sitting.listening.ListeningSession;
 import io.github.tapwright.sitting.listening.ListeningTrial;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
-import java.util.stream.IntStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -47,9 +46,7 @@ public final class ListeningModel {
     private final Notices notices;
     private final LongSupplier seeds;
     private final ZoneId zone;
-    private final ObservableList<SittingSummary> sittings = FXCollections.observableArrayList();
-    private final ObservableList<Stretch> offered = FXCollections.observableArrayList();
-    private final ObservableList<Stretch> chosen = FXCollections.observableArrayList();
+    private final SoundChoice choice;
     private final ObservableList<ListeningSession> sessions = FXCollections.observableArrayList();
     private final StringProperty listener = new SimpleStringProperty("");
     private final StringProperty playedThrough = new SimpleStringProperty("");
@@ -82,6 +79,7 @@ public final class ListeningModel {
     public ListeningModel(
             UseCases useCases, PlaybackModel playback, Work work, Notices notices, LongSupplier seeds, ZoneId zone) {
         this.useCases = useCases;
+        this.choice = new SoundChoice(useCases.listSittings(), useCases.showSitting(), work, notices);
         this.playback = playback;
         this.work = work;
         this.notices = notices;
@@ -90,30 +88,12 @@ public final class ListeningModel {
     }
 
     /**
-     * Every sitting sounds can come from.
+     * The sounds to choose from, and those chosen.
      *
-     * @return changes with {@link #refresh}
+     * @return the choice
      */
-    public ObservableList<SittingSummary> sittings() {
-        return sittings;
-    }
-
-    /**
-     * The sounds of the sitting looked into.
-     *
-     * @return notes of a run, else whole recordings
-     */
-    public ObservableList<Stretch> offered() {
-        return offered;
-    }
-
-    /**
-     * The sounds to be listened to.
-     *
-     * @return in the order chosen
-     */
-    public ObservableList<Stretch> chosen() {
-        return chosen;
+    public SoundChoice choice() {
+        return choice;
     }
 
     /**
@@ -172,72 +152,20 @@ public final class ListeningModel {
 
     /** Lists anew sittings and listenings. */
     public void refresh() {
-        work.start(
-                new Job<>(
-                        "Listing sittings", progress -> useCases.listSittings().all()),
-                sittings::setAll);
+        choice.refresh();
         work.start(
                 new Job<>(
                         "Listing listenings", progress -> useCases.listenBlind().all()),
                 all -> {
                     List<ListeningSession> latestFirst = new ArrayList<>(all);
-                    java.util.Collections.reverse(latestFirst);
+                    Collections.reverse(latestFirst);
                     sessions.setAll(latestFirst);
                 });
     }
 
-    /**
-     * Looks into a sitting.
-     *
-     * @param id which
-     */
-    public void offer(SittingId id) {
-        work.start(
-                new Job<>(
-                        "Reading sitting " + id,
-                        progress -> sounds(useCases.showSitting().show(id))),
-                offered::setAll);
-    }
-
-    private static List<Stretch> sounds(Sitting sitting) {
-        return sitting.latest()
-                .findings()
-                .notes()
-                .map(run -> IntStream.range(0, run.notes().size())
-                        .mapToObj(n -> Stretch.ofNote(sitting, n))
-                        .toList())
-                .orElseGet(() -> IntStream.range(0, sitting.recordings().size())
-                        .mapToObj(r -> Stretch.ofRecording(sitting, r))
-                        .toList());
-    }
-
-    /**
-     * Chooses a sound.
-     *
-     * @param sound which; a second time changes nothing
-     */
-    public void choose(Stretch sound) {
-        if (!chosen.contains(sound)) {
-            chosen.add(sound);
-        }
-    }
-
-    /**
-     * Takes a sound away from the choice; it can be taken back.
-     *
-     * @param sound which
-     */
-    public void leaveOut(Stretch sound) {
-        int at = chosen.indexOf(sound);
-        if (at >= 0) {
-            chosen.remove(at);
-            notices.say("Left out " + sound.words(), () -> chosen.add(Math.min(at, chosen.size()), sound));
-        }
-    }
-
     /** Matches the sounds and asks the first question. */
     public void begin() {
-        List<Stretch> sounds = List.copyOf(chosen);
+        List<Stretch> sounds = List.copyOf(choice.chosen());
         int trials = trialCount.get();
         Optional<String> who = typed(listener);
         Optional<String> through = typed(playedThrough);
@@ -443,6 +371,6 @@ public final class ListeningModel {
      * @return day and time in the workshop's zone
      */
     public String when(ListeningSession of) {
-        return io.github.tapwright.sitting.Moment.at(of.setUp().startedAt()).text(zone);
+        return Moment.at(of.setUp().startedAt()).text(zone);
     }
 }

@@ -15,19 +15,9 @@ public enum BoardQuantity {
             3,
             "How loud each pluck was at its loudest; the strength of the pluck is in it."),
     /** T30 or T20. */
-    DECAY(
-            "Decay time",
-            "s for 60 dB",
-            1,
-            0.5,
-            "By T30 where the recording carries it, else T20."),
+    DECAY("Decay time", "s for 60 dB", 1, 0.5, "By T30 where the recording carries it, else T20."),
     /** EDT. */
-    EARLY_DECAY(
-            "Early decay",
-            "s for 60 dB",
-            1,
-            0.5,
-            "The pace of the first 10 dB; dead notes are found by it."),
+    EARLY_DECAY("Early decay", "s for 60 dB", 1, 0.5, "The pace of the first 10 dB; dead notes are found by it."),
     /** Distance from the equally tempered fret. */
     PITCH(
             "Pitch off the fret",
@@ -36,12 +26,7 @@ public enum BoardQuantity {
             10,
             "Above (+) or below (−) equal temperament; how hard the finger pressed is in it."),
     /** Where the spectrum has its middle. */
-    CENTROID(
-            "Spectral centroid",
-            "Hz",
-            0,
-            200,
-            "The middle of the spectrum: more is brighter.");
+    CENTROID("Spectral centroid", "Hz", 0, 200, "The middle of the spectrum: more is brighter.");
 
     private final String words;
     private final String unit;
@@ -49,12 +34,7 @@ public enum BoardQuantity {
     private final double leastRange;
     private final String meaning;
 
-    BoardQuantity(
-            String words,
-            String unit,
-            int places,
-            double leastRange,
-            String meaning) {
+    BoardQuantity(String words, String unit, int places, double leastRange, String meaning) {
         this.words = words;
         this.unit = unit;
         this.places = places;

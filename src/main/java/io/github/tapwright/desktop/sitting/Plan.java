@@ -65,6 +65,8 @@ public enum Plan {
     private static final int LEAST_TAPS = 5;
 
     private final String words;
+    /** List.of keeps it from changing, which the type cannot say. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> steps;
 
     Plan(String words, List<String> steps) {

@@ -40,7 +40,12 @@ final class PreparingPane {
         input.setPrefWidth(240);
         input.valueProperty().bindBidirectional(model.device());
         InvalidationListener changed = o -> arrange();
-        List.of(model.instruments(), model.devices(), model.files(), model.waiting(), model.setUps())
+        List.of(
+                        model.instruments(),
+                        model.devices(),
+                        model.files(),
+                        model.waiting(),
+                        model.study().setUps())
                 .forEach(list -> list.addListener(changed));
         model.plan().addListener(changed);
         arrange();
@@ -120,14 +125,15 @@ final class PreparingPane {
     }
 
     private Optional<Node> study() {
-        if (model.plan().get() != Plan.REPEATABILITY || model.setUps().isEmpty()) {
+        if (model.plan().get() != Plan.REPEATABILITY || model.study().setUps().isEmpty()) {
             return Optional.empty();
         }
         Button keep = Parts.button(
-                "Keep the _study", "From then on comparisons use the spread of these set-ups", model::keepStudy);
-        keep.setDisable(model.setUps().size() < BenchStudy.FEWEST);
+                "Keep the _study", "From then on comparisons use the spread of these set-ups", model.study()::keep);
+        keep.setDisable(model.study().setUps().size() < BenchStudy.FEWEST);
         return Optional.of(Parts.row(
-                new Label(model.setUps().size() + " set-ups kept, " + BenchStudy.FEWEST + " are the fewest"), keep));
+                new Label(model.study().setUps().size() + " set-ups kept, " + BenchStudy.FEWEST + " are the fewest"),
+                keep));
     }
 
     private Optional<Node> waiting() {

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop.sitting;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
@@ -10,7 +9,6 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.CaptureId;
@@ -53,7 +51,7 @@ public final class SittingModel implements AutoCloseable {
     private final ObservableList<InputDevice> devices = FXCollections.observableArrayList();
     private final ObservableList<Path> files = FXCollections.observableArrayList();
     private final ObservableList<LeftCapture> waiting = FXCollections.observableArrayList();
-    private final ObservableList<SittingId> setUps = FXCollections.observableArrayList();
+    private final SetUpStudy study;
 
     /**
      * A visit nobody has begun.
@@ -71,8 +69,9 @@ public final class SittingModel implements AutoCloseable {
         this.work = work;
         this.notices = notices;
         this.kept = kept;
+        this.study = new SetUpStudy(use.studyBench(), work, notices);
         instrument.addListener((o, before, after) -> after.ifPresent(this::remember));
-        plan.addListener((o, before, after) -> setUps.clear());
+        plan.addListener((o, before, after) -> study.setUps().clear());
     }
 
     /**
@@ -175,12 +174,12 @@ public final class SittingModel implements AutoCloseable {
     }
 
     /**
-     * The set-ups of a repeatability study so far.
+     * The repeatability study under way.
      *
-     * @return their sittings
+     * @return its set-ups so far
      */
-    public ObservableList<SittingId> setUps() {
-        return setUps;
+    public SetUpStudy study() {
+        return study;
     }
 
     /** Lists instruments, inputs and waiting recordings anew. */
@@ -191,11 +190,7 @@ public final class SittingModel implements AutoCloseable {
                         progress -> use.listInstruments().list().stream()
                                 .map(Instrument::shopNumber)
                                 .toList()),
-                listed -> {
-                    Optional<ShopNumber> chosen = instrument.get();
-                    instruments.setAll(listed);
-                    instrument.set(chosen);
-                });
+                instruments::setAll);
         refreshDevices();
         refreshWaiting();
     }
@@ -358,27 +353,15 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private void finish(Sitting sitting) {
-        boolean study = plan.get() == Plan.REPEATABILITY;
         files.clear();
         endVisit();
         refreshWaiting();
-        if (study) {
-            setUps.add(sitting.id());
-            notices.say(
-                    "Set-up " + setUps.size() + " kept. Take the guitar down, put it up again and record once more");
+        if (plan.get() == Plan.REPEATABILITY) {
+            study.add(sitting.id());
         } else {
             notices.say("Kept as sitting " + sitting.id());
             kept.accept(sitting);
         }
-    }
-
-    /** Keeps the study of the set-ups recorded so far. */
-    public void keepStudy() {
-        List<SittingId> ids = List.copyOf(setUps);
-        work.start(new Job<>("Keeping the study", progress -> use.studyBench().keep(ids)), (BenchStudy study) -> {
-            setUps.clear();
-            notices.say("Kept: from now on comparisons know how far setting up alone moves the numbers");
-        });
     }
 
     /** Puts the recording out of the way without a sitting; its file stays. */

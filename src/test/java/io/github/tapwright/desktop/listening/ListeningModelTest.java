@@ -78,9 +78,9 @@ class ListeningModelTest {
     }
 
     private void begin(int trials) {
-        model.offer(run.id());
-        model.choose(model.offered().get(0));
-        model.choose(model.offered().get(2));
+        model.choice().offer(run.id());
+        model.choice().choose(model.choice().offered().get(0));
+        model.choice().choose(model.choice().offered().get(2));
         model.trialCount().set(trials);
         model.begin();
     }
@@ -202,18 +202,19 @@ class ListeningModelTest {
 
     @Test
     void oneSoundIsNotEnoughAndWhatIsLeftOutCanComeBack() {
-        model.offer(run.id());
-        model.choose(model.offered().get(0));
-        model.choose(model.offered().get(0));
-        assertThat(model.chosen()).hasSize(1);
+        model.choice().offer(run.id());
+        model.choice().choose(model.choice().offered().get(0));
+        model.choice().choose(model.choice().offered().get(0));
+        assertThat(model.choice().chosen()).hasSize(1);
         model.begin();
         assertThat(model.session().get()).isEmpty();
         assertThat(notices.latest().get().orElseThrow().words()).contains("two different sounds");
 
-        model.leaveOut(model.chosen().get(0));
-        assertThat(model.chosen()).isEmpty();
+        model.choice().leaveOut(model.choice().chosen().get(0));
+        assertThat(model.choice().chosen()).isEmpty();
         notices.undo();
-        assertThat(model.chosen()).containsExactly(model.offered().get(0));
+        assertThat(model.choice().chosen())
+                .containsExactly(model.choice().offered().get(0));
     }
 
     @Test

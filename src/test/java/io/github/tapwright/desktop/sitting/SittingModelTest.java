@@ -102,12 +102,12 @@ class SittingModelTest {
             visit.begin(number, List.of(desk.taps(102 + 0.2 * i, 196 - 0.3 * i)));
             visit.keepFiles();
         }
-        assertThat(visit.setUps()).hasSize(3);
+        assertThat(visit.study().setUps()).hasSize(3);
         assertThat(kept).as("one stays at the microphone").isEmpty();
 
-        visit.keepStudy();
+        visit.study().keep();
         assertThat(desk.said()).startsWith("Kept: from now on comparisons know");
-        assertThat(visit.setUps()).isEmpty();
+        assertThat(visit.study().setUps()).isEmpty();
     }
 
     @Test
