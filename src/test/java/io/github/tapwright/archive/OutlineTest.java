@@ -106,12 +106,17 @@ class OutlineTest {
     }
 
     @Test
-    void anArchiveOfTheSixthVersionGetsItsDigestsAndAWrongOneIsFound() throws SQLException {
+    void anArchiveOfTheEighthVersionGetsItsDigestsAndAWrongOneIsFound() throws SQLException {
         List<SittingOutline> before;
         try (Workshop workshop = Workshop.in(home())) {
             before = workshop.archive.sittings().outlines(Optional.empty());
         }
-        run("DROP TABLE tap_digest", "PRAGMA user_version = 6");
+        run(
+                "DROP TABLE listening_answer",
+                "DROP TABLE listening_sound",
+                "DROP TABLE listening",
+                "DROP TABLE tap_digest",
+                "PRAGMA user_version = 8");
         try (Workshop workshop = Workshop.in(home())) {
             assertThat(workshop.archive.sittings().outlines(Optional.empty())).isEqualTo(before);
             assertThat(workshop.archive.verify(Progress.SILENT).clean()).isTrue();

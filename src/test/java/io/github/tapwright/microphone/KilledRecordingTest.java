@@ -97,10 +97,17 @@ class KilledRecordingTest {
             LeftCapture mended = captures.mend(last.id());
             mostLost = Math.max(mostLost, shownSeconds - mended.seconds());
             assertThat(mended.seconds()).isGreaterThan(shownSeconds - 1);
-            try (OpenedAudio audio = AudioFile.open(mended.file())) {
-                assertThat(Recording.readAll(audio, 100_000_000).length()).isEqualTo((int) mended.frames());
-                assertThat(audio.notices()).isEmpty();
+            // Killed before the first half second was forced to the disk, it may hold nothing, and says so when opened.
+            if (mended.frames() > 0) {
+                readWhole(mended);
             }
+        }
+    }
+
+    private static void readWhole(LeftCapture mended) {
+        try (OpenedAudio audio = AudioFile.open(mended.file())) {
+            assertThat(Recording.readAll(audio, 100_000_000).length()).isEqualTo((int) mended.frames());
+            assertThat(audio.notices()).isEmpty();
         }
     }
 }
