@@ -60,7 +60,8 @@ record ArchiveFolder(Path root) {
         if (Files.exists(root) && !Files.isDirectory(root)) {
             throw new ArchiveException(root + " is a file, not an archive's folder; choose a folder");
         }
-        if (!Files.exists(database()) && !empty(root)) {
+        // Asked once more at the end: another program may be making the archive at this very moment.
+        if (!Files.exists(database()) && !empty(root) && !Files.exists(database())) {
             throw new ArchiveException(
                     Files.isDirectory(originals())
                             ? "the database " + database() + " is missing; restore the latest backup into a new folder"

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.sitting.Progress;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -26,7 +27,14 @@ record CommandRun(int code, String out, String err) {
         Terminal terminal = new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), Progress.SILENT);
         Bench bench = new Bench(Clock.fixed(Instant.parse("2026-03-14T09:26:53Z"), ZoneOffset.UTC), Path.of("."));
         String[] line = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
-        int code = Commands.of(bench, terminal).execute(line);
-        return new CommandRun(code, out.toString(), err.toString());
+        InputStream keyboard = System.in;
+        // Nobody sits before a test, and whoever runs it may need the real input for itself.
+        System.setIn(InputStream.nullInputStream());
+        try {
+            int code = Commands.of(bench, terminal).execute(line);
+            return new CommandRun(code, out.toString(), err.toString());
+        } finally {
+            System.setIn(keyboard);
+        }
     }
 }
