@@ -19,6 +19,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,8 +35,9 @@ class DeskTest {
     private static final int RATE_HZ = 48_000;
 
     @Test
-    @Timeout(value = 150, unit = TimeUnit.SECONDS)
-    void aFirstVisitGoesFromAnEmptyShelfToAKeptSitting(@TempDir Path folder) throws Exception {
+    @Timeout(value = 240, unit = TimeUnit.SECONDS)
+    void aFirstVisitGoesFromAnEmptyShelfToAPrintedComparison(@TempDir Path folder) throws Exception {
+        Path report = folder.resolve("report.pdf");
         Path sound = Files.createDirectory(folder.resolve("sound"));
         try (VirtualScreen screen = VirtualScreen.start(1280, 720);
                 VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
@@ -42,10 +46,14 @@ class DeskTest {
                     List.of("-Dprism.order=sw", "-Xmx512m"),
                     DeskVisit.class,
                     folder.resolve("archive").toString(),
-                    PICTURES.toString());
+                    PICTURES.toString(),
+                    report.toString());
             List<String> said = follow(desk, microphone, taps(folder));
             assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
             assertThat(said).contains("DONE");
+        }
+        try (PDDocument pdf = Loader.loadPDF(report.toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("41").containsIgnoringCase("cannot tell");
         }
     }
 

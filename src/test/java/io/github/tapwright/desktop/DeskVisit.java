@@ -7,8 +7,9 @@ import javafx.scene.input.KeyCode;
 
 /**
  * A maker's first visit, by hand: puts an instrument on the shelf, taps it before the microphone, keeps the sitting, names
- * a resonance, sets a strike aside. Runs in a process of its own, which finds screen and microphone in its environment;
- * says "PLAY" when it wants to hear taps, and "DONE" at the end.
+ * a resonance, sets a strike aside; taps it once more, compares the two sittings and has a report of that written as PDF.
+ * Runs in a process of its own, which finds screen and microphone in its environment; says "PLAY" when it wants to hear
+ * taps, and "DONE" at the end.
  */
 final class DeskVisit {
 
@@ -16,15 +17,16 @@ final class DeskVisit {
 
     private DeskVisit() {}
 
-    /** The archive's folder, and the folder for pictures. */
+    /** The archive's folder, the folder for pictures, and the report to write. */
     public static void main(String[] args) {
         Path archive = Path.of(args[0]);
         Path pictures = Path.of(args[1]);
+        Path report = Path.of(args[2]);
         Thread program = new Thread(() -> Launch.main(new String[] {"--archive=" + archive}), "program");
         program.setDaemon(true);
         program.start();
         try {
-            visit(Hand.onWindow(), pictures);
+            visit(Hand.onWindow(), pictures, report);
             if (Files.exists(archive.resolve("desk.log"))) {
                 throw new AssertionError(Files.readString(archive.resolve("desk.log")));
             }
@@ -37,14 +39,20 @@ final class DeskVisit {
         }
     }
 
-    private static void visit(Hand hand, Path pictures) {
+    private static void visit(Hand hand, Path pictures, Path report) {
         hand.size(1280, 720);
         addInstrument(hand);
+        prepare(hand);
         record(hand, pictures);
         keep(hand);
         nameResonance(hand);
         setStrikeAside(hand);
         hand.photograph(pictures.resolve("visit-response.png"));
+        recordAgain(hand);
+        compare(hand);
+        hand.photograph(pictures.resolve("visit-compare.png"));
+        report(hand, report);
+        hand.photograph(pictures.resolve("visit-report.png"));
     }
 
     private static void addInstrument(Hand hand) {
@@ -56,13 +64,16 @@ final class DeskVisit {
         hand.waitFor("Instrument 41 stands on the shelf");
     }
 
-    private static void record(Hand hand, Path pictures) {
+    private static void prepare(Hand hand) {
         hand.click("New sitting");
         hand.waitFor("Body taps");
         hand.focus("Relative humidity (%)");
         hand.type("46");
         hand.focus("Temperature");
         hand.type("20.5");
+    }
+
+    private static void record(Hand hand, Path pictures) {
         hand.click("Record");
         hand.waitFor("Recording ");
         System.out.println("PLAY");
@@ -116,5 +127,36 @@ final class DeskVisit {
         hand.press(KeyCode.ENTER);
         hand.waitFor("Set the strike aside and analysed anew");
         hand.waitFor("set aside by the maker");
+    }
+
+    /** The same again, as makers do to learn what their set-up is worth. */
+    private static void recordAgain(Hand hand) {
+        hand.press(KeyCode.CONTROL, KeyCode.DIGIT1);
+        hand.waitUntilIdle();
+        prepare(hand);
+        hand.click("Record");
+        hand.waitFor("Recording ");
+        System.out.println("PLAY");
+        Hand.until("five good taps", () -> goodTaps(hand) >= GOOD_TAPS);
+        hand.press(KeyCode.ALT, KeyCode.S);
+        hand.waitFor("Recorded ");
+        keep(hand);
+    }
+
+    private static void compare(Hand hand) {
+        hand.press(KeyCode.CONTROL, KeyCode.DIGIT5);
+        hand.waitUntilIdle();
+        hand.choose("First sitting, A", "(sitting 1)");
+        hand.choose("Second sitting, B", "(sitting 2)");
+        hand.waitFor("cannot tell");
+    }
+
+    private static void report(Hand hand, Path report) {
+        hand.press(KeyCode.ALT, KeyCode.R);
+        hand.waitFor("Make a report");
+        hand.waitUntilIdle();
+        hand.press(KeyCode.ALT, KeyCode.M);
+        hand.answer("Where shall the report be written?", report);
+        hand.waitFor("Wrote " + report);
     }
 }

@@ -3,6 +3,7 @@ package io.github.tapwright.desktop;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
@@ -201,6 +203,51 @@ final class Hand {
                 default -> KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(Locale.ROOT));
             };
             press(key);
+        }
+    }
+
+    /** Goes down a choice by keyboard until it shows what is wanted. */
+    void choose(String accessibleText, String part) {
+        focus(accessibleText);
+        @SuppressWarnings("unchecked") // a choice of whatever it is
+        ComboBox<Object> choice = (ComboBox<Object>) the(accessibleText);
+        int lines = onScreen(() -> choice.getItems().size());
+        for (int i = 0; i < lines && !shows(choice, part); i++) {
+            press(KeyCode.DOWN);
+        }
+        if (!shows(choice, part)) {
+            throw new AssertionError(accessibleText + " does not offer “" + part + "”");
+        }
+    }
+
+    private static boolean shows(ComboBox<Object> choice, String part) {
+        return onScreen(() -> choice.getValue() != null
+                && choice.getConverter().toString(choice.getValue()).contains(part));
+    }
+
+    /** Types a file's path into the system's own window, which asks for one; the program's hand does not reach there. */
+    void answer(String title, Path file) {
+        command("xdotool", "search", "--sync", "--onlyvisible", "--name", title, "windowfocus", "--sync");
+        rest(300);
+        command("xdotool", "key", "ctrl+a");
+        command("xdotool", "type", "--delay", "20", file.toString());
+        command("xdotool", "key", "Return");
+    }
+
+    private static void command(String... words) {
+        try {
+            Process process =
+                    new ProcessBuilder(words).redirectErrorStream(true).start();
+            if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || process.exitValue() != 0) {
+                process.destroyForcibly();
+                throw new AssertionError(String.join(" ", words) + ": "
+                        + new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
         }
     }
 
