@@ -49,13 +49,27 @@ final class DeskPictures {
         for (int i = 0; i < names.size(); i++) {
             hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(i + 1)));
             hand.waitUntilIdle();
-            if (names.get(i).equals("Shelf")) {
-                openFirstSitting(hand, i);
-            }
+            choose(hand, names.get(i), i);
             Hand.rest(SETTLE_MILLIS);
             hand.requireNames(names.get(i));
             hand.photograph(pictures.resolve(names.get(i).toLowerCase(Locale.ROOT) + "-" + suffix + ".png"));
         }
+    }
+
+    /** An empty screen hides its faults: each is asked for something. */
+    private static void choose(Hand hand, String screen, int place) {
+        switch (screen) {
+            case "Shelf" -> openFirstSitting(hand, place);
+            case "Notes" -> hand.chooseFirst("Sitting for notes or plucks");
+            case "Compare" -> {
+                hand.chooseFirst("First sitting, A");
+                hand.chooseFirst("Second sitting, B");
+                hand.press(KeyCode.DOWN);
+            }
+            case "Timeline" -> hand.chooseFirst("Instrument");
+            default -> {}
+        }
+        hand.waitUntilIdle();
     }
 
     /** The response screen has something to show once a sitting was opened. */

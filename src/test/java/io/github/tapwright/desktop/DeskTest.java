@@ -67,6 +67,9 @@ class DeskTest {
             desk.sitting(number, 102, 196, Conditions.UNKNOWN);
             desk.sitting(number, 101, 194, Conditions.UNKNOWN);
         }
+        try (NotesDesk notes = NotesDesk.in(folder)) {
+            notes.addRun();
+        }
         Path sound = Files.createDirectory(folder.resolve("sound"));
         try (VirtualScreen screen = VirtualScreen.start(width, height);
                 VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {

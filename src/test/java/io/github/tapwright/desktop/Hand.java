@@ -206,6 +206,11 @@ final class Hand {
         }
     }
 
+    /** Chooses the first of several by keyboard, where nothing is chosen yet. */
+    void chooseFirst(String accessibleText) {
+        choose(accessibleText, "");
+    }
+
     /** Goes down a choice by keyboard until it shows what is wanted. */
     void choose(String accessibleText, String part) {
         focus(accessibleText);

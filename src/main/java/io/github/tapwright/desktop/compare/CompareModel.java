@@ -192,12 +192,19 @@ public final class CompareModel {
         }));
     }
 
-    /** Nothing to a question that was overtaken by another, as when someone walks down a list of choices. */
+    /**
+     * Nothing to a question that was overtaken by another, as when someone walks down a list of choices, nor where an
+     * instrument's latest sitting is set against itself.
+     */
     private Optional<CompareSittings.Compared> answer(Question question) {
-        return wanted.equals(Optional.of(question))
-                ? Optional.of(compareSittings.compare(
-                        id(question.first()), id(question.second()), settings(question.despite())))
-                : Optional.empty();
+        if (!wanted.equals(Optional.of(question))) {
+            return Optional.empty();
+        }
+        SittingId a = id(question.first());
+        SittingId b = id(question.second());
+        return a.equals(b)
+                ? Optional.empty()
+                : Optional.of(compareSittings.compare(a, b, settings(question.despite())));
     }
 
     private Optional<Question> asked() {

@@ -115,7 +115,7 @@ final class TwoSittingsPane {
     private TableView<ComparedFigure> table() {
         TableView<ComparedFigure> table = Parts.table(
                 "Differences of every resonance found in both",
-                "Choose two sittings of taps above; or two instruments, then their latest are compared.",
+                "Choose two different sittings of taps above; or two instruments, then their latest are compared.",
                 Parts.column("Resonance", 96, false, ComparedFigure::resonance),
                 Parts.column("Figure", 118, false, ComparedFigure::quantity),
                 Parts.column("A", 116, true, ComparedFigure::first),

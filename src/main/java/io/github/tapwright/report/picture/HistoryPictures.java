@@ -41,9 +41,9 @@ public final class HistoryPictures {
 
     private Optional<TrendPicture> picture() {
         List<Panel> panels = new ArrayList<>();
-        add(Quantity.FREQUENCY, "Change of frequency (%)", panels);
-        add(Quantity.Q, "Change of Q (%)", panels);
-        add(Quantity.LEVEL, "Change of plucks (dB)", panels);
+        add(Quantity.FREQUENCY, "Frequency (%)", panels);
+        add(Quantity.Q, "Q (%)", panels);
+        add(Quantity.LEVEL, "Plucks (dB)", panels);
         return panels.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new TrendPicture(
@@ -58,8 +58,9 @@ public final class HistoryPictures {
     private List<String> subtitles() {
         SetUpSpread spread = history.bench().spread();
         return List.of(
-                "lines: in the common air; hollow marks: as measured; relative to the first sitting"
-                        + history.since().map(e -> " since " + e).orElse(""),
+                "change against the first sitting"
+                        + history.since().map(e -> " since " + e).orElse("")
+                        + "; lines: in the common air; hollow marks: as measured",
                 "setting up alone moves figures by " + percent(spread.frequencyShare()) + " of frequency and "
                         + percent(spread.qShare()) + " of Q (one standard deviation), "
                         + spread.basis().words());
