@@ -37,6 +37,7 @@ class DeskTest {
     @Test
     @Timeout(value = 240, unit = TimeUnit.SECONDS)
     void aFirstVisitGoesFromAnEmptyShelfToAPrintedComparison(@TempDir Path folder) throws Exception {
+        VirtualScreen.require("xdotool", "xdotool");
         Path report = folder.resolve("report.pdf");
         Path sound = Files.createDirectory(folder.resolve("sound"));
         try (VirtualScreen screen = VirtualScreen.start(1280, 720);

@@ -24,10 +24,7 @@ final class VirtualScreen implements AutoCloseable {
 
     /** Starts it; skips the test, saying so, where Xvfb is not installed. */
     static VirtualScreen start(int width, int height) throws IOException {
-        Assumptions.assumeTrue(
-                Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
-                        .anyMatch(p -> Files.isExecutable(Path.of(p, "Xvfb"))),
-                "Xvfb is not installed, so no window is tested: apt-get install xvfb");
+        require("Xvfb", "xvfb");
         Process server = new ProcessBuilder(
                         "Xvfb", "-displayfd", "1", "-screen", "0", width + "x" + height + "x24", "-nolisten", "tcp")
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
@@ -39,6 +36,14 @@ final class VirtualScreen implements AutoCloseable {
             throw new IOException("Xvfb did not start");
         }
         return new VirtualScreen(server, ":" + number.strip());
+    }
+
+    /** Skips the test, saying so, where a program is not installed. */
+    static void require(String program, String debianPackage) {
+        Assumptions.assumeTrue(
+                Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+                        .anyMatch(p -> Files.isExecutable(Path.of(p, program))),
+                program + " is not installed, so no window is tested: apt-get install " + debianPackage);
     }
 
     /** What a program needs to find this screen. */
