@@ -23,6 +23,7 @@ done
 command -v debootstrap >/dev/null || { echo "run.sh: install debootstrap first (apt install debootstrap)" >&2; exit 2; }
 
 root=$(mktemp -d "${TMPDIR:-/tmp}/fresh-machine.XXXXXX")
+chmod 755 "$root" # the maker of the new system shall find its way in
 clean_up() {
     umount "$root/proc" 2>/dev/null || true
     [ "$keep" = yes ] && { echo "kept: $root"; return; }
