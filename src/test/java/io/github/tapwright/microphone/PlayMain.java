@@ -1,40 +1,37 @@
 package io.github.tapwright.microphone;
 
 import io.github.tapwright.audio.AudioFile;
-import io.github.tapwright.audio.Loudspeaker;
 import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.audio.SoundCard;
+import io.github.tapwright.audio.SoundPlayer;
 import io.github.tapwright.recording.Excerpts;
-import io.github.tapwright.sitting.SourceRecording;
+import io.github.tapwright.recording.Recording;
 import io.github.tapwright.sitting.live.LiveFormat;
-import io.github.tapwright.sitting.live.PlayBack;
-import io.github.tapwright.sitting.live.PlayingSound;
 import io.github.tapwright.sitting.live.RunningInput;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
-/** Plays a file while it listens, and prints the loudest sample it heard. A child of tests. */
+/** Plays the first two seconds of a file while it listens, and prints the loudest sample it heard. A child of tests. */
 public final class PlayMain {
 
     private PlayMain() {}
 
-    /**
-     * Plays.
-     *
-     * @param args a sound file
-     */
-    public static void main(String[] args) throws InterruptedException {
-        PlayBack playBack = new PlayBack(
-                file -> {
-                    OpenedAudio audio = AudioFile.open(file);
-                    return new SourceRecording(audio, "", audio::notices);
-                },
-                new Loudspeaker());
+    /** The file and the gain in decibels. */
+    public static void main(String[] args) throws Exception {
+        List<Recording> cut = new ArrayList<>();
+        try (OpenedAudio audio = AudioFile.open(Path.of(args[0]))) {
+            Excerpts.each(audio, List.of(new Excerpts.Span(0, 2)), (i, excerpt) -> cut.add(excerpt));
+        }
         double peak = 0;
+        CompletableFuture<Optional<String>> over = new CompletableFuture<>();
         try (RunningInput input = new SoundCard().open(Optional.empty(), LiveFormat.STANDARD);
-                PlayingSound playing = playBack.play(Path.of(args[0]), new Excerpts.Span(0, 2))) {
+                SoundPlayer player = new SoundPlayer()) {
+            player.play(cut.get(0), Double.parseDouble(args[1]), over::complete);
             long end = System.nanoTime() + 5_000_000_000L;
             while (System.nanoTime() < end) {
                 var block = input.next(Duration.ofMillis(100));
@@ -44,8 +41,7 @@ public final class PlayMain {
                     }
                 }
             }
-            System.out.printf(
-                    Locale.ROOT, "peak %.5f over %b seconds %.2f%n", peak, playing.isOver(), playing.seconds());
+            System.out.printf(Locale.ROOT, "peak %.5f over %s%n", peak, over.getNow(Optional.of("still playing")));
         }
     }
 }
