@@ -140,7 +140,10 @@ final class BigArchive {
                         "analysis_id = 1 AND t = 5"),
                 "INSERT INTO given_name SELECT id, 0, 190, 'main top', taken_at FROM sitting WHERE id % 7 = 0 AND id > 5",
                 "DROP TABLE tap_digest",
-                "PRAGMA user_version = 6");
+                "DROP TABLE listening_answer",
+                "DROP TABLE listening_sound",
+                "DROP TABLE listening",
+                "PRAGMA user_version = 8");
     }
 
     private static String copy(String table, String columns, String values, String of) {

@@ -1,11 +1,15 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -45,7 +49,28 @@ public record CommonAir(Air air) {
      * @return the figure; empty if the sitting has none
      */
     public Optional<SittingFigure> figure(Subject subject, SittingOutline sitting, HumiditySensitivity sensitivity) {
-        return subject.in(sitting).map(Estimate::value).map(value -> {
+        return figure(subject, subject.in(sitting), sitting, sensitivity);
+    }
+
+    /**
+     * The figures of all named resonances of a sitting, as {@link #figure} gives each.
+     *
+     * @param sitting of taps
+     * @param sensitivity how far humidity moves the instrument's resonances
+     * @return those the sitting has, in the order of {@link Subject#ofTaps}
+     */
+    public Map<Subject, SittingFigure> figures(SittingOutline sitting, HumiditySensitivity sensitivity) {
+        Map<ModeName, Resonance> named = Subject.named(sitting);
+        Map<Subject, SittingFigure> figures = new LinkedHashMap<>();
+        for (Subject subject : Subject.ofTaps()) {
+            figure(subject, subject.in(named), sitting, sensitivity).ifPresent(f -> figures.put(subject, f));
+        }
+        return figures;
+    }
+
+    private Optional<SittingFigure> figure(
+            Subject subject, Optional<Estimate> found, SittingOutline sitting, HumiditySensitivity sensitivity) {
+        return found.map(Estimate::value).map(value -> {
             Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
                     ? ClimateCorrection.of(
                             value, subject.resonance(), sitting.conditions().air(), air, sensitivity)

@@ -6,8 +6,12 @@ import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a question about many sittings is about: one quantity of one named resonance, or how loud plucks are.
@@ -40,10 +44,27 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
      * @return the figure; empty if the resonance was not found, or two bear its name
      */
     public Optional<Estimate> in(SittingOutline sitting) {
-        List<ShownResonance> named = sitting.resonances().stream()
-                .filter(r -> resonance.isPresent() && r.mode().equals(resonance))
-                .toList();
-        return named.size() == 1 ? Optional.of(of(named.get(0).found().resonance())) : Optional.empty();
+        return in(named(sitting));
+    }
+
+    /** The figure among resonances by name. */
+    Optional<Estimate> in(Map<ModeName, Resonance> named) {
+        return resonance.flatMap(name -> Optional.ofNullable(named.get(name))).map(this::of);
+    }
+
+    /** The resonances of a sitting whose name no other bears. */
+    static Map<ModeName, Resonance> named(SittingOutline sitting) {
+        Map<ModeName, Resonance> named = new EnumMap<>(ModeName.class);
+        Set<ModeName> twice = EnumSet.noneOf(ModeName.class);
+        for (ShownResonance shown : sitting.resonances()) {
+            shown.mode().ifPresent(name -> {
+                if (named.put(name, shown.found().resonance()) != null) {
+                    twice.add(name);
+                }
+            });
+        }
+        named.keySet().removeAll(twice);
+        return named;
     }
 
     private Estimate of(Resonance found) {

@@ -1,7 +1,6 @@
 package io.github.tapwright.statistics;
 
-import org.hipparchus.random.RandomGenerator;
-import org.hipparchus.random.Well19937c;
+import java.util.SplittableRandom;
 import org.hipparchus.util.CombinatoricsUtils;
 
 /**
@@ -14,7 +13,7 @@ import org.hipparchus.util.CombinatoricsUtils;
  *
  * @param mostArrangements up to how many every arrangement is counted, at least 1
  * @param randomArrangements how many random ones are counted beyond that, at least 100
- * @param seed starts the generator (WELL19937c of Hipparchus); the same seed gives the same count
+ * @param seed starts the generator (Java's SplittableRandom); the same seed gives the same count
  */
 public record PermutationTest(long mostArrangements, int randomArrangements, long seed) {
 
@@ -77,7 +76,7 @@ public record PermutationTest(long mostArrangements, int randomArrangements, lon
             everySign(differences, 0, 0, tally);
             return tally.result(mean, Arrangements.EVERY);
         }
-        RandomGenerator random = new Well19937c(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < randomArrangements; i++) {
             double sum = 0;
             for (double difference : differences) {
@@ -134,7 +133,7 @@ public record PermutationTest(long mostArrangements, int randomArrangements, lon
     }
 
     private void randomChoices(double[] terms, int chosen, ArrangementTally tally) {
-        RandomGenerator random = new Well19937c(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         double[] deck = terms.clone();
         for (int round = 0; round < randomArrangements; round++) {
             double sum = 0;

@@ -1,10 +1,6 @@
 package io.github.tapwright.statistics;
 
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
@@ -12,12 +8,11 @@ import org.hipparchus.linear.RealVector;
 /**
  * Fit and restricted likelihood for given relative variances of the groups.
  *
- * <p>The covariance of a group is σ²W, W = I + ZΛΛᵀZᵀ, Λ lower triangular. With M = I + ΛᵀZᵀZΛ: log|W| = log|M| and
- * W⁻¹ = I − ZΛM⁻¹ΛᵀZᵀ. Source: [Bates2015], 3.
+ * <p>The covariance of a group is σ²W, W = I + ZΛΛᵀZᵀ, Λ lower triangular; {@link WeightedSums} does without its inverse.
+ * Source: [Bates2015], 3.
  */
 final class RemlProfile {
 
-    private static final double SYMMETRY = 1e-9;
     private static final double SINGULAR = 1e-11;
     /** Of the values' own squares; keeps the logarithm finite where a fit is perfect. */
     private static final double FLOOR = 1e-24;
@@ -39,38 +34,12 @@ final class RemlProfile {
      * @param factor Λ: its one entry, or its entries (1,1), (2,1), (2,2)
      */
     RemlProfile(MixedData data, double... factor) {
-        RealMatrix lambda = lambda(factor);
-        RealMatrix transposed = lambda.transpose();
-        RealMatrix identity = MatrixUtils.createRealIdentityMatrix(lambda.getRowDimension());
-        int p = data.coefficients;
-        RealMatrix information = new Array2DRowRealMatrix(p, p);
-        RealVector right = new ArrayRealVector(p);
-        double ownSquares = 0;
-        double logs = 0;
-        for (int g = 0; g < data.groups(); g++) {
-            MixedData.Products own = data.products.get(g);
-            RealMatrix m = identity.add(transposed.multiply(own.zz()).multiply(lambda));
-            CholeskyDecomposition cholesky = new CholeskyDecomposition(m, SYMMETRY, 0);
-            DecompositionSolver solver = cholesky.getSolver();
-            RealMatrix zx = transposed.multiply(own.zx());
-            RealVector zy = transposed.operate(own.zy());
-            RealVector solved = solver.solve(zy);
-            information = information.add(own.xx()).subtract(zx.transposeMultiply(solver.solve(zx)));
-            right = right.add(own.xy()).subtract(zx.preMultiply(solved));
-            ownSquares += own.yy() - zy.dotProduct(solved);
-            logs += Math.log(cholesky.getDeterminant());
-        }
-        covariance = inverse(information);
-        coefficients = covariance.operate(right);
-        squares = Math.max(FLOOR * data.squares(), ownSquares - coefficients.dotProduct(right));
-        freedom = data.observations - p;
-        logDeterminants = logs - logDeterminant(covariance);
-    }
-
-    private static RealMatrix lambda(double... factor) {
-        return factor.length == 1
-                ? new Array2DRowRealMatrix(new double[][] {{factor[0]}})
-                : new Array2DRowRealMatrix(new double[][] {{factor[0], 0}, {factor[1], factor[2]}});
+        WeightedSums sums = WeightedSums.of(data, factor);
+        covariance = inverse(sums.information());
+        coefficients = covariance.operate(sums.right());
+        squares = Math.max(FLOOR * data.squares(), sums.squares() - coefficients.dotProduct(sums.right()));
+        freedom = data.observations - data.coefficients;
+        logDeterminants = sums.logDeterminants() - logDeterminant(covariance);
     }
 
     private static RealMatrix inverse(RealMatrix information) {

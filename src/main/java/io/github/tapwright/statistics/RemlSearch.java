@@ -1,6 +1,8 @@
 package io.github.tapwright.statistics;
 
 import org.hipparchus.analysis.MultivariateFunction;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.SimpleValueChecker;
@@ -16,7 +18,7 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
  * Finds the relative variances with the largest restricted likelihood.
  *
  * <p>The criterion is even in the diagonal of Λ, so the search needs no bounds: a variance of zero is a place like any other. One
- * variance: a coarse look along the whole half-line, then Brent's method. Variance, slope and covariance: the simplex of Nelder
+ * variance: a coarse look along the whole half-line, then Brent's method, then the zero of the derivative. Variance, slope and covariance: the simplex of Nelder
  * and Mead, begun anew until it stays. Sources: [Brent1973], [NelderMead1965].
  */
 final class RemlSearch {
@@ -28,6 +30,9 @@ final class RemlSearch {
     private static final double SMALLEST = 1e-3;
     private static final int EVALUATIONS = 20_000;
     private static final int RESTARTS = 20;
+    /** How far about the lowest place found the level one is sought. */
+    private static final double POLISH = 1e-5;
+
     private static final double STILL = 1e-10;
     private static final double SETTLED = 1e-8;
 
@@ -58,13 +63,37 @@ final class RemlSearch {
         if (best == 0) {
             return 0;
         }
-        return new BrentOptimizer(1e-9, 1e-12)
+        double lowestPlace = new BrentOptimizer(1e-9, 1e-12)
                 .optimize(
                         new MaxEval(EVALUATIONS),
                         GoalType.MINIMIZE,
                         new UnivariateObjectiveFunction(t -> new RemlProfile(data, t).criterion()),
                         new SearchInterval(best / ratio, best * ratio, best))
                 .getPoint();
+        return whereLevel(data, lowestPlace);
+    }
+
+    /** Near its minimum the criterion is level to half the digits; its derivative is not. */
+    private static double whereLevel(MixedData data, double near) {
+        double low = near * (1 - POLISH);
+        double high = near * (1 + POLISH);
+        return derivative(data, low) < 0 && derivative(data, high) > 0
+                ? new BrentSolver(1e-14, 1e-14).solve(EVALUATIONS, t -> derivative(data, t), low, high)
+                : near;
+    }
+
+    /** Of the criterion, by Λ² at Λ = place: Σ zz/m − (Zx)ᵀ(XᵀW⁻¹X)⁻¹(Zx)/m² − (Zᵀ(y − Xβ))²/(m²σ²), m = 1 + Λ²zz. */
+    private static double derivative(MixedData data, double place) {
+        RemlProfile profile = new RemlProfile(data, place);
+        double sum = 0;
+        for (MixedData.Products own : data.products) {
+            double zz = own.zz().getEntry(0, 0);
+            double m = 1 + place * place * zz;
+            RealVector zx = own.zx().getRowVector(0);
+            double left = own.zy().getEntry(0) - zx.dotProduct(profile.coefficients);
+            sum += zz / m - (profile.variance(zx) + left * left / profile.residualVariance()) / (m * m);
+        }
+        return sum;
     }
 
     private static double[] slopes(MixedData data) {

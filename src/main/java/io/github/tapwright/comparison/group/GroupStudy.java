@@ -5,7 +5,6 @@ import io.github.tapwright.climate.HumidityScale;
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.CommonAir;
 import io.github.tapwright.comparison.LeftOut;
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
@@ -18,8 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
 
 /**
  * All groups against each other in every quantity.
@@ -148,36 +145,32 @@ public record GroupStudy(
 
     /** In the order of the subjects; groups that have no figure are missing. */
     private static Map<Subject, Map<String, GroupFigures>> figures(Selection selection, CommonAir air) {
-        Map<Subject, Map<String, GroupFigures>> figures = new LinkedHashMap<>();
-        for (Subject subject : Subject.ofTaps()) {
-            figures.put(subject, figures(selection, selection.taps(), s -> air.figure(subject, s, ASSUMED)));
+        Map<Subject, FigureTable> tables = new LinkedHashMap<>();
+        Subject.ofTaps().forEach(subject -> tables.put(subject, new FigureTable()));
+        tables.put(Subject.PLUCKS, new FigureTable());
+        for (SittingOutline sitting : selection.taps()) {
+            air.figures(sitting, ASSUMED)
+                    .forEach((subject, figure) -> table(tables, subject)
+                            .add(group(selection, sitting), sitting.instrument(), figure));
         }
-        figures.put(Subject.PLUCKS, figures(selection, selection.plucks().used(), selection.plucks()::figure));
+        for (SittingOutline sitting : selection.plucks().used()) {
+            selection
+                    .plucks()
+                    .figure(sitting)
+                    .ifPresent(f ->
+                            table(tables, Subject.PLUCKS).add(group(selection, sitting), sitting.instrument(), f));
+        }
+        Map<Subject, Map<String, GroupFigures>> figures = new LinkedHashMap<>();
+        tables.forEach((subject, table) -> figures.put(subject, table.groups()));
         return figures;
     }
 
-    private static Map<String, GroupFigures> figures(
-            Selection selection,
-            List<SittingOutline> sittings,
-            Function<SittingOutline, Optional<SittingFigure>> figure) {
-        Map<String, Map<String, List<SittingFigure>>> byInstrument = new TreeMap<>();
-        for (SittingOutline sitting : sittings) {
-            String group = Objects.requireNonNull(selection.groups().get(sitting.instrument()));
-            figure.apply(sitting)
-                    .ifPresent(f -> byInstrument
-                            .computeIfAbsent(group, g -> new TreeMap<>())
-                            .computeIfAbsent(sitting.instrument().text(), n -> new ArrayList<>())
-                            .add(f));
-        }
-        Map<String, GroupFigures> figures = new TreeMap<>();
-        byInstrument.forEach((group, instruments) -> figures.put(
-                group,
-                new GroupFigures(
-                        group,
-                        instruments.entrySet().stream()
-                                .map(e -> new InstrumentMean(new ShopNumber(e.getKey()), e.getValue()))
-                                .toList())));
-        return figures;
+    private static FigureTable table(Map<Subject, FigureTable> tables, Subject subject) {
+        return Objects.requireNonNull(tables.get(subject));
+    }
+
+    private static String group(Selection selection, SittingOutline sitting) {
+        return Objects.requireNonNull(selection.groups().get(sitting.instrument()));
     }
 
     private static List<GroupDifference> adjusted(List<GroupDifference> differences) {
