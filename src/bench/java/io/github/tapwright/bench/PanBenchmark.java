@@ -10,6 +10,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import javafx.application.Platform;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -55,7 +56,7 @@ public class PanBenchmark {
     public void open() throws InterruptedException {
         CountDownLatch shown = new CountDownLatch(1);
         Platform.startup(() -> {
-            pane = new CurvePane(new SimpleObjectProperty<>(Light.DAY), 440);
+            pane = new CurvePane(new SimpleObjectProperty<>(Light.DAY), new SimpleDoubleProperty(440));
             stage = new Stage();
             stage.setScene(new Scene(pane, WIDTH, HEIGHT));
             stage.show();

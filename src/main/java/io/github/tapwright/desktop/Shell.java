@@ -14,6 +14,7 @@ import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.settings.SettingsView;
 import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.shelf.ShelfView;
 import io.github.tapwright.desktop.sitting.SittingModel;
@@ -94,8 +95,9 @@ final class Shell implements AutoCloseable {
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
         ResponseView responseView = new ResponseView(response, settings);
         SittingView sittingView = new SittingView(sitting, settings);
-        this.timeline = new TimelineModel(desk.listInstruments(), desk.followInstrument(), work, notices, zone);
-        this.reports = new ReportsModel(desk.makeReports(), desk.clock(), work, notices);
+        this.timeline = new TimelineModel(
+                desk.listInstruments(), desk.followInstrument(), settings::window, work, notices, zone);
+        this.reports = new ReportsModel(desk.makeReports(), settings::window, desk.clock(), work, notices);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", shelfView.node(), () -> {
@@ -120,14 +122,16 @@ final class Shell implements AutoCloseable {
                             listening.refresh();
                             listeningView.focus();
                         }),
-                        reportsScreen()),
+                        reportsScreen(),
+                        workshopScreen()),
                 work,
                 notices,
                 settings);
     }
 
     private Screen compareScreen(ZoneId zone) {
-        CompareModel compare = new CompareModel(desk.listSittings(), desk.compareSittings(), work, notices, zone);
+        CompareModel compare = new CompareModel(
+                desk.listSittings(), desk.compareSittings(), settings::window, work, notices, zone);
         GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
         CompareView compareView = new CompareView(compare, groups, settings, this::report);
         return new Screen("Compare", compareView.node(), () -> {
@@ -153,6 +157,11 @@ final class Shell implements AutoCloseable {
             shop.refresh();
             reportsView.focus();
         });
+    }
+
+    private Screen workshopScreen() {
+        SettingsView settingsView = new SettingsView(settings);
+        return new Screen("Workshop", settingsView.node(), settingsView::focus);
     }
 
     private void report(ReportSubject subject) {

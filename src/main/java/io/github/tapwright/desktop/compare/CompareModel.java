@@ -22,6 +22,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -35,6 +36,7 @@ public final class CompareModel {
 
     private final ListSittings listSittings;
     private final CompareSittings compareSittings;
+    private final Supplier<ShopWindow> window;
     private final Work work;
     private final Notices notices;
     private final SittingTitle title;
@@ -55,14 +57,21 @@ public final class CompareModel {
      *
      * @param listSittings lists what can be compared
      * @param compareSittings compares
+     * @param window the humidity the shop is held at
      * @param work does what takes long
      * @param notices takes what the maker should know
      * @param zone the workshop's
      */
     public CompareModel(
-            ListSittings listSittings, CompareSittings compareSittings, Work work, Notices notices, ZoneId zone) {
+            ListSittings listSittings,
+            CompareSittings compareSittings,
+            Supplier<ShopWindow> window,
+            Work work,
+            Notices notices,
+            ZoneId zone) {
         this.listSittings = listSittings;
         this.compareSittings = compareSittings;
+        this.window = window;
         this.work = work;
         this.notices = notices;
         this.title = new SittingTitle(zone);
@@ -216,8 +225,8 @@ public final class CompareModel {
         return side.sitting().orElseGet(() -> compareSittings.latest(side.instrument()));
     }
 
-    private static CompareSittings.Settings settings(Optional<String> despite) {
-        return new CompareSittings.Settings(Optional.empty(), ShopWindow.USUAL, despite);
+    private CompareSittings.Settings settings(Optional<String> despite) {
+        return new CompareSittings.Settings(Optional.empty(), window.get(), despite);
     }
 
     /**

@@ -44,7 +44,7 @@ final class TwoSittingsPane {
         this.second = offer("Second sitting, B", model.second());
         this.conditions = new ConditionList(model);
         this.figures = table();
-        this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
+        this.curves = new CurvePane(settings.light(), settings.a4Hz());
         SplitPane split = new SplitPane(left(), curves);
         split.setDividerPositions(0.6);
         VBox.setVgrow(split, Priority.ALWAYS);

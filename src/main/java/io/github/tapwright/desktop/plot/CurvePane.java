@@ -9,6 +9,7 @@ import io.github.tapwright.note.NoteName;
 import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.value.ObservableDoubleValue;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
@@ -35,8 +36,9 @@ public final class CurvePane extends Region {
     private final Line level = new Line();
     private final Label reading = new Label();
     private final ObservableValue<Light> light;
-    private final double a4Hz;
+    private final ObservableDoubleValue a4Hz;
 
+    private List<Trace> traces = List.of();
     private CurveDrawing drawing;
     private Optional<CurveWindow> window = Optional.empty();
     private Optional<CurveSheet> sheet = Optional.empty();
@@ -48,10 +50,10 @@ public final class CurvePane extends Region {
      * @param light on which paper to draw
      * @param a4Hz tuning note of the note names
      */
-    public CurvePane(ObservableValue<Light> light, double a4Hz) {
+    public CurvePane(ObservableValue<Light> light, ObservableDoubleValue a4Hz) {
         this.light = light;
         this.a4Hz = a4Hz;
-        this.drawing = new CurveDrawing(List.of(), a4Hz);
+        this.drawing = new CurveDrawing(List.of(), a4Hz.get());
         setFocusTraversable(true);
         setAccessibleText("Response curves");
         setAccessibleHelp("Arrows pan, plus and minus come closer and step back, zero shows everything");
@@ -67,6 +69,7 @@ public final class CurvePane extends Region {
         reading.setVisible(false);
         getChildren().addAll(view, upright, level, reading);
         light.addListener((o, before, after) -> redraw());
+        a4Hz.addListener((o, before, after) -> show(traces));
         listen();
     }
 
@@ -87,11 +90,12 @@ public final class CurvePane extends Region {
     /**
      * Shows other curves; the window stays where it is unless there was nothing to see before.
      *
-     * @param traces the curves, the first on top
+     * @param shown the curves, the first on top
      */
-    public void show(List<Trace> traces) {
+    public void show(List<Trace> shown) {
         boolean first = sheet.isEmpty() || window.isEmpty();
-        drawing = new CurveDrawing(traces, a4Hz);
+        traces = List.copyOf(shown);
+        drawing = new CurveDrawing(traces, a4Hz.get());
         if (first || traces.isEmpty()) {
             window = traces.isEmpty() ? Optional.empty() : Optional.of(drawing.everything());
         }
@@ -198,9 +202,9 @@ public final class CurvePane extends Region {
         place(upright, x, s.top(), x, s.top() + s.height());
         place(level, s.left(), y, s.left() + s.width(), y);
         double hz = s.frequencyHzAt(x);
-        NoteName note = NoteName.nearest(hz, a4Hz);
+        NoteName note = NoteName.nearest(hz, a4Hz.get());
         reading.setText(Figures.text(hz, 1) + " Hz   " + note + " "
-                + Figures.difference(note.centsTo(hz, a4Hz), 0) + " cents   " + Figures.difference(s.levelDbAt(y), 1)
+                + Figures.difference(note.centsTo(hz, a4Hz.get()), 0) + " cents   " + Figures.difference(s.levelDbAt(y), 1)
                 + " dB");
         reading.setVisible(true);
         reading.autosize();

@@ -12,6 +12,7 @@ import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -30,7 +31,12 @@ public final class ReportForm {
     private final ObjectProperty<ReportKind> kind = new SimpleObjectProperty<>(ReportKind.CLIENT);
     private final ObjectProperty<Format> format = new SimpleObjectProperty<>(Format.PDF);
 
-    ReportForm() {}
+    private final Supplier<ShopWindow> window;
+
+    /** Nothing chosen yet; the window is the humidity the shop is held at. */
+    ReportForm(Supplier<ShopWindow> window) {
+        this.window = window;
+    }
 
     /**
      * What it is about.
@@ -151,13 +157,13 @@ public final class ReportForm {
                         chosen(against, "a sitting to set it against"),
                         new CompareSittings.Settings(
                                 Optional.empty(),
-                                ShopWindow.USUAL,
+                                window.get(),
                                 Optional.of(despite.get().strip()).filter(why -> !why.isEmpty())));
             case HISTORY ->
                 new ReportSubject.OfHistory(
                         instrument.get().orElseThrow(() -> missing("an instrument")),
                         Optional.empty(),
-                        ShopWindow.USUAL);
+                        window.get());
             case GROUPS -> new ReportSubject.OfGroups(new GroupSettings(by.get(), stage.get()));
         };
     }

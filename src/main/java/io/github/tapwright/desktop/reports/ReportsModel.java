@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.reports;
 
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
@@ -20,6 +21,7 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -32,7 +34,7 @@ public final class ReportsModel {
     private final Work work;
     private final Notices notices;
     private final SittingTitle title;
-    private final ReportForm form = new ReportForm();
+    private final ReportForm form;
     private final ObservableList<SittingChoice> sittings = FXCollections.observableArrayList();
     private final ObservableList<SittingChoice> taps = FXCollections.observableArrayList();
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
@@ -51,12 +53,14 @@ public final class ReportsModel {
      * No report yet.
      *
      * @param use the use cases
+     * @param window the humidity the shop is held at
      * @param clock tells when a report is made
      * @param work does what takes long
      * @param notices takes what the maker should know
      */
-    public ReportsModel(UseCases use, Clock clock, Work work, Notices notices) {
+    public ReportsModel(UseCases use, Supplier<ShopWindow> window, Clock clock, Work work, Notices notices) {
         this.use = use;
+        this.form = new ReportForm(window);
         this.clock = clock;
         this.work = work;
         this.notices = notices;

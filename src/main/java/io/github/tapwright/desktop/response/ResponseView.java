@@ -53,7 +53,7 @@ public final class ResponseView {
      */
     public ResponseView(ResponseModel model, SettingsModel settings) {
         this.model = model;
-        this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
+        this.curves = new CurvePane(settings.light(), settings.a4Hz());
         this.resonances = resonanceTable();
         this.strikes = strikeTable(model);
         SplitPane split = new SplitPane(curveSide(), foot());

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.chart.Light;
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.Units;
 import java.io.IOException;
 import java.io.Reader;
@@ -37,10 +38,17 @@ public final class SettingsFile {
             return new DeskSettings(
                     Light.valueOf(words.getProperty("light", Light.DAY.name())),
                     Units.valueOf(words.getProperty("temperature", Units.CELSIUS.name())),
-                    Double.parseDouble(words.getProperty("a4Hz", "440")));
+                    number(words, "a4Hz", DeskSettings.FIRST.a4Hz()),
+                    new ShopWindow(
+                            number(words, "driestPercent", ShopWindow.USUAL.lowestPercent()),
+                            number(words, "dampestPercent", ShopWindow.USUAL.highestPercent())));
         } catch (IOException | IllegalArgumentException e) {
             return DeskSettings.FIRST;
         }
+    }
+
+    private static double number(Properties words, String name, double usual) {
+        return Double.parseDouble(words.getProperty(name, Double.toString(usual)));
     }
 
     /**
@@ -54,6 +62,10 @@ public final class SettingsFile {
         words.setProperty("light", settings.light().name());
         words.setProperty("temperature", settings.units().name());
         words.setProperty("a4Hz", Double.toString(settings.a4Hz()));
+        words.setProperty(
+                "driestPercent", Double.toString(settings.window().lowestPercent()));
+        words.setProperty(
+                "dampestPercent", Double.toString(settings.window().highestPercent()));
         StringWriter text = new StringWriter();
         words.store(text, null);
         Path part = file.resolveSibling("desk.properties.part");

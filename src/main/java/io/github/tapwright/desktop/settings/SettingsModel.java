@@ -1,9 +1,13 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.chart.Light;
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.instrument.RefusedEntryException;
 import java.io.IOException;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -14,6 +18,7 @@ public final class SettingsModel {
     private final Notices notices;
     private final ReadOnlyObjectWrapper<DeskSettings> now;
     private final ReadOnlyObjectWrapper<Light> light;
+    private final ReadOnlyDoubleWrapper a4Hz;
 
     /**
      * The settings of an archive.
@@ -26,7 +31,11 @@ public final class SettingsModel {
         this.notices = notices;
         this.now = new ReadOnlyObjectWrapper<>(file.read());
         this.light = new ReadOnlyObjectWrapper<>(now.get().light());
-        now.addListener((o, before, after) -> light.set(after.light()));
+        this.a4Hz = new ReadOnlyDoubleWrapper(now.get().a4Hz());
+        now.addListener((o, before, after) -> {
+            light.set(after.light());
+            a4Hz.set(after.a4Hz());
+        });
     }
 
     /**
@@ -54,6 +63,48 @@ public final class SettingsModel {
      */
     public Units units() {
         return now.get().units();
+    }
+
+    /**
+     * The tuning note of note names.
+     *
+     * @return changes with the settings
+     */
+    public ReadOnlyDoubleProperty a4Hz() {
+        return a4Hz.getReadOnlyProperty();
+    }
+
+    /**
+     * The humidity the shop is held at.
+     *
+     * @return the window in force
+     */
+    public ShopWindow window() {
+        return now.get().window();
+    }
+
+    /**
+     * Takes a tuning note and a window as they were typed, or says what is wrong with them.
+     *
+     * @param a4 tuning note, Hz
+     * @param driest lower end of the window, per cent
+     * @param dampest its upper end
+     */
+    public void take(String a4, String driest, String dampest) {
+        DeskSettings before = now.get();
+        try {
+            change(before.with(
+                    typed("the tuning note", a4),
+                    new ShopWindow(typed("the driest air", driest), typed("the dampest air", dampest))));
+            notices.say("Kept the settings", () -> change(before));
+        } catch (IllegalArgumentException e) {
+            notices.trouble(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static double typed(String what, String words) {
+        return Units.figure(what, words)
+                .orElseThrow(() -> new RefusedEntryException(what + " is missing; type a number"));
     }
 
     /**

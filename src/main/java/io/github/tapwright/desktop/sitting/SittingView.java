@@ -65,7 +65,7 @@ public final class SittingView {
      */
     public SittingView(SittingModel model, SettingsModel settings) {
         this.model = model;
-        this.curves = new CurvePane(settings.light(), settings.now().get().a4Hz());
+        this.curves = new CurvePane(settings.light(), settings.a4Hz());
         this.strikes = strikeTable();
         this.start = Parts.button("_Record", "Opens the microphone and records to the disk (R)", model::record);
         this.preparing = new PreparingPane(model, start);

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -33,6 +34,7 @@ public final class TimelineModel {
 
     private final ListInstruments listInstruments;
     private final FollowInstrument followInstrument;
+    private final Supplier<ShopWindow> window;
     private final Work work;
     private final Notices notices;
     private final ZoneId zone;
@@ -46,6 +48,7 @@ public final class TimelineModel {
      *
      * @param listInstruments lists who can be followed
      * @param followInstrument follows
+     * @param window the humidity the shop is held at
      * @param work does what takes long
      * @param notices takes what the maker should know
      * @param zone the workshop's
@@ -53,11 +56,13 @@ public final class TimelineModel {
     public TimelineModel(
             ListInstruments listInstruments,
             FollowInstrument followInstrument,
+            Supplier<ShopWindow> window,
             Work work,
             Notices notices,
             ZoneId zone) {
         this.listInstruments = listInstruments;
         this.followInstrument = followInstrument;
+        this.window = window;
         this.work = work;
         this.notices = notices;
         this.zone = zone;
@@ -145,7 +150,7 @@ public final class TimelineModel {
     /** Nothing for an instrument that was overtaken by another, as when someone walks down the list. */
     private Optional<History> answer(ShopNumber of) {
         return wanted.equals(Optional.of(of))
-                ? Optional.of(followInstrument.follow(of, Optional.empty(), ShopWindow.USUAL))
+                ? Optional.of(followInstrument.follow(of, Optional.empty(), window.get()))
                 : Optional.empty();
     }
 
@@ -202,7 +207,7 @@ public final class TimelineModel {
      * @return empty while nobody is followed
      */
     public Optional<ReportSubject> subject() {
-        return instrument.get().map(i -> new ReportSubject.OfHistory(i, Optional.empty(), ShopWindow.USUAL));
+        return instrument.get().map(i -> new ReportSubject.OfHistory(i, Optional.empty(), window.get()));
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.desktop.TestDesk;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CompareModelTest {
+
+    private ShopWindow window = ShopWindow.USUAL;
 
     @TempDir
     static Path folder;
@@ -52,7 +55,7 @@ class CompareModelTest {
     void fresh() {
         desk.notices().dismiss();
         model = new CompareModel(
-                desk.listSittings(), desk.compareSittings(), desk.work(), desk.notices(), ZoneOffset.UTC);
+                desk.listSittings(), desk.compareSittings(), () -> window, desk.work(), desk.notices(), ZoneOffset.UTC);
         model.refresh();
     }
 
@@ -65,6 +68,16 @@ class CompareModelTest {
         return model.choices().stream()
                 .filter(s -> s.sitting().equals(Optional.of(of.id())))
                 .findFirst();
+    }
+
+    @Test
+    void theShopsOwnWindowDecidesWhetherTheAirWasRight() {
+        choose(before, after);
+        assertThat(model.conditions()).noneMatch(c -> c.condition().contains("window") && c.worst() != Grade.FINE);
+
+        window = new ShopWindow(50, 60);
+        model.refresh();
+        assertThat(model.conditions()).anyMatch(c -> c.condition().contains("window") && c.worst() != Grade.FINE);
     }
 
     @Test

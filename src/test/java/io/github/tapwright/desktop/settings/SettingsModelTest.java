@@ -3,6 +3,7 @@ package io.github.tapwright.desktop.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.chart.Light;
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.desktop.work.Notices;
 import java.io.IOException;
@@ -27,12 +28,37 @@ class SettingsModelTest {
         settings.change(settings.now().get().inOtherLight().in(Units.FAHRENHEIT));
         assertThat(settings.light().get()).isEqualTo(Light.NIGHT);
 
-        assertThat(open().now().get()).isEqualTo(new DeskSettings(Light.NIGHT, Units.FAHRENHEIT, 440));
+        assertThat(open().now().get()).isEqualTo(new DeskSettings(Light.NIGHT, Units.FAHRENHEIT, 440, ShopWindow.USUAL));
+    }
+
+    @Test
+    void tuningAndWindowAreTakenAsTypedOrRefusedWithAReason() {
+        SettingsModel settings = open();
+        settings.take("442", "38", "46,5");
+        assertThat(settings.a4Hz().get()).isEqualTo(442);
+        assertThat(open().window()).isEqualTo(new ShopWindow(38, 46.5));
+
+        String[][] wrong = {{"44", "38", "46"}, {"442", "46", "38"}, {"442", "", "46"}, {"loud", "38", "46"}};
+        for (String[] typed : wrong) {
+            settings.take(typed[0], typed[1], typed[2]);
+            assertThat(settings.now().get()).isEqualTo(open().now().get());
+            assertThat(settings.window()).isEqualTo(new ShopWindow(38, 46.5));
+        }
+    }
+
+    @Test
+    void whatWasTakenCanBeTakenBack() {
+        Notices notices = new Notices(failure -> {});
+        SettingsModel settings = new SettingsModel(new SettingsFile(folder), notices);
+        settings.take("415", "35", "45");
+        notices.undo();
+
+        assertThat(settings.now().get()).isEqualTo(DeskSettings.FIRST);
     }
 
     @Test
     void aFileNobodyUnderstandsCountsAsNone() throws IOException {
-        for (String text : new String[] {"light=DUSK", "a4Hz=3", "a4Hz=loud", "\\u00zz", ""}) {
+        for (String text : new String[] {"light=DUSK", "a4Hz=3", "driestPercent=60", "a4Hz=loud", "\\u00zz", ""}) {
             Files.writeString(folder.resolve("desk.properties"), text);
             assertThat(open().now().get()).isEqualTo(DeskSettings.FIRST);
         }

@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.instrument.ShopNumber;
@@ -23,6 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 class TimelineModelTest {
 
     private static final int SITTINGS = 5;
+
+    private ShopWindow window = ShopWindow.USUAL;
 
     @TempDir
     static Path folder;
@@ -58,7 +61,7 @@ class TimelineModelTest {
     void fresh() {
         desk.notices().dismiss();
         model = new TimelineModel(
-                desk.listInstruments(), desk.followInstrument(), desk.work(), desk.notices(), ZoneOffset.UTC);
+                desk.listInstruments(), desk.followInstrument(), () -> window, desk.work(), desk.notices(), ZoneOffset.UTC);
         model.refresh();
     }
 

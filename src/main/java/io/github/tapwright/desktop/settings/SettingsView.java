@@ -1,0 +1,70 @@
+package io.github.tapwright.desktop.settings;
+
+import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.statistics.Figures;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.scene.Node;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+
+/** Asks for the tuning note and for the air the shop is held at. */
+public final class SettingsView {
+
+    private static final double WIDTH = 560;
+
+    private final SettingsModel model;
+    private final StringProperty a4 = new SimpleStringProperty();
+    private final StringProperty driest = new SimpleStringProperty();
+    private final StringProperty dampest = new SimpleStringProperty();
+    private final TextField first = Parts.field("Tuning note A4 (Hz)", "440", a4);
+    private final VBox node;
+
+    /**
+     * A view.
+     *
+     * @param model the settings in force
+     */
+    public SettingsView(SettingsModel model) {
+        this.model = model;
+        this.node = new VBox(
+                12,
+                Parts.heading("Your workshop", "screen-title"),
+                Parts.named("Tuning note A4 (Hz)", first),
+                Parts.paragraph("Note names over the curves and beside the crosshair count from it (ISO 16: 440 Hz)."),
+                Parts.row(
+                        Parts.named("Driest air (% RH)", Parts.field("Driest air (% RH)", "40", driest)),
+                        Parts.named("Dampest air (% RH)", Parts.field("Dampest air (% RH)", "50", dampest))),
+                Parts.paragraph("The window you hold your shop in. Comparisons, timelines and reports warn of sittings"
+                        + " outside it: wood in other air is another instrument."),
+                Parts.button(
+                        "_Keep these",
+                        "Keeps the tuning note and the window for this archive",
+                        () -> model.take(a4.get(), driest.get(), dampest.get())));
+        node.getStyleClass().add("pane");
+        node.setMaxWidth(WIDTH);
+        model.now().addListener((o, before, after) -> show());
+        show();
+    }
+
+    private void show() {
+        DeskSettings now = model.now().get();
+        a4.set(Figures.plain(now.a4Hz()));
+        driest.set(Figures.plain(now.window().lowestPercent()));
+        dampest.set(Figures.plain(now.window().highestPercent()));
+    }
+
+    /**
+     * The view.
+     *
+     * @return to be put in a window
+     */
+    public Node node() {
+        return node;
+    }
+
+    /** Puts the cursor where one begins. */
+    public void focus() {
+        first.requestFocus();
+    }
+}
