@@ -81,8 +81,9 @@ final class BackupReader {
         }
     }
 
-    private static void refuseTooLarge(BackupManifest manifest, Path folder) throws IOException {
-        long free = Files.getFileStore(folder).getUsableSpace();
+    private static void refuseTooLarge(BackupManifest manifest, Path folder) {
+        // Not Files.getFileStore: it looks the disk up in a list that containers and changed roots do not have.
+        long free = folder.toFile().getUsableSpace();
         long left = free;
         for (Item item : manifest.files()) {
             left -= Math.min(left, item.content().sizeBytes());

@@ -74,7 +74,7 @@ final class Bench {
     }
 
     AnalyseTaps analyseTaps() {
-        return new AnalyseTaps(Bench::open);
+        return new AnalyseTaps(Bench::open, SideBySide.ALL_PROCESSORS);
     }
 
     AnalyseNotes analyseNotes() {

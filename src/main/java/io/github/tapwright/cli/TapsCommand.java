@@ -12,10 +12,10 @@ import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -104,18 +104,23 @@ final class TapsCommand implements Callable<Integer> {
     }
 
     private List<Set> analyse() {
-        List<Set> sets = new ArrayList<>();
-        List<List<Path>> groups =
-                together ? List.of(files) : files.stream().map(List::of).toList();
-        for (List<Path> group : groups) {
-            AnalyseTaps.Found found = bench.analyseTaps().analyse(group, settings, hole, terminal.progress());
-            List<TapFile> read = new ArrayList<>();
-            for (int i = 0; i < group.size(); i++) {
-                read.add(new TapFile(group.get(i).toString(), found.facts().get(i)));
-            }
-            sets.add(new Set(read, found.result()));
+        AnalyseTaps taps = bench.analyseTaps();
+        if (together) {
+            return List.of(set(files, taps.analyse(files, settings, hole, terminal.progress())));
         }
-        return sets;
+        List<AnalyseTaps.Found> found = taps.analyseEach(files, settings, hole, terminal.progress());
+        return IntStream.range(0, files.size())
+                .mapToObj(i -> set(List.of(files.get(i)), found.get(i)))
+                .toList();
+    }
+
+    private static Set set(List<Path> files, AnalyseTaps.Found found) {
+        return new Set(
+                IntStream.range(0, files.size())
+                        .mapToObj(i ->
+                                new TapFile(files.get(i).toString(), found.facts().get(i)))
+                        .toList(),
+                found.result());
     }
 
     private String document(List<Set> sets) {

@@ -8,19 +8,23 @@ import io.github.tapwright.tap.TapTrack;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Analyses tap recordings that belong to no sitting; nothing is kept. */
 public final class AnalyseTaps {
 
     private final TrackReader reader;
+    private final SideBySide sideBySide;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param source what opens sound files
+     * @param sideBySide how files that stand each for itself are analysed
      */
-    public AnalyseTaps(RecordingSource source) {
+    public AnalyseTaps(RecordingSource source, SideBySide sideBySide) {
         this.reader = new TrackReader(source);
+        this.sideBySide = sideBySide;
     }
 
     /**
@@ -60,5 +64,29 @@ public final class AnalyseTaps {
         TapResult result = TapAnalysis.analyse(tracks, settings, hole);
         progress.at("done", files.size() + 1, files.size() + 1);
         return new Found(facts, result);
+    }
+
+    /**
+     * Analyses files each for itself.
+     *
+     * @param files any number
+     * @param settings what to look for
+     * @param hole whether the soundhole was open
+     * @param progress told about each file
+     * @return what was found in each, in the order of the files
+     * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
+     */
+    public List<Found> analyseEach(List<Path> files, TapSettings settings, HoleState hole, Progress progress) {
+        if (files.size() == 1) {
+            return List.of(analyse(files, settings, hole, progress));
+        }
+        AtomicInteger done = new AtomicInteger();
+        return sideBySide.each(files, file -> {
+            Found found = analyse(List.of(file), settings, hole, Progress.SILENT);
+            synchronized (done) {
+                progress.at("finding resonances", done.incrementAndGet(), files.size());
+            }
+            return found;
+        });
     }
 }

@@ -12,6 +12,8 @@ import io.github.tapwright.recording.SampleRate;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +65,18 @@ class TapsCommandTest {
         assertThat(together.path("strikes").path(12).path("file").textValue()).isEqualTo(CLIPPED_ONCE.toString());
         assertThat(apart.isArray()).isTrue();
         assertThat(apart).hasSize(2);
+    }
+
+    @Test
+    void filesAtOnceGiveTheSameAsOneByOne() {
+        List<Path> files = List.of(CLEAN, CLIPPED_ONCE, CommandRun.DEMO.resolve("35-2024-07-16-strung.flac"));
+        String oneByOne = files.stream()
+                .map(file -> CommandRun.of("taps", file).out())
+                .collect(Collectors.joining());
+
+        // One after another the program is as it was; side by side nothing may leak from one file into the next.
+        assertThat(CommandRun.of("taps", files.get(0), files.get(1), files.get(2)).out())
+                .isEqualTo(oneByOne);
     }
 
     @Test
