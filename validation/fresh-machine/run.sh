@@ -60,6 +60,6 @@ for command in "${commands[@]}"; do
     HOME_WITHIN=/home/maker within su maker -c "cd /home/maker/tapwright && $command" >"$root/command.log" 2>&1 || code=$?
     printf '%-20s exit %d, %d s\n' "$command" "$code" "$(($(date +%s) - began))"
     grep -E 'Tests run: [0-9]+, Failures: [0-9]+, Errors: [0-9]+, Skipped: [0-9]+$' "$root/command.log" | tail -n 1 || true
-    [ "$code" -eq 0 ] || { tail -n 40 "$root/command.log"; status=1; }
+    [ "$code" -eq 0 ] || { grep -E '^\[ERROR\]   ' "$root/command.log" || tail -n 40 "$root/command.log"; status=1; }
 done
 exit "$status"
