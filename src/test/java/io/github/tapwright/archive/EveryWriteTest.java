@@ -1,0 +1,179 @@
+package io.github.tapwright.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingSummary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Everything the program writes, disturbed at the point of one write after another: killed there, or the disk is full
+ * from there on, or that write fails.
+ *
+ * <p>{@code -Dtapwright.writes.every=1} tries every point instead of a few; a line for each job and disturbance goes to
+ * standard output.
+ */
+class EveryWriteTest {
+
+    private static final int EVERY = Integer.getInteger("tapwright.writes.every", 60);
+    private static final int KILLED = 137;
+    private static final int ARCHIVE_TROUBLE = 4;
+
+    @TempDir
+    Path folder;
+
+    private long reported;
+    private long leftOver;
+    private long ended;
+
+    @BeforeAll
+    static void needsStrace() {
+        assumeTrue(TracedJob.isPossible(), "strace is not here, or may not watch programs");
+    }
+
+    /** What happens to the program. */
+    enum Disturbance {
+        KILLED("signal=SIGKILL:when=%d"),
+        FULL("error=ENOSPC:when=%d+"),
+        BROKEN("error=EIO:when=%d");
+
+        private final String injection;
+
+        Disturbance(String injection) {
+            this.injection = injection;
+        }
+
+        /** A file that cannot be made is one file: from there on not even the program itself could be read. */
+        String at(TracedJob.Point point) {
+            String when = String.format(injection, point.number());
+            return point.call() + ":" + (point.call().equals("openat") ? when.replace("+", "") : when);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "CREATE, KILLED", "ADD, KILLED", "RECORD, KILLED", "MIGRATE, KILLED", "BACK_UP, KILLED", "RESTORE, KILLED",
+        "CREATE, FULL", "ADD, FULL", "RECORD, FULL", "MIGRATE, FULL", "BACK_UP, FULL", "RESTORE, FULL",
+        "CREATE, BROKEN", "ADD, BROKEN", "RECORD, BROKEN", "MIGRATE, BROKEN", "BACK_UP, BROKEN", "RESTORE, BROKEN"
+    })
+    void whereverItIsDisturbedNothingIsHalfAndNothingIsLost(WriteJob job, Disturbance disturbance) throws Exception {
+        Path place = folder.resolve("place");
+        fresh(job, place);
+        TracedJob traced = new TracedJob(job, place);
+        List<TracedJob.Point> points = traced.points();
+        List<String> wrong = new ArrayList<>();
+        int tried = 0;
+        for (int p = disturbance.ordinal(); p < points.size(); p += EVERY) {
+            fresh(job, place);
+            tried++;
+            TracedJob.End end = traced.run(List.of(disturbance.at(points.get(p))));
+            try {
+                look(job, place, disturbance, end);
+            } catch (AssertionError | RuntimeException e) {
+                wrong.add(points.get(p) + ": " + end + ": " + e);
+            }
+        }
+        System.out.printf(
+                "%s, %s: %d of %d write points tried, %d ended there, %d reports all kept, %d files left over, %d wrong%n",
+                job, disturbance, tried, points.size(), ended, reported, leftOver, wrong.size());
+        assertThat(wrong).isEmpty();
+    }
+
+    private static void fresh(WriteJob job, Path place) throws IOException {
+        if (Files.exists(place)) {
+            List<Path> deepestFirst;
+            try (Stream<Path> paths = Files.walk(place)) {
+                deepestFirst = paths.sorted(Comparator.reverseOrder()).toList();
+            }
+            for (Path path : deepestFirst) {
+                Files.delete(path);
+            }
+        }
+        job.prepare(Files.createDirectory(place));
+    }
+
+    private void look(WriteJob job, Path place, Disturbance disturbance, TracedJob.End end) throws IOException {
+        if (disturbance == Disturbance.KILLED) {
+            assertThat(end.code()).isEqualTo(KILLED);
+        } else {
+            assertThat(end.code()).isIn(0, ARCHIVE_TROUBLE);
+        }
+        ended += end.code() == 0 ? 0 : 1;
+        Kept kept = new Kept();
+        for (String line : end.lines()) {
+            String[] words = line.split(" ", 2);
+            switch (words[0]) {
+                case "kept" -> kept.sittings.add(Long.valueOf(words[1]));
+                case "done" -> assertThat(place.resolve(words[1])).exists();
+                default -> assertThat(words[0]).isEqualTo("trouble");
+            }
+        }
+        reported += end.lines().stream().filter(l -> !l.startsWith("trouble")).count();
+        if (job != WriteJob.CREATE && job != WriteJob.MIGRATE) {
+            kept.sittings.add(1L);
+        }
+        lookAtArchive(place, kept);
+        again(job, place, kept);
+    }
+
+    /** What must be there. */
+    private static final class Kept implements WriteJob.Said {
+
+        private final List<Long> sittings = new ArrayList<>();
+
+        @Override
+        public void kept(SittingId id) {
+            sittings.add(id.number());
+        }
+
+        @Override
+        public void done(String name) {
+            assertThat(name).isNotEmpty();
+        }
+    }
+
+    private void lookAtArchive(Path place, Kept kept) {
+        try (Workshop workshop = Workshop.in(WriteJob.archive(place))) {
+            VerifyReport report = workshop.archive.verify(Progress.SILENT);
+            assertThat(report.problems()).isEmpty();
+            leftOver += report.unreferenced().size() + report.temporary().size();
+            List<SittingSummary> sittings = workshop.archive.sittings().list(Optional.empty());
+            assertThat(sittings).extracting(s -> s.id().number()).containsAll(kept.sittings);
+            sittings.forEach(s -> readWhole(workshop.archive, s.id()));
+        }
+    }
+
+    private static void readWhole(Archive archive, SittingId id) {
+        Sitting sitting = archive.sittings().find(id).orElseThrow();
+        assertThat(sitting.analyses()).isNotEmpty();
+        for (KeptRecording recording : sitting.recordings()) {
+            assertThat(archive.sittings().locate(recording.original())).isRegularFile();
+        }
+    }
+
+    /** With the fault gone the same job succeeds, after what was half done was cleared away as a maker would. */
+    private void again(WriteJob job, Path place, Kept kept) throws IOException {
+        Files.deleteIfExists(place.resolve("copy.zip"));
+        Path restored = place.resolve("again");
+        if (Files.exists(restored)) {
+            Files.move(restored, place.resolve("restored before"));
+        }
+        job.run(place, kept);
+        lookAtArchive(place, kept);
+    }
+}
