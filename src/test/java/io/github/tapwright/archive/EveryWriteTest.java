@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.tapwright.archive.DisturbedJob.Disturbance;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
@@ -19,78 +20,72 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Everything the program writes, disturbed at the point of one write after another: killed there, or the disk is full
- * from there on, or that write fails.
+ * Everything the program writes, disturbed at the point of one write after another: killed there, killed
+ * half way through it, or the disk is full from there on, or that one write fails.
  *
- * <p>{@code -Dtapwright.writes.every=1} tries every point instead of a few; a line for each job and disturbance goes to
- * standard output.
+ * <p>{@code -Dtapwright.writes.every=1} tries every write instead of a few, {@code -Dtapwright.writes.jobs=ADD} and
+ * {@code -Dtapwright.writes.how=KILL,TORN} choose; a line for each job and disturbance goes to standard output.
  */
 class EveryWriteTest {
 
-    private static final int EVERY = Integer.getInteger("tapwright.writes.every", 60);
+    private static final int EVERY = Integer.getInteger("tapwright.writes.every", 150);
+    private static final List<String> JOBS = words("tapwright.writes.jobs", "CREATE,ADD,RECORD,MIGRATE,BACK_UP,RESTORE");
+    private static final List<String> HOW = words("tapwright.writes.how", "KILL,TORN,FULL,FAIL");
     private static final int KILLED = 137;
     private static final int ARCHIVE_TROUBLE = 4;
 
+    private static List<String> words(String property, String otherwise) {
+        return List.of(System.getProperty(property, otherwise).split(","));
+    }
+
     @TempDir
     Path folder;
+
+    @TempDir
+    static Path tools;
 
     private long reported;
     private long leftOver;
     private long ended;
 
     @BeforeAll
-    static void needsStrace() {
-        assumeTrue(TracedJob.isPossible(), "strace is not here, or may not watch programs");
+    static void compile() {
+        assumeTrue(DisturbedJob.compile(tools.resolve("disturb.so")), "needs Linux and a C compiler");
     }
 
-    /** What happens to the program. */
-    enum Disturbance {
-        KILLED("signal=SIGKILL:when=%d"),
-        FULL("error=ENOSPC:when=%d+"),
-        BROKEN("error=EIO:when=%d");
-
-        private final String injection;
-
-        Disturbance(String injection) {
-            this.injection = injection;
-        }
-
-        /** A file that cannot be made is one file: from there on not even the program itself could be read. */
-        String at(TracedJob.Point point) {
-            String when = String.format(injection, point.number());
-            return point.call() + ":" + (point.call().equals("openat") ? when.replace("+", "") : when);
-        }
+    static Stream<Arguments> jobs() {
+        return JOBS.stream()
+                .flatMap(job -> HOW.stream().map(how -> Arguments.of(WriteJob.valueOf(job), Disturbance.valueOf(how))));
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "CREATE, KILLED", "ADD, KILLED", "RECORD, KILLED", "MIGRATE, KILLED", "BACK_UP, KILLED", "RESTORE, KILLED",
-        "CREATE, FULL", "ADD, FULL", "RECORD, FULL", "MIGRATE, FULL", "BACK_UP, FULL", "RESTORE, FULL",
-        "CREATE, BROKEN", "ADD, BROKEN", "RECORD, BROKEN", "MIGRATE, BROKEN", "BACK_UP, BROKEN", "RESTORE, BROKEN"
-    })
+    @MethodSource("jobs")
     void whereverItIsDisturbedNothingIsHalfAndNothingIsLost(WriteJob job, Disturbance disturbance) throws Exception {
         Path place = folder.resolve("place");
+        DisturbedJob disturbed = new DisturbedJob(tools.resolve("disturb.so"), job, place);
         fresh(job, place);
-        TracedJob traced = new TracedJob(job, place);
-        List<TracedJob.Point> points = traced.points();
+        assertThat(disturbed.run(disturbance, 0).code()).isZero();
+        List<String> writes = disturbed.writes();
         List<String> wrong = new ArrayList<>();
         int tried = 0;
-        for (int p = disturbance.ordinal(); p < points.size(); p += EVERY) {
+        for (int at = 1 + disturbance.ordinal() * EVERY / 5; at <= writes.size(); at += EVERY) {
             fresh(job, place);
             tried++;
-            TracedJob.End end = traced.run(List.of(disturbance.at(points.get(p))));
+            DisturbedJob.End end = disturbed.run(disturbance, at);
             try {
                 look(job, place, disturbance, end);
             } catch (AssertionError | RuntimeException e) {
-                wrong.add(points.get(p) + ": " + end + ": " + e);
+                wrong.add(at + ", " + writes.get(at - 1) + ": " + end + ": " + e);
             }
         }
         System.out.printf(
-                "%s, %s: %d of %d write points tried, %d ended there, %d reports all kept, %d files left over, %d wrong%n",
-                job, disturbance, tried, points.size(), ended, reported, leftOver, wrong.size());
+                "%s, %s: %d of %d writes disturbed, %d programs ended by it, %d reports, all true; %d files left over;"
+                        + " %d wrong%n",
+                job, disturbance, tried, writes.size(), ended, reported, leftOver, wrong.size());
         assertThat(wrong).isEmpty();
     }
 
@@ -107,8 +102,8 @@ class EveryWriteTest {
         job.prepare(Files.createDirectory(place));
     }
 
-    private void look(WriteJob job, Path place, Disturbance disturbance, TracedJob.End end) throws IOException {
-        if (disturbance == Disturbance.KILLED) {
+    private void look(WriteJob job, Path place, Disturbance disturbance, DisturbedJob.End end) throws IOException {
+        if (disturbance.ends()) {
             assertThat(end.code()).isEqualTo(KILLED);
         } else {
             assertThat(end.code()).isIn(0, ARCHIVE_TROUBLE);
