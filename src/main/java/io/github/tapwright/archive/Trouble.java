@@ -34,6 +34,14 @@ final class Trouble {
         return new ArchiveException(message, failure);
     }
 
+    /** Something was read that this program would never have written. */
+    static ArchiveException with(Path database, RuntimeException failure) {
+        return new ArchiveException(
+                "the database " + database + " holds something that cannot be (" + failure.getMessage()
+                        + "); run verify, and restore the latest backup into a new folder",
+                failure);
+    }
+
     static ArchiveException with(Path file, IOException failure) {
         if (failure instanceof NoSuchFileException) {
             return new ArchiveException("there is no file " + file + "; check its name and folder", failure);
