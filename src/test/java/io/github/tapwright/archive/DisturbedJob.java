@@ -100,7 +100,7 @@ final class DisturbedJob {
     }
 
     /** Without the logging library that comes with a test's tool and greets everybody. */
-    private static String classPath() {
+    static String classPath() {
         String tests = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         return Arrays.stream(tests.split(File.pathSeparator))
                 .filter(entry -> !entry.contains("slf4j-api"))

@@ -16,14 +16,15 @@ import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.SoundBlock;
 import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
-import java.util.List;
 
 /** Each way in which the program writes into an archive, or beside it, done once and small. */
 enum WriteJob {
     /** Makes an archive where none was, with an instrument and a sitting. */
     CREATE {
         @Override
-        void prepare(Path place) {}
+        void prepare(Path place) {
+            layOut(place);
+        }
 
         @Override
         void run(Path place, Said said) {
@@ -104,16 +105,23 @@ enum WriteJob {
 
     /** What is there before; one sitting if nothing else is said. */
     void prepare(Path place) {
+        layOut(place);
         try (Workshop workshop = Workshop.in(archive(place))) {
-            workshop.add(sound(place, "before.wav", 1));
+            workshop.add(sound(place, "before.wav"));
         }
+    }
+
+    private static void layOut(Path place) {
+        TestWav.writeRoom(sound(place, "before.wav"), 1);
+        TestWav.writeRoom(sound(place, "first.wav"), 2);
+        TestWav.writeRoom(sound(place, "second.wav"), 3);
     }
 
     abstract void run(Path place, Said said);
 
     private static void add(Path place, Said said) {
         try (Workshop workshop = Workshop.in(archive(place))) {
-            SittingId id = workshop.add(sound(place, "first.wav", 2), sound(place, "second.wav", 3))
+            SittingId id = workshop.add(sound(place, "first.wav"), sound(place, "second.wav"))
                     .id();
             said.kept(id);
             NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfTaps(AddSittingMain.RESULT));
@@ -141,11 +149,7 @@ enum WriteJob {
     }
 
     /** The maker's own files lie beside the place, so that writing them counts as nothing. */
-    private static Path sound(Path place, String name, long seed) {
-        return TestWav.writeRoom(Durable.parent(place).resolve(name), seed);
-    }
-
-    static List<WriteJob> all() {
-        return List.of(values());
+    private static Path sound(Path place, String name) {
+        return Durable.parent(place).resolve(name);
     }
 }
