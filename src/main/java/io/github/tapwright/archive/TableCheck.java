@@ -28,6 +28,9 @@ final class TableCheck {
             problems.addAll(lacking(connection, "procedure = '" + kind.getKey() + "'", kind.getValue(), "analysis"));
         }
         problems.addAll(strange(connection));
+        for (String table : TableSums.wrong(connection)) {
+            problems.add("database: what stands in " + table + " is not what was written there");
+        }
         return problems;
     }
 
