@@ -32,9 +32,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class EveryWriteTest {
 
-    private static final int EVERY = Integer.getInteger("tapwright.writes.every", 150);
-    private static final List<String> JOBS = words("tapwright.writes.jobs", "CREATE,ADD,RECORD,MIGRATE,BACK_UP,RESTORE");
-    private static final List<String> HOW = words("tapwright.writes.how", "KILL,TORN,FULL,FAIL");
+    private static final int EVERY = Integer.getInteger("tapwright.writes.every", 40);
+    private static final List<String> JOBS = words("tapwright.writes.jobs", "ADD,RECORD");
+    private static final List<String> HOW = words("tapwright.writes.how", "KILL,FULL");
     private static final int KILLED = 137;
     private static final int ARCHIVE_TROUBLE = 4;
 
@@ -87,6 +87,25 @@ class EveryWriteTest {
                         + " %d wrong%n",
                 job, disturbance, tried, writes.size(), ended, reported, leftOver, wrong.size());
         assertThat(wrong).isEmpty();
+    }
+
+    /** Every write takes 20 ms longer, every wait for the disk 200 ms. */
+    @ParameterizedTest
+    @MethodSource("slowJobs")
+    void onASlowDiskItIsSlowAndNothingElse(WriteJob job) throws Exception {
+        Path place = folder.resolve("place");
+        fresh(job, place);
+        DisturbedJob slowed = new DisturbedJob(tools.resolve("disturb.so"), job, place);
+        long start = System.nanoTime();
+        DisturbedJob.End end = slowed.run(Disturbance.SLOW, 0);
+        System.out.printf(
+                "%s, SLOW: %d writes, %.0f s%n", job, slowed.writes().size(), (System.nanoTime() - start) / 1e9);
+        assertThat(end.code()).isZero();
+        look(job, place, Disturbance.SLOW, end);
+    }
+
+    static Stream<WriteJob> slowJobs() {
+        return JOBS.stream().map(WriteJob::valueOf);
     }
 
     private static void fresh(WriteJob job, Path place) throws IOException {
