@@ -25,8 +25,9 @@ final class ReadingCheck {
     /** What is wrong, one line each. */
     List<String> problems() {
         tryOut("its tables cannot be checked", () -> problems.addAll(database.read(TableCheck::problems)));
-        tryOut("the list of sittings cannot be read", () -> database.read(ReadingCheck::sittings)
-                .forEach(this::sitting));
+        tryOut(
+                "the list of sittings cannot be read",
+                () -> database.read(ReadingCheck::sittings).forEach(this::sitting));
         tryOut("the instruments cannot be read", () -> new InstrumentTable(database).all());
         tryOut("the calibrations cannot be read", () -> new CalibrationTables(database, originals).all());
         tryOut("the listenings cannot be read", () -> new ListeningTables(database).all());
@@ -47,8 +48,7 @@ final class ReadingCheck {
     }
 
     private static List<SittingId> sittings(Connection connection) throws SQLException {
-        return Query.all(
-                connection, "SELECT id FROM sitting ORDER BY id", row -> new SittingId(row.longInteger("id")));
+        return Query.all(connection, "SELECT id FROM sitting ORDER BY id", row -> new SittingId(row.longInteger("id")));
     }
 
     private void sitting(SittingId id) {

@@ -53,13 +53,13 @@ final class Trouble {
         return trouble.getCause() instanceof SQLException failure
                 && switch (SQLiteErrorCode.getErrorCode(failure.getErrorCode() & PRIMARY_CODE)) {
                     case SQLITE_BUSY,
-                        SQLITE_LOCKED,
-                        SQLITE_FULL,
-                        SQLITE_READONLY,
-                        SQLITE_PERM,
-                        SQLITE_CANTOPEN,
-                        SQLITE_IOERR,
-                        SQLITE_NOMEM -> true;
+                            SQLITE_LOCKED,
+                            SQLITE_FULL,
+                            SQLITE_READONLY,
+                            SQLITE_PERM,
+                            SQLITE_CANTOPEN,
+                            SQLITE_IOERR,
+                            SQLITE_NOMEM -> true;
                     default -> false;
                 };
     }

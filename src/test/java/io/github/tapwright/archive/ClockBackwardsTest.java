@@ -56,11 +56,7 @@ class ClockBackwardsTest {
         Path sound = TestWav.writeRoom(folder.resolve(seed + ".wav"), seed);
         try (Archive archive = Archive.open(place, clock)) {
             return new AddSitting(
-                            archive.instruments(),
-                            archive.sittings(),
-                            archive.calibrations(),
-                            TestWav.source(),
-                            clock)
+                            archive.instruments(), archive.sittings(), archive.calibrations(), TestWav.source(), clock)
                     .add(
                             new SittingRequest(
                                     Workshop.NUMBER, Optional.empty(), Conditions.UNKNOWN, List.of(sound), TAPS),
@@ -119,8 +115,8 @@ class ClockBackwardsTest {
 
     private static void record(Archive archive, Clock clock) {
         LiveFormat format = new LiveFormat(48_000, 1, 16);
-        CaptureNotes notes = new CaptureNotes(
-                Workshop.NUMBER, TAPS, Conditions.UNKNOWN, "a microphone", format, clock.instant());
+        CaptureNotes notes =
+                new CaptureNotes(Workshop.NUMBER, TAPS, Conditions.UNKNOWN, "a microphone", format, clock.instant());
         try (Capture capture = archive.captures().begin(notes)) {
             capture.append(new SoundBlock(format, new byte[960]));
         }

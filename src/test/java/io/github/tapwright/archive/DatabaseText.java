@@ -26,8 +26,8 @@ final class DatabaseText {
 
     private static List<String> lines(Connection connection) throws SQLException {
         List<String> lines = rows(connection, "sqlite_schema", "type, name, tbl_name, sql");
-        List<String> tables = Query.all(
-                connection, "SELECT name FROM sqlite_schema WHERE type = 'table'", row -> row.text("name"));
+        List<String> tables =
+                Query.all(connection, "SELECT name FROM sqlite_schema WHERE type = 'table'", row -> row.text("name"));
         for (String table : tables) {
             lines.addAll(rows(connection, table, "*"));
         }

@@ -49,7 +49,8 @@ class FlippedBitTest {
         database = archive.resolve(ArchiveFolder.DATABASE);
         backup = folder.resolve("backup.zip");
         try (Workshop workshop = Workshop.in(archive)) {
-            SittingId id = workshop.add(TestWav.writeRoom(folder.resolve("a.wav"), 1)).id();
+            SittingId id =
+                    workshop.add(TestWav.writeRoom(folder.resolve("a.wav"), 1)).id();
             NewAnalysis large = new NewAnalysis(
                     Workshop.CLOCK.instant(), new Findings.OfTaps(TestResults.of(100, 200, "taps-test")));
             workshop.archive.sittings().addAnalysis(id, large);
@@ -160,8 +161,7 @@ class FlippedBitTest {
                 .isTrue();
         assertThat(DatabaseText.of(restored.resolve(ArchiveFolder.DATABASE))).isEqualTo(content);
         try (Workshop workshop = Workshop.in(restored)) {
-            Sitting sitting =
-                    workshop.archive.sittings().find(new SittingId(1)).orElseThrow();
+            Sitting sitting = workshop.archive.sittings().find(new SittingId(1)).orElseThrow();
             assertThat(sitting.analyses()).hasSize(2);
             workshop.add(TestWav.writeRoom(folder.resolve("b.wav"), 2));
         }

@@ -97,7 +97,8 @@ class FullDiskTest {
     private void looksWhole(Silent said) {
         try (Workshop workshop = Workshop.in(WriteJob.archive(place))) {
             assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
-            said.kept.forEach(id -> assertThat(workshop.archive.sittings().find(id)).isPresent());
+            said.kept.forEach(
+                    id -> assertThat(workshop.archive.sittings().find(id)).isPresent());
         }
     }
 
@@ -120,8 +121,7 @@ class FullDiskTest {
             assertThat(blocks).isBetween(10, 999);
             LeftCapture left = captures.leftBehind().get(0);
             assertThat(left.frames()).isGreaterThanOrEqualTo(4800L * blocks);
-            Sitting sitting =
-                    new KeepCapture(captures, workshop.addSitting()).keep(left.id(), n -> n, Progress.SILENT);
+            Sitting sitting = new KeepCapture(captures, workshop.addSitting()).keep(left.id(), n -> n, Progress.SILENT);
             assertThat(sitting.recordings().get(0).facts().durationSeconds()).isGreaterThanOrEqualTo(0.1 * blocks);
             assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
         }
