@@ -7,11 +7,14 @@ import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ShopStore;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.listening.ListeningStore;
+import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureStore;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * An open archive: a workshop's instruments, sittings and recordings in one folder.
@@ -23,6 +26,7 @@ public final class Archive implements AutoCloseable {
     private final ArchiveFolder folder;
     private final Database database;
     private final Originals originals;
+    private final Set<CaptureId> brokenOff = ConcurrentHashMap.newKeySet();
 
     private Archive(ArchiveFolder folder, Database database) {
         this.folder = folder;
@@ -80,7 +84,7 @@ public final class Archive implements AutoCloseable {
      * @return a store that works while the archive is open
      */
     public CaptureStore captures() {
-        return new CaptureTables(database, folder);
+        return new CaptureTables(database, folder, brokenOff);
     }
 
     /**

@@ -10,13 +10,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads every byte of an archive and compares it with what should be there; changes nothing. */
 final class ArchiveCheck {
-
-    private static final String SOUND = "ok";
 
     private final ArchiveFolder folder;
     private final Database database;
@@ -32,45 +29,33 @@ final class ArchiveCheck {
 
     VerifyReport run(Progress progress) {
         progress.at("checking the database", 0, 1);
-        Expected expected = database.read(this::checkDatabase);
+        problems.addAll(new ReadingCheck(database, folder).problems());
         try {
-            return checkFiles(expected, progress);
+            return checkFiles(expected(), progress);
         } catch (IOException e) {
             throw Trouble.with(folder.originals(), e);
         }
     }
 
-    private Expected checkDatabase(Connection connection) throws SQLException, IOException {
-        Query.all(connection, "PRAGMA integrity_check", row -> row.text("integrity_check")).stream()
-                .filter(line -> !line.equals(SOUND))
-                .forEach(line -> problems.add("database: " + line));
-        Query.all(connection, "PRAGMA foreign_key_check", row -> row.text("table")).stream()
-                .distinct()
-                .forEach(table -> problems.add("database: a row of " + table + " refers to something that is gone"));
-        report(connection, "TRUE", "recording", "recording");
-        for (Map.Entry<String, String> kind : AnalysisReader.TABLES.entrySet()) {
-            report(connection, "procedure = '" + kind.getKey() + "'", kind.getValue(), "analysis");
+    /** Nothing if the database is too damaged to say; the files are looked at all the same. */
+    private Expected expected() {
+        try {
+            return database.read(ArchiveCheck::expected);
+        } catch (ArchiveException e) {
+            if (Trouble.willPass(e)) {
+                throw e;
+            }
+            problems.add("database: the list of originals cannot be read: " + e.getMessage());
+            return new Expected(0, 0, Map.of());
         }
-        String known =
-                AnalysisReader.TABLES.keySet().stream().map(k -> "'" + k + "'").collect(Collectors.joining(", "));
-        String strange = "SELECT id FROM sitting WHERE procedure NOT IN (" + known + ")";
-        Query.all(connection, strange, row -> row.longInteger("id"))
-                .forEach(id -> problems.add("database: sitting " + id + " is of a kind this program does not know"));
-        TapDigestTable.wrong(connection)
-                .forEach(id -> problems.add("database: the digest of sitting " + id + " is not that of its results"));
+    }
+
+    private static Expected expected(Connection connection) throws SQLException {
         Map<String, Original> originals = new HashMap<>();
         for (Original original : OriginalTable.all(connection)) {
             originals.put(original.sha256(), original);
         }
         return new Expected(count(connection, "sitting"), count(connection, "calibration"), originals);
-    }
-
-    /** Reports the sittings of a kind that have no row in the table of one of their parts. */
-    private void report(Connection connection, String which, String table, String part) throws SQLException {
-        String halves =
-                "SELECT id FROM sitting WHERE " + which + " AND id NOT IN (SELECT sitting_id FROM " + table + ")";
-        Query.all(connection, halves, row -> row.longInteger("id"))
-                .forEach(id -> problems.add("database: sitting " + id + " has no " + part));
     }
 
     private static long count(Connection connection, String table) throws SQLException {

@@ -65,6 +65,11 @@ final class BackupWriter {
         Map<String, Item> items = new LinkedHashMap<>();
         items.put(ArchiveFolder.DATABASE, new Item(Sha256.of(copy), ArchiveFolder.DATABASE));
         try (Database snapshot = Database.open(copy)) {
+            List<String> problems = snapshot.read(TableCheck::problems);
+            if (!problems.isEmpty()) {
+                throw new ArchiveException(problems.get(0) + ", so no good backup can be made and none was written; run"
+                        + " verify, keep the folder as it is, and restore the latest backup into a new folder");
+            }
             List<Original> referenced = snapshot.read(OriginalTable::all);
             List<Original> found = OriginalFiles.in(folder).originals();
             Stream.concat(referenced.stream(), found.stream()).forEach(o -> {

@@ -18,6 +18,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Live recordings: their sound in the folder {@code captures}, what is known about them in the database. */
 final class CaptureTables implements CaptureStore {
@@ -28,10 +29,13 @@ final class CaptureTables implements CaptureStore {
 
     private final Database database;
     private final ArchiveFolder folder;
+    private final Set<CaptureId> brokenOff;
 
-    CaptureTables(Database database, ArchiveFolder folder) {
+    /** Takes the recordings of this program that ended without a word in the database, as on a full disk. */
+    CaptureTables(Database database, ArchiveFolder folder, Set<CaptureId> brokenOff) {
         this.database = database;
         this.folder = folder;
+        this.brokenOff = brokenOff;
     }
 
     /** A row that waits, and who was writing it. */
@@ -52,7 +56,7 @@ final class CaptureTables implements CaptureStore {
                 .put("file_name", String.valueOf(file.getFileName()))
                 .updateWhere(connection, "id", id.number()));
         try {
-            return new RunningCapture(database, id, file, CaptureFile.create(file, notes.format()));
+            return new RunningCapture(database, id, file, CaptureFile.create(file, notes.format()), brokenOff);
         } catch (IOException e) {
             throw Trouble.with(file, e);
         }
@@ -95,7 +99,7 @@ final class CaptureTables implements CaptureStore {
     }
 
     /** Empty if the recording is being written, or its file is not here, as in a restored backup. */
-    private static Optional<LeftCapture> left(Waiting row) {
+    private Optional<LeftCapture> left(Waiting row) {
         try {
             if (!Files.isRegularFile(row.file()) || isBeingWritten(row)) {
                 return Optional.empty();
@@ -109,8 +113,8 @@ final class CaptureTables implements CaptureStore {
     }
 
     /** This program's own files are not touched to find out: closing a second handle would give the lock up. */
-    private static boolean isBeingWritten(Waiting row) throws IOException {
-        if (row.writer().isEmpty()) {
+    private boolean isBeingWritten(Waiting row) throws IOException {
+        if (row.writer().isEmpty() || brokenOff.contains(row.id())) {
             return false;
         }
         return row.writer().get().equals(Writer.self().text()) || CaptureFile.isLocked(row.file());

@@ -44,13 +44,13 @@ final class CurveBlob {
         return bytes.toByteArray();
     }
 
-    static ResponseCurve parse(byte[] bytes) throws IOException {
+    static ResponseCurve parse(byte[] bytes) {
         try (InputStream inflated = new InflaterInputStream(new ByteArrayInputStream(bytes))) {
             ByteBuffer in =
                     ByteBuffer.wrap(inflated.readAllBytes()); // one by one through the inflater is ten times slower
             int version = in.getInt();
             if (version != VERSION) {
-                throw new IOException("a response curve of version " + version + " is not known");
+                throw damaged(new IOException("a response curve of version " + version + " is not known"));
             }
             int pointCount = in.getInt();
             int strikeCount = in.getInt();
@@ -60,8 +60,15 @@ final class CurveBlob {
                 points.add(new Point(in.getDouble(), in.getDouble(), in.getDouble(), in.getDouble()));
             }
             return new ResponseCurve(points, resolutionHz, strikeCount);
-        } catch (BufferUnderflowException e) {
-            throw new IOException("a response curve is cut off", e);
+        } catch (BufferUnderflowException | IOException e) {
+            throw damaged(e);
         }
+    }
+
+    /** The bytes are in memory already, so whatever cannot be read was written so or has changed since. */
+    private static ArchiveException damaged(Exception cause) {
+        return new ArchiveException(
+                "a response curve in the archive is damaged; run verify, and restore a backup into a new folder",
+                cause);
     }
 }

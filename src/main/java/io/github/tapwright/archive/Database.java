@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.DateTimeException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
@@ -62,8 +63,13 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** What was refused on its way in cannot be in the archive: if it comes out, something has changed it. */
     synchronized <T> T read(SqlWork<T> work) {
-        return inside("BEGIN DEFERRED", work);
+        try {
+            return inside("BEGIN DEFERRED", work);
+        } catch (IllegalArgumentException | DateTimeException | ArithmeticException | IndexOutOfBoundsException e) {
+            throw Trouble.with(file, e);
+        }
     }
 
     synchronized <T> T write(SqlWork<T> work) {

@@ -45,7 +45,16 @@ final class Insert {
     long run(Connection connection) throws SQLException {
         String sql = "INSERT INTO " + table + " (" + String.join(", ", values.keySet()) + ") VALUES ("
                 + String.join(", ", marks()) + ")";
-        execute(connection, sql, List.of());
+        boolean summed = TableSums.areKept(connection);
+        try (PreparedStatement statement = connection.prepareStatement(sql + " RETURNING *")) {
+            fill(statement, List.of());
+            try (ResultSet rows = statement.executeQuery()) {
+                TableSum written = TableSum.of(rows);
+                if (summed) {
+                    TableSums.change(connection, table, written);
+                }
+            }
+        }
         try (PreparedStatement last = connection.prepareStatement("SELECT last_insert_rowid()");
                 ResultSet row = last.executeQuery()) {
             row.next();
@@ -57,19 +66,33 @@ final class Insert {
     int updateWhere(Connection connection, String column, Object value) throws SQLException {
         String sql =
                 "UPDATE " + table + " SET " + String.join(" = ?, ", values.keySet()) + " = ? WHERE " + column + " = ?";
-        return execute(connection, sql, List.of(value));
+        if (!TableSums.areKept(connection)) {
+            return update(connection, sql, value);
+        }
+        TableSum before = TableSums.where(connection, table, column, value);
+        TableSum historyBefore = TableSums.before(connection, table);
+        int changed = update(connection, sql, value);
+        TableSum after = TableSums.where(connection, table, column, value);
+        TableSums.change(connection, table, after.minus(before));
+        TableSum history = TableSums.before(connection, table).minus(historyBefore);
+        TableSums.change(connection, TableSums.history(table), history);
+        return changed;
     }
 
-    private int execute(Connection connection, String sql, List<Object> more) throws SQLException {
+    private int update(Connection connection, String sql, Object where) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            int index = 1;
-            for (Object value : values.values()) {
-                statement.setObject(index++, value);
-            }
-            for (Object value : more) {
-                statement.setObject(index++, value);
-            }
+            fill(statement, List.of(where));
             return statement.executeUpdate();
+        }
+    }
+
+    private void fill(PreparedStatement statement, List<Object> more) throws SQLException {
+        int index = 1;
+        for (Object value : values.values()) {
+            statement.setObject(index++, value);
+        }
+        for (Object value : more) {
+            statement.setObject(index++, value);
         }
     }
 

@@ -26,7 +26,8 @@ record Migration(int version, List<String> statements) {
             "007-live-recordings.sql",
             "008-shop.sql",
             "009-digests.sql",
-            "010-listening.sql");
+            "010-listening.sql",
+            "011-table-sums.sql");
 
     private static final Map<Integer, SqlWork<Integer>> FILLINGS = Map.of(9, TapDigestTable::fill);
 

@@ -71,6 +71,9 @@ final class Migrator {
                 statement.execute(sql);
             }
             migration.filling().run(connection);
+            if (TableSums.areKept(connection)) {
+                TableSums.renew(connection);
+            }
             statement.execute("PRAGMA application_id = " + APPLICATION_ID);
             statement.execute("PRAGMA user_version = " + migration.version());
         }

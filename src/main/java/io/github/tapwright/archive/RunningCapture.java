@@ -8,6 +8,7 @@ import io.github.tapwright.sitting.live.SoundBlock;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 
 /** A recording this program is writing: its sound in a file, its notes in the database. */
 final class RunningCapture implements Capture {
@@ -19,14 +20,16 @@ final class RunningCapture implements Capture {
     private final CaptureId id;
     private final Path path;
     private final CaptureFile file;
+    private final Set<CaptureId> brokenOff;
     private boolean closed;
     private int lossCount;
 
-    RunningCapture(Database database, CaptureId id, Path path, CaptureFile file) {
+    RunningCapture(Database database, CaptureId id, Path path, CaptureFile file, Set<CaptureId> brokenOff) {
         this.database = database;
         this.id = id;
         this.path = path;
         this.file = file;
+        this.brokenOff = brokenOff;
     }
 
     @Override
@@ -82,6 +85,8 @@ final class RunningCapture implements Capture {
     }
 
     private void end(Optional<String> writer) {
+        // Until the database can say that nobody writes it any more, this program remembers.
+        brokenOff.add(id);
         database.write(
                 connection -> Insert.into("capture").put("writer", writer).updateWhere(connection, "id", id.number()));
     }

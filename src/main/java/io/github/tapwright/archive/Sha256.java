@@ -31,6 +31,11 @@ record Sha256(String hex, long sizeBytes) {
         return new Sha256(HexFormat.of().formatHex(digesting.getMessageDigest().digest()), size);
     }
 
+    /** The 32 bytes themselves. */
+    static byte[] of(byte[] bytes) {
+        return digest().digest(bytes);
+    }
+
     private static MessageDigest digest() {
         try {
             return MessageDigest.getInstance("SHA-256");

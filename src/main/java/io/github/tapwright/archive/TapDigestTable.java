@@ -1,11 +1,11 @@
 package io.github.tapwright.archive;
 
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.ThirdOctaves;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +15,7 @@ final class TapDigestTable {
 
     private TapDigestTable() {}
 
-    private record Kept(long analysisId, long sittingId) {}
+    private record Kept(long analysisId) {}
 
     static void write(Connection connection, long analysisId, TapResult result) throws SQLException, IOException {
         Insert row = Insert.into("tap_digest")
@@ -36,10 +36,9 @@ final class TapDigestTable {
         return without.size();
     }
 
-    /** Sittings with an analysis whose digest is missing or says something else than its tables. */
-    static List<Long> wrong(Connection connection) throws SQLException, IOException {
-        List<Long> sittings = new ArrayList<>();
-        for (Kept kept : all(connection, "")) {
+    /** Whether an analysis of a sitting has no digest, or one that says something else than its tables. */
+    static boolean isWrong(Connection connection, SittingId sitting) throws SQLException, IOException {
+        for (Kept kept : all(connection, "WHERE sitting_id = " + sitting.number())) {
             TapResult result = new TapsReader(connection).result(kept.analysisId());
             Optional<byte[]> resonances = bytes(connection, "resonances", kept.analysisId());
             Optional<byte[]> octaves = bytes(connection, "third_octaves", kept.analysisId());
@@ -48,10 +47,10 @@ final class TapDigestTable {
                     : new byte[0];
             if (!Arrays.equals(TapDigest.of(result.resonances()), resonances.orElseGet(() -> new byte[0]))
                     || !Arrays.equals(curve, octaves.orElseGet(() -> new byte[0]))) {
-                sittings.add(kept.sittingId());
+                return true;
             }
         }
-        return sittings;
+        return false;
     }
 
     private static Optional<byte[]> bytes(Connection connection, String column, long analysisId) throws SQLException {
@@ -62,7 +61,7 @@ final class TapDigestTable {
     private static List<Kept> all(Connection connection, String which) throws SQLException {
         return Query.all(
                 connection,
-                "SELECT id, sitting_id FROM analysis " + which + " ORDER BY id",
-                row -> new Kept(row.longInteger("id"), row.longInteger("sitting_id")));
+                "SELECT id FROM analysis " + which + " ORDER BY id",
+                row -> new Kept(row.longInteger("id")));
     }
 }

@@ -11,7 +11,8 @@
  *
  * <p>The results of each procedure (taps, notes, plucks) lie in tables of their own. Start at {@link io.github.tapwright.archive.Archive}. Originals are on disk before the one transaction
  * that refers to them begins, so a crash at any moment leaves whole sittings and at worst an original nobody
- * refers to. Several programs may have an archive open at once. Trouble comes as an
+ * refers to. Every row goes through {@link io.github.tapwright.archive.Insert}, which keeps the sum of its table, so that the check sees
+ * a changed cell. Several programs may have an archive open at once. Trouble comes as an
  * {@link io.github.tapwright.archive.ArchiveException} with a remedy. Nothing outside this package uses
  * {@code java.sql}.
  */

@@ -63,6 +63,9 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
     private static String cannotWrite(Exception failure) {
         Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
         String where = cause instanceof FileSystemException f ? String.valueOf(f.getFile()) : message(failure);
-        return where + " cannot be written; check that its folder exists and may be written to";
+        String why = cause instanceof FileSystemException f && f.getReason() != null ? f.getReason() : message(failure);
+        return why.contains("No space left") || why.contains("not enough space")
+                ? where + " cannot be written, the disk is full; free some space and try again"
+                : where + " cannot be written; check that its folder exists and may be written to";
     }
 }

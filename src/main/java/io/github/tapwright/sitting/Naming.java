@@ -2,7 +2,6 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.mode.ModeName;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -47,14 +46,12 @@ public final class Naming {
      * The names that hold.
      *
      * @param found the resonances of one analysis
-     * @param given everything the maker said, in any order
+     * @param given everything the maker said, in the order it was said; a clock may have been put back in between
      * @return one verdict for each resonance, in the same order
      */
     public static List<Verdict> join(List<Suggestion> found, List<GivenName> given) {
-        List<GivenName> oldestFirst = new ArrayList<>(given);
-        oldestFirst.sort(Comparator.comparing(GivenName::givenAt));
         Map<Integer, GivenName> byIndex = new HashMap<>();
-        for (GivenName name : oldestFirst) {
+        for (GivenName name : given) {
             nearest(found, name.frequencyHz()).ifPresent(i -> byIndex.put(i, name));
         }
         Set<ModeName> taken = new HashSet<>();

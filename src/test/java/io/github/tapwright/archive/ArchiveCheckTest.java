@@ -105,6 +105,30 @@ class ArchiveCheckTest {
                 .anySatisfy(p -> assertThat(p).contains("a row of sitting refers to something that is gone"));
     }
 
+    @Test
+    void aChangedCellIsNamedAlthoughItCanBeRead() {
+        change("UPDATE recording SET file_name = 'tapt.wav' WHERE place = 0");
+
+        assertThat(check().problems())
+                .containsExactly("database: what stands in recording is not what was written there");
+    }
+
+    @Test
+    void whatCannotBeReadIsNamedAndHidesNothingElse() throws IOException {
+        change("UPDATE sitting SET added_at = 'yesterday'");
+        Files.delete(kept);
+
+        assertThat(check().problems())
+                .anySatisfy(p -> assertThat(p).contains("sitting 1 cannot be read", "yesterday"))
+                .anySatisfy(p -> assertThat(p).contains(kept.toString(), "is missing"));
+    }
+
+    private void change(String sql) {
+        try (Database other = Database.open(folder.resolve("archive/tapwright.db"))) {
+            other.withoutTransaction(sql);
+        }
+    }
+
     private VerifyReport check() {
         return workshop.archive.verify(Progress.SILENT);
     }

@@ -8,18 +8,15 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import java.io.BufferedReader;
-import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -77,7 +74,7 @@ class KillTest {
                         "-XX:+UseSerialGC",
                         "-Dorg.sqlite.tmpdir=" + sounds,
                         "-cp",
-                        classPath(),
+                        DisturbedJob.classPath(),
                         AddSittingMain.class.getName(),
                         archive.toString(),
                         sounds.toString(),
@@ -95,13 +92,6 @@ class KillTest {
                     .map(line -> Long.valueOf(line.substring(5)))
                     .toList();
         }
-    }
-
-    /** Without the logging library that comes with a test's tool and greets everybody. */
-    private static String classPath() {
-        return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-                .filter(entry -> !entry.contains("slf4j-api"))
-                .collect(Collectors.joining(File.pathSeparator));
     }
 
     /** What one look at the archive found. */

@@ -46,11 +46,11 @@ class NamingTest {
     }
 
     @Test
-    void theLaterOfTwoNamesHoldsInWhateverOrderTheyCome() {
-        GivenName late = new GivenName(100.5, Optional.of("boom"), NOW.plusSeconds(60));
-        GivenName early = new GivenName(99.5, Optional.of("main back"), NOW);
+    void theNameSaidLastHoldsWhateverTheClockSaid() {
+        GivenName late = new GivenName(100.5, Optional.of("boom"), NOW);
+        GivenName early = new GivenName(99.5, Optional.of("main back"), NOW.plusSeconds(60));
 
-        assertThat(Naming.join(FOUND, List.of(late, early)).get(0).name()).contains("boom");
+        assertThat(Naming.join(FOUND, List.of(early, late)).get(0).name()).contains("boom");
         assertThat(late.mode()).isEmpty();
         assertThat(early.mode()).contains(ModeName.MAIN_BACK);
     }

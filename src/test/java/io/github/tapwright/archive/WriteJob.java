@@ -1,0 +1,155 @@
+package io.github.tapwright.archive;
+
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.live.Capture;
+import io.github.tapwright.sitting.live.CaptureId;
+import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.LiveFormat;
+import io.github.tapwright.sitting.live.SoundBlock;
+import io.github.tapwright.tap.TapSettings;
+import java.nio.file.Path;
+
+/** Each way in which the program writes into an archive, or beside it, done once and small. */
+enum WriteJob {
+    /** Makes an archive where none was, with an instrument and a sitting. */
+    CREATE {
+        @Override
+        void prepare(Path place) {
+            layOut(place);
+        }
+
+        @Override
+        void run(Path place, Said said) {
+            add(place, said);
+        }
+    },
+    /** Adds a sitting of two recordings, an analysis with something in every field, and a name. */
+    ADD {
+        @Override
+        void run(Path place, Said said) {
+            add(place, said);
+        }
+    },
+    /** Records live, stops, and keeps the recording as a sitting. */
+    RECORD {
+        @Override
+        void run(Path place, Said said) {
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                CaptureId id = record(workshop);
+                Sitting sitting = new KeepCapture(workshop.archive.captures(), workshop.addSitting())
+                        .keep(id, n -> n, Progress.SILENT);
+                said.kept(sitting.id());
+            }
+        }
+    },
+    /** Brings an archive of the first version up to date. */
+    MIGRATE {
+        @Override
+        void prepare(Path place) {
+            Archive.open(archive(place), Workshop.CLOCK, Migration.known().subList(0, 1))
+                    .close();
+        }
+
+        @Override
+        void run(Path place, Said said) {
+            Archive.open(archive(place), Workshop.CLOCK).close();
+        }
+    },
+    /** Writes a backup. */
+    BACK_UP {
+        @Override
+        void run(Path place, Said said) {
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                workshop.archive.backUp(place.resolve("copy.zip"), Progress.SILENT);
+            }
+            said.done("copy.zip");
+        }
+    },
+    /** Makes an archive of a backup. */
+    RESTORE {
+        @Override
+        void prepare(Path place) {
+            super.prepare(place);
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                workshop.archive.backUp(place.resolve("backup.zip"), Progress.SILENT);
+            }
+        }
+
+        @Override
+        void run(Path place, Said said) {
+            new Restore(Workshop.CLOCK).restore(place.resolve("backup.zip"), place.resolve("again"), Progress.SILENT);
+            said.done("again");
+        }
+    };
+
+    /** What a program tells the one who waits for it, and what must therefore be true from then on. */
+    interface Said {
+
+        void kept(SittingId id);
+
+        /** A file or folder beside the archive is complete. */
+        void done(String name);
+    }
+
+    static Path archive(Path place) {
+        return place.resolve("archive");
+    }
+
+    /** What is there before; one sitting if nothing else is said. */
+    void prepare(Path place) {
+        layOut(place);
+        try (Workshop workshop = Workshop.in(archive(place))) {
+            workshop.add(sound(place, "before.wav"));
+        }
+    }
+
+    private static void layOut(Path place) {
+        TestWav.writeRoom(sound(place, "before.wav"), 1);
+        TestWav.writeRoom(sound(place, "first.wav"), 2);
+        TestWav.writeRoom(sound(place, "second.wav"), 3);
+    }
+
+    abstract void run(Path place, Said said);
+
+    private static void add(Path place, Said said) {
+        try (Workshop workshop = Workshop.in(archive(place))) {
+            SittingId id = workshop.add(sound(place, "first.wav"), sound(place, "second.wav"))
+                    .id();
+            said.kept(id);
+            NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfTaps(AddSittingMain.RESULT));
+            workshop.archive.sittings().addAnalysis(id, large);
+        }
+    }
+
+    private static CaptureId record(Workshop workshop) {
+        LiveFormat format = new LiveFormat(48_000, 1, 16);
+        CaptureNotes notes = new CaptureNotes(
+                new ShopNumber(Workshop.NUMBER.text()),
+                new Procedure.BodyTaps(TapSettings.STANDARD),
+                Conditions.UNKNOWN,
+                "a microphone",
+                format,
+                Workshop.CLOCK.instant());
+        try (Capture capture = workshop.archive.captures().begin(notes)) {
+            for (byte block = 0; block < 3; block++) {
+                byte[] sound = new byte[48_000];
+                sound[0] = block;
+                capture.append(new SoundBlock(format, sound));
+            }
+            return capture.id();
+        }
+    }
+
+    /** The maker's own files lie beside the place, so that writing them counts as nothing. */
+    private static Path sound(Path place, String name) {
+        return Durable.parent(place).resolve(name);
+    }
+}
