@@ -140,6 +140,7 @@ final class BigArchive {
                         "analysis_id = 1 AND t = 5"),
                 "INSERT INTO given_name SELECT id, 0, 190, 'main top', taken_at FROM sitting WHERE id % 7 = 0 AND id > 5",
                 "DROP TABLE tap_digest",
+                "DROP TABLE table_sum",
                 "DROP TABLE listening_answer",
                 "DROP TABLE listening_sound",
                 "DROP TABLE listening",
