@@ -117,8 +117,8 @@ final class TapsCommand implements Callable<Integer> {
     private static Set set(List<Path> files, AnalyseTaps.Found found) {
         return new Set(
                 IntStream.range(0, files.size())
-                        .mapToObj(i ->
-                                new TapFile(files.get(i).toString(), found.facts().get(i)))
+                        .mapToObj(i -> new TapFile(
+                                files.get(i).toString(), found.facts().get(i)))
                         .toList(),
                 found.result());
     }

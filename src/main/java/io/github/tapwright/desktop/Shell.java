@@ -130,8 +130,8 @@ final class Shell implements AutoCloseable {
     }
 
     private Screen compareScreen(ZoneId zone) {
-        CompareModel compare = new CompareModel(
-                desk.listSittings(), desk.compareSittings(), settings::window, work, notices, zone);
+        CompareModel compare =
+                new CompareModel(desk.listSittings(), desk.compareSittings(), settings::window, work, notices, zone);
         GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
         CompareView compareView = new CompareView(compare, groups, settings, this::report);
         return new Screen("Compare", compareView.node(), () -> {

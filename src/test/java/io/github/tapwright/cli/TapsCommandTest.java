@@ -70,12 +70,12 @@ class TapsCommandTest {
     @Test
     void filesAtOnceGiveTheSameAsOneByOne() {
         List<Path> files = List.of(CLEAN, CLIPPED_ONCE, CommandRun.DEMO.resolve("35-2024-07-16-strung.flac"));
-        String oneByOne = files.stream()
-                .map(file -> CommandRun.of("taps", file).out())
-                .collect(Collectors.joining());
+        String oneByOne =
+                files.stream().map(file -> CommandRun.of("taps", file).out()).collect(Collectors.joining());
 
         // One after another the program is as it was; side by side nothing may leak from one file into the next.
-        assertThat(CommandRun.of("taps", files.get(0), files.get(1), files.get(2)).out())
+        assertThat(CommandRun.of("taps", files.get(0), files.get(1), files.get(2))
+                        .out())
                 .isEqualTo(oneByOne);
     }
 

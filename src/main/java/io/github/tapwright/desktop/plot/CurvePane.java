@@ -204,7 +204,8 @@ public final class CurvePane extends Region {
         double hz = s.frequencyHzAt(x);
         NoteName note = NoteName.nearest(hz, a4Hz.get());
         reading.setText(Figures.text(hz, 1) + " Hz   " + note + " "
-                + Figures.difference(note.centsTo(hz, a4Hz.get()), 0) + " cents   " + Figures.difference(s.levelDbAt(y), 1)
+                + Figures.difference(note.centsTo(hz, a4Hz.get()), 0) + " cents   "
+                + Figures.difference(s.levelDbAt(y), 1)
                 + " dB");
         reading.setVisible(true);
         reading.autosize();

@@ -161,9 +161,7 @@ public final class ReportForm {
                                 Optional.of(despite.get().strip()).filter(why -> !why.isEmpty())));
             case HISTORY ->
                 new ReportSubject.OfHistory(
-                        instrument.get().orElseThrow(() -> missing("an instrument")),
-                        Optional.empty(),
-                        window.get());
+                        instrument.get().orElseThrow(() -> missing("an instrument")), Optional.empty(), window.get());
             case GROUPS -> new ReportSubject.OfGroups(new GroupSettings(by.get(), stage.get()));
         };
     }

@@ -23,7 +23,8 @@ public record DeskSettings(Light light, Units units, double a4Hz, ShopWindow win
     /** Refuses a tuning note no guitar is tuned to. */
     public DeskSettings {
         if (!(a4Hz >= LOWEST_A4_HZ && a4Hz <= HIGHEST_A4_HZ)) {
-            throw new IllegalArgumentException("no guitar is tuned to " + a4Hz + " Hz; type a tuning note from 380 to 500 Hz");
+            throw new IllegalArgumentException(
+                    "no guitar is tuned to " + a4Hz + " Hz; type a tuning note from 380 to 500 Hz");
         }
     }
 

@@ -62,10 +62,8 @@ public final class SettingsFile {
         words.setProperty("light", settings.light().name());
         words.setProperty("temperature", settings.units().name());
         words.setProperty("a4Hz", Double.toString(settings.a4Hz()));
-        words.setProperty(
-                "driestPercent", Double.toString(settings.window().lowestPercent()));
-        words.setProperty(
-                "dampestPercent", Double.toString(settings.window().highestPercent()));
+        words.setProperty("driestPercent", Double.toString(settings.window().lowestPercent()));
+        words.setProperty("dampestPercent", Double.toString(settings.window().highestPercent()));
         StringWriter text = new StringWriter();
         words.store(text, null);
         Path part = file.resolveSibling("desk.properties.part");
