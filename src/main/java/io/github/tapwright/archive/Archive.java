@@ -26,6 +26,7 @@ public final class Archive implements AutoCloseable {
     private final ArchiveFolder folder;
     private final Database database;
     private final Originals originals;
+    private final OutlineMemory outlines = new OutlineMemory();
     private final Set<CaptureId> brokenOff = ConcurrentHashMap.newKeySet();
 
     private Archive(ArchiveFolder folder, Database database) {
@@ -102,7 +103,7 @@ public final class Archive implements AutoCloseable {
      * @return a store that works while the archive is open
      */
     public SittingStore sittings() {
-        return new SittingTables(database, originals);
+        return new SittingTables(database, originals, outlines);
     }
 
     /**

@@ -33,10 +33,12 @@ final class SittingTables implements SittingStore {
 
     private final Database database;
     private final Originals originals;
+    private final OutlineMemory memory;
 
-    SittingTables(Database database, Originals originals) {
+    SittingTables(Database database, Originals originals, OutlineMemory memory) {
         this.database = database;
         this.originals = originals;
+        this.memory = memory;
     }
 
     @Override
@@ -79,7 +81,8 @@ final class SittingTables implements SittingStore {
 
     @Override
     public List<SittingOutline> outlines(Optional<ShopNumber> instrument) {
-        return database.read(connection -> OutlineReader.of(connection, instrument));
+        return database.read(connection ->
+                instrument.isEmpty() ? memory.all(connection) : OutlineReader.of(connection, instrument));
     }
 
     @Override

@@ -30,6 +30,26 @@ public record Correction(List<Part> parts) {
      * @return the sum that was added to the figure, in its unit
      */
     public double added() {
-        return parts.stream().mapToDouble(p -> p.added().value()).sum();
+        double sum = 0;
+        for (Part part : parts) {
+            sum += part.added().value();
+        }
+        return sum;
+    }
+
+    /**
+     * What one cause contributed.
+     *
+     * @param cause such as "humidity"
+     * @return in the figure's unit, 0 if nothing
+     */
+    public double added(String cause) {
+        double sum = 0;
+        for (Part part : parts) {
+            if (part.cause().equals(cause)) {
+                sum += part.added().value();
+            }
+        }
+        return sum;
     }
 }

@@ -54,10 +54,6 @@ public record SittingFigure(
      * @return in the figure's unit, 0 if nothing
      */
     public double added(String cause) {
-        return correction.stream()
-                .flatMap(c -> c.parts().stream())
-                .filter(p -> p.cause().equals(cause))
-                .mapToDouble(p -> p.added().value())
-                .sum();
+        return correction.map(c -> c.added(cause)).orElse(0.0);
     }
 }

@@ -66,14 +66,14 @@ class LockedDatabaseTest {
             Originals originals = new Originals(place);
             AddSitting adding = new AddSitting(
                     new InstrumentTable(impatient),
-                    new SittingTables(impatient, originals),
+                    new SittingTables(impatient, originals, new OutlineMemory()),
                     new CalibrationTables(impatient, originals),
                     TestWav.source(),
                     Workshop.CLOCK);
             assertThatExceptionOfType(ArchiveException.class)
                     .isThrownBy(() -> adding.add(request(), Progress.SILENT))
                     .withMessageContaining("is locked by another program; let it finish or close it");
-            assertThat(new SittingTables(impatient, originals).list(Optional.empty()))
+            assertThat(new SittingTables(impatient, originals, new OutlineMemory()).list(Optional.empty()))
                     .hasSize(1);
             letGo();
             assertThat(adding.add(request(), Progress.SILENT).id().number()).isEqualTo(2);

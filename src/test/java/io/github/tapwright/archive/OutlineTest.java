@@ -71,6 +71,23 @@ class OutlineTest {
     }
 
     @Test
+    void whatIsRememberedIsReadAnewOnceTheArchiveChanges() {
+        try (Workshop own = Workshop.in(home());
+                Workshop other = Workshop.in(home())) {
+            SittingStore store = own.archive.sittings();
+            List<SittingOutline> before = store.outlines(Optional.empty());
+            assertThat(own.archive.sittings().outlines(Optional.empty()))
+                    .as("nothing changed, nothing is read")
+                    .isSameAs(before);
+
+            other.add(TestWav.write(folder.resolve("others.wav"), 8));
+            assertThat(store.outlines(Optional.empty())).hasSize(before.size() + 1);
+            own.add(TestWav.write(folder.resolve("own.wav"), 9));
+            assertThat(store.outlines(Optional.empty())).hasSize(before.size() + 2);
+        }
+    }
+
+    @Test
     void anOutlineSaysWhatTheWholeSittingSaysToTheLastBit() {
         try (Workshop workshop = Workshop.in(home())) {
             SittingStore store = workshop.archive.sittings();

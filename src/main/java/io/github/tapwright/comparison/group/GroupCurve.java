@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -54,25 +53,25 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
                 .filter(s -> group.equals(selection.groups().get(s.instrument())))
                 .filter(s -> s.thirdOctaves().isPresent())
                 .collect(Collectors.groupingBy(SittingOutline::instrument));
-        List<Map<Band, Double>> shapes =
+        List<double[]> shapes =
                 members.values().stream().map(own -> mean(own, bands)).toList();
         List<BandMean> means = new ArrayList<>();
-        for (Band band : bands) {
-            if (!shapes.isEmpty()) {
-                means.add(mean(
-                        band,
-                        shapes.stream()
-                                .mapToDouble(s -> s.getOrDefault(band, 0.0))
-                                .toArray()));
-            }
+        for (int i = 0; i < bands.size() && !shapes.isEmpty(); i++) {
+            int band = i;
+            means.add(mean(
+                    bands.get(band),
+                    shapes.stream().mapToDouble(s -> s[band]).toArray()));
         }
         return new GroupCurve(group, shapes.size(), means);
     }
 
-    private static Map<Band, Double> mean(List<SittingOutline> own, List<Band> bands) {
-        Map<Band, Double> mean = new TreeMap<>((a, b) -> Integer.compare(a.index(), b.index()));
+    private static double[] mean(List<SittingOutline> own, List<Band> bands) {
+        double[] mean = new double[bands.size()];
         for (SittingOutline sitting : own) {
-            ThirdOctaveShape.of(sitting, bands).forEach((band, db) -> mean.merge(band, db / own.size(), Double::sum));
+            double[] shape = ThirdOctaveShape.of(sitting, bands);
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += shape[i] / own.size();
+            }
         }
         return mean;
     }

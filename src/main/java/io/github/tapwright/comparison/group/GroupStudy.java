@@ -96,12 +96,7 @@ public record GroupStudy(
         CommonAir air = CommonAir.of(selection.taps());
         List<String> groups = settings.by().groups();
         Map<Subject, Map<String, GroupFigures>> figures = figures(selection, air);
-        List<GroupDifference> differences = new ArrayList<>();
-        for (int i = 0; i < groups.size(); i++) {
-            for (int j = i + 1; j < groups.size(); j++) {
-                differences.addAll(between(groups.get(i), groups.get(j), figures));
-            }
-        }
+        List<GroupDifference> differences = differences(groups, figures);
         long questions =
                 differences.stream().filter(d -> d.evidence().isPresent()).count();
         return new GroupStudy(
@@ -128,11 +123,24 @@ public record GroupStudy(
                 .toList();
     }
 
-    private static List<GroupDifference> between(
-            String first, String second, Map<Subject, Map<String, GroupFigures>> figures) {
+    /** One subject of two groups. */
+    private record Question(String first, String second, Subject subject) {}
+
+    private static List<GroupDifference> differences(
+            List<String> groups, Map<Subject, Map<String, GroupFigures>> figures) {
+        List<Question> questions = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            for (int j = i + 1; j < groups.size(); j++) {
+                for (Subject subject : figures.keySet()) {
+                    questions.add(new Question(groups.get(i), groups.get(j), subject));
+                }
+            }
+        }
         // Side by side because counting arrangements takes long; the order, and so every bit, stays the same.
-        return figures.entrySet().parallelStream()
-                .flatMap(e -> between(e.getKey(), first, second, e.getValue()).stream())
+        return questions.parallelStream()
+                .flatMap(q ->
+                        between(q.subject(), q.first(), q.second(), figures.getOrDefault(q.subject(), Map.of()))
+                                .stream())
                 .toList();
     }
 

@@ -3,7 +3,6 @@ package io.github.tapwright.comparison.group;
 import io.github.tapwright.level.band.Band;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.ThirdOctaves;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,13 +18,18 @@ final class ThirdOctaveShape {
                 sittings.stream().flatMap(s -> s.thirdOctaves().stream()).toList());
     }
 
-    /** The shape of a sitting that has a curve. */
-    static Map<Band, Double> of(SittingOutline sitting, List<Band> bands) {
+    /** The shape of a sitting that has a curve, band by band. */
+    static double[] of(SittingOutline sitting, List<Band> bands) {
         Map<Band, Double> filled = sitting.thirdOctaves().orElseThrow().levelsDb();
-        Map<Band, Double> levels = new LinkedHashMap<>();
-        bands.forEach(b -> levels.put(b, Objects.requireNonNull(filled.get(b))));
-        double mean = levels.values().stream().mapToDouble(l -> l).average().orElseThrow();
-        levels.replaceAll((band, db) -> db - mean);
+        double[] levels = new double[bands.size()];
+        double sum = 0;
+        for (int i = 0; i < levels.length; i++) {
+            levels[i] = Objects.requireNonNull(filled.get(bands.get(i)));
+            sum += levels[i];
+        }
+        for (int i = 0; i < levels.length; i++) {
+            levels[i] -= sum / levels.length;
+        }
         return levels;
     }
 }
