@@ -20,12 +20,20 @@ import java.util.zip.ZipFile;
  * Reads a backup's ZIP file into a folder, trusting nothing in it.
  *
  * <p>The list of files decides what is written: plain files under the paths an archive has, each no longer
- * than the list says and with the SHA-256 it says. Links are never made, whatever an entry claims to be.
+ * than the list says and with the SHA-256 it says. Links are never made, whatever an entry claims to be. A list that
+ * needs more than the disk has free, or more than 1 GB and 200 times the backup's own size, is refused before anything
+ * is written.
  */
 final class BackupReader {
 
     /** Enough for half a million originals. */
     private static final int LONGEST_MANIFEST_BYTES = 64 << 20;
+
+    /** Sound of a real room hardly gets smaller; nothing but a trap unpacks to hundreds of times its size. */
+    private static final long MOST_EXPANSION = 200;
+
+    /** Always allowed, for an archive of little but an empty database. */
+    private static final long FREE_EXPANSION_BYTES = 1L << 30;
 
     private final Path zipFile;
 
@@ -38,6 +46,7 @@ final class BackupReader {
             BackupManifest manifest = manifest(zip);
             refuseOthers(zip, manifest);
             refuseTooLarge(manifest, folder);
+            refuseTrap(manifest);
             int done = 0;
             for (Item item : manifest.files()) {
                 progress.at("restoring " + item.path(), done++, manifest.files().size());
@@ -91,6 +100,16 @@ final class BackupReader {
                 throw new ArchiveException("the backup needs more space than the " + free + " bytes free on the disk"
                         + " of " + folder + "; free some space, or restore onto another disk");
             }
+        }
+    }
+
+    private void refuseTrap(BackupManifest manifest) throws IOException {
+        long left = FREE_EXPANSION_BYTES + MOST_EXPANSION * Files.size(zipFile);
+        for (Item item : manifest.files()) {
+            left -= item.content().sizeBytes(); // their sum fits: they fit on the disk together
+        }
+        if (left < 0) {
+            throw BackupManifest.refused("it would unpack to more than 1 GB and " + MOST_EXPANSION + " times its size");
         }
     }
 

@@ -19,11 +19,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Live recordings: their sound in the folder {@code captures}, what is known about them in the database. */
 final class CaptureTables implements CaptureStore {
 
     private static final String WAITING = "waiting";
+    /** As {@link #name} makes them, and older programs may have. */
+    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._ -]*\\.wav");
+
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
@@ -85,9 +89,21 @@ final class CaptureTables implements CaptureStore {
                 row -> new Waiting(
                         new CaptureId(row.longInteger("id")),
                         CaptureColumns.read(row),
-                        folder.captures().resolve(row.text("file_name")),
+                        file(row.text("file_name")),
                         row.optionalText("writer"),
                         losses(connection, row.longInteger("id"))));
+    }
+
+    /**
+     * The database may come from a backup somebody else made: a name in it must not lead to a file elsewhere, which
+     * would be mended, moved or deleted as if it were a recording. No name yet is what a crash leaves at the very start.
+     */
+    private Path file(String name) {
+        if (!name.isEmpty() && !NAME.matcher(name).matches()) {
+            throw new ArchiveException("the archive lists a recording under \"" + name + "\", which is no name this"
+                    + " program gives; restore another backup into a new folder");
+        }
+        return folder.captures().resolve(name);
     }
 
     private static List<Loss> losses(Connection connection, long id) throws SQLException {

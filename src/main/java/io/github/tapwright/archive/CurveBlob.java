@@ -25,6 +25,9 @@ final class CurveBlob {
 
     private static final int VERSION = 1;
 
+    /** Half a million points, many times what any tap gives; what unpacks to more was put there to exhaust memory. */
+    private static final int MOST_BYTES = 16 << 20;
+
     private CurveBlob() {}
 
     static byte[] of(ResponseCurve curve) throws IOException {
@@ -46,8 +49,11 @@ final class CurveBlob {
 
     static ResponseCurve parse(byte[] bytes) {
         try (InputStream inflated = new InflaterInputStream(new ByteArrayInputStream(bytes))) {
-            ByteBuffer in =
-                    ByteBuffer.wrap(inflated.readAllBytes()); // one by one through the inflater is ten times slower
+            // one by one through the inflater is ten times slower
+            ByteBuffer in = ByteBuffer.wrap(inflated.readNBytes(MOST_BYTES));
+            if (inflated.read() >= 0) {
+                throw new IOException("a response curve is longer than any this program writes");
+            }
             int version = in.getInt();
             if (version != VERSION) {
                 throw damaged(new IOException("a response curve of version " + version + " is not known"));
@@ -60,7 +66,7 @@ final class CurveBlob {
                 points.add(new Point(in.getDouble(), in.getDouble(), in.getDouble(), in.getDouble()));
             }
             return new ResponseCurve(points, resolutionHz, strikeCount);
-        } catch (BufferUnderflowException | IOException e) {
+        } catch (BufferUnderflowException | IllegalArgumentException | IOException e) {
             throw damaged(e);
         }
     }

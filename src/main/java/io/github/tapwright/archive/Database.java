@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.instrument.RefusedEntryException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -67,6 +68,8 @@ final class Database implements AutoCloseable {
     synchronized <T> T read(SqlWork<T> work) {
         try {
             return inside("BEGIN DEFERRED", work);
+        } catch (RefusedEntryException theMakersOwn) {
+            throw theMakersOwn;
         } catch (IllegalArgumentException | DateTimeException | ArithmeticException | IndexOutOfBoundsException e) {
             throw Trouble.with(file, e);
         }

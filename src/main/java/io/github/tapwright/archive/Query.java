@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -36,10 +37,22 @@ final class Query {
             try (ResultSet rows = statement.executeQuery()) {
                 Row row = new Row(rows);
                 while (rows.next()) {
-                    values.add(reader.read(row));
+                    values.add(read(reader, row));
                 }
             }
             return values;
+        }
+    }
+
+    /** What a value of ours refuses was never written by this program: the row is damaged, not somebody's entry wrong. */
+    private static <T> T read(RowReader<T> reader, Row row) throws SQLException {
+        try {
+            return reader.read(row);
+        } catch (IllegalArgumentException | DateTimeException | ArithmeticException e) {
+            throw new ArchiveException(
+                    "the archive holds a value that cannot be right (" + e.getMessage()
+                            + "); run verify, and restore a backup into a new folder",
+                    e);
         }
     }
 

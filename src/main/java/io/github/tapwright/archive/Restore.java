@@ -33,7 +33,8 @@ public final class Restore {
      * @param folder where the archive shall be
      * @param progress told about each file
      * @return what the check of the restored archive found; it is clean
-     * @throws ArchiveException if the folder is not empty, or the backup is cut short, damaged or something else
+     * @throws ArchiveException if the folder is not empty, or the backup is cut short, damaged, something else, or would
+     *     unpack to more than 1 GB and 200 times its own size
      */
     public VerifyReport restore(Path backup, Path folder, Progress progress) {
         Path target = folder.toAbsolutePath().normalize();

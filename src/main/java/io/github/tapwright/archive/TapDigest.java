@@ -77,7 +77,7 @@ final class TapDigest {
                 resonances.add(resonance(in));
             }
             return resonances;
-        } catch (BufferUnderflowException e) {
+        } catch (BufferUnderflowException | IllegalArgumentException e) {
             throw damaged();
         }
     }
@@ -91,7 +91,7 @@ final class TapDigest {
                 levels.put(new Band(Bandwidth.THIRD_OCTAVE, in.getInt()), in.getDouble());
             }
             return new ThirdOctaves(levels);
-        } catch (BufferUnderflowException e) {
+        } catch (BufferUnderflowException | IllegalArgumentException e) {
             throw damaged();
         }
     }

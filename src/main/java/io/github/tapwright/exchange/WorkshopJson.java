@@ -9,6 +9,7 @@ import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
@@ -22,6 +23,7 @@ import io.github.tapwright.sitting.Placing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -40,10 +42,20 @@ public final class WorkshopJson {
      * @param file in the form recordings-demo/README.md describes
      * @return the workshop
      * @throws IOException if the file cannot be read or is no JSON
-     * @throws io.github.tapwright.instrument.RefusedEntryException if something in it cannot be right
+     * @throws RefusedEntryException if something in it cannot be right
      */
     public static Workshop read(Path file) throws IOException {
         JsonNode document = new ObjectMapper().readTree(Files.readString(file));
+        try {
+            return workshop(document);
+        } catch (RefusedEntryException e) {
+            throw e;
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new RefusedEntryException(file + " describes no workshop: " + e.getMessage() + "; correct it there");
+        }
+    }
+
+    private static Workshop workshop(JsonNode document) {
         return new Workshop(
                 document.path("workshop").asText(),
                 document.path("place").asText(),

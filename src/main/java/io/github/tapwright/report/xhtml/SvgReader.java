@@ -19,9 +19,14 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Reads SVG into a tree, without fetching anything from anywhere. */
 public final class SvgReader {
 
+    /** Far more than any drawing program nests; what comes after this walks the tree by recursion. */
+    private static final String DEEPEST = "200";
+
+    private static final String DEPTH_LIMIT = "http://www.oracle.com/xml/jaxp/properties/maxElementDepth";
+
     private SvgReader() {}
 
-    /** The text is no XML, or asks for a document type, which could fetch or multiply things. */
+    /** The text is no XML a report can hold, or asks for a document type, which could fetch or multiply things. */
     public static final class NoSvgException extends Exception {
 
         private static final long serialVersionUID = 1L;
@@ -36,18 +41,19 @@ public final class SvgReader {
      *
      * @param svg its text
      * @return its root
-     * @throws NoSvgException if it is no XML or has a document type
+     * @throws NoSvgException if it is no XML, has a document type, nests too deep or has names no drawing needs
      */
     public static Element read(String svg) throws NoSvgException {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setAttribute(DEPTH_LIMIT, DEEPEST);
             factory.setExpandEntityReferences(false);
             var builder = factory.newDocumentBuilder();
             builder.setErrorHandler(new DefaultHandler());
             return element(builder.parse(new InputSource(new StringReader(svg))).getDocumentElement());
-        } catch (SAXException | IOException e) {
+        } catch (SAXException | IOException | IllegalArgumentException e) {
             throw new NoSvgException(e);
         } catch (ParserConfigurationException e) {
             throw new IllegalStateException("the Java platform's XML reader has these features", e);
