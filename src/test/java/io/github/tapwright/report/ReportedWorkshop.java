@@ -12,6 +12,7 @@ import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.NewSitting;
@@ -38,13 +39,13 @@ final class ReportedWorkshop implements AutoCloseable {
 
     private final Path folder;
     private final Archive archive;
+    private final ShopNumber number;
     private int sittings;
 
     ReportedWorkshop(Path folder, String nickname) {
-        this.folder = folder;
-        this.archive = Archive.open(folder.resolve("archive"), CLOCK);
-        archive.instruments()
-                .add(new Instrument(
+        this(
+                folder,
+                new Instrument(
                         NUMBER,
                         InstrumentKind.CLASSICAL,
                         Body.UNKNOWN,
@@ -53,18 +54,33 @@ final class ReportedWorkshop implements AutoCloseable {
                         Optional.of(nickname)));
     }
 
+    ReportedWorkshop(Path folder, Instrument instrument) {
+        this.folder = folder;
+        this.archive = Archive.open(folder.resolve("archive"), CLOCK);
+        this.number = instrument.shopNumber();
+        archive.instruments().add(instrument);
+    }
+
     SittingId add(Findings findings, Conditions conditions) throws IOException {
+        return add(findings, conditions, "taps-" + (sittings + 1) + ".wav", List.of());
+    }
+
+    SittingId add(Findings findings, Conditions conditions, String fileName, List<String> notices) throws IOException {
         Instant at = NOON.plus(Duration.ofDays(30L * sittings++));
-        Path file = Files.writeString(folder.resolve("taps-" + sittings + ".wav"), "recording " + sittings);
-        SoundFacts facts = new SoundFacts("WAV, 24 bit integer", 48000, 1, 0, 5, List.of());
+        Path file = Files.writeString(folder.resolve(fileName), "recording " + sittings);
+        SoundFacts facts = new SoundFacts("WAV, 24 bit integer", 48000, 1, 0, 5, notices);
         return archive.sittings()
                 .add(new NewSitting(
-                        NUMBER,
+                        number,
                         Moment.at(at),
                         at,
                         conditions,
                         List.of(new NewSitting.NewRecording(archive.sittings().stage(file), facts)),
                         new NewAnalysis(at, findings)));
+    }
+
+    void name(SittingId id, GivenName name) {
+        archive.sittings().addName(id, name);
     }
 
     EditShop shop() {
