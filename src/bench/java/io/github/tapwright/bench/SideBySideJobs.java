@@ -10,8 +10,13 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.TapAnalysis;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.sitting.AnalyseTaps;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.SideBySide;
+import io.github.tapwright.sitting.SourceRecording;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -19,13 +24,15 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The jobs that validation/speed gives to other programs, done by this one in a warm machine: one line a job, its name
  * and the middle of several times in seconds, tab separated.
  *
  * <p>{@code fft N…}, {@code decode FILE…}, {@code loudness FILE}, {@code taps FILE…}; taps are followed by frequency and Q
- * of every resonance, so that speed is not bought with accuracy.
+ * of every resonance, so that speed is not bought with accuracy. {@code batch N FILE…} analyses N recordings, the files again and
+ * again, one by one and on all processors, compares the results bit for bit, and tells time and memory.
  */
 public final class SideBySideJobs {
 
@@ -43,6 +50,7 @@ public final class SideBySideJobs {
                 with.forEach(f -> say("decode " + f.substring(f.lastIndexOf('.') + 1), seconds(() -> decode(f)), ""));
             case "loudness" -> with.forEach(f -> say("loudness", seconds(() -> loudness(f)), ""));
             case "taps" -> with.forEach(SideBySideJobs::taps);
+            case "batch" -> batch(Integer.parseInt(with.get(0)), with.subList(1, with.size()));
             default -> throw new IllegalArgumentException(args[0]);
         }
     }
@@ -117,5 +125,35 @@ public final class SideBySideJobs {
             return TapAnalysis.analyse(
                     List.of(TapTrack.read(audio, TapSettings.STANDARD)), TapSettings.STANDARD, HoleState.OPEN);
         }
+    }
+
+    private static void batch(int count, List<String> files) {
+        List<Path> many = IntStream.range(0, count)
+                .mapToObj(i -> Path.of(files.get(i % files.size())))
+                .toList();
+        List<TapResult> oneByOne = timed("batch of " + count + ", one by one", SideBySide.ONE_BY_ONE, many);
+        List<TapResult> atOnce = timed("batch of " + count + ", all processors", SideBySide.ALL_PROCESSORS, many);
+        if (!atOnce.equals(oneByOne)) {
+            throw new IllegalStateException("the results differ");
+        }
+    }
+
+    private static List<TapResult> timed(String job, SideBySide how, List<Path> files) {
+        System.gc();
+        long began = System.nanoTime();
+        List<TapResult> results = new AnalyseTaps(SideBySideJobs::open, how)
+                .analyseEach(files, TapSettings.STANDARD, HoleState.OPEN, Progress.SILENT).stream()
+                        .map(AnalyseTaps.Found::result)
+                        .toList();
+        double seconds = 1e-9 * (System.nanoTime() - began);
+        System.gc();
+        long kept = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() >> 20;
+        say(job, seconds, String.format(Locale.ROOT, "\t%.1f ms each\t%d MB held", 1e3 * seconds / files.size(), kept));
+        return results;
+    }
+
+    private static SourceRecording open(Path file) {
+        OpenedAudio audio = AudioFile.open(file);
+        return new SourceRecording(audio, "", audio::notices);
     }
 }

@@ -81,8 +81,8 @@ final class SittingTables implements SittingStore {
 
     @Override
     public List<SittingOutline> outlines(Optional<ShopNumber> instrument) {
-        return database.read(connection ->
-                instrument.isEmpty() ? memory.all(connection) : OutlineReader.of(connection, instrument));
+        return database.read(
+                connection -> instrument.isEmpty() ? memory.all(connection) : OutlineReader.of(connection, instrument));
     }
 
     @Override

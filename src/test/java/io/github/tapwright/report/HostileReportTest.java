@@ -97,7 +97,8 @@ class HostileReportTest {
     }
 
     private static void assertHarmless(Path html) throws Exception {
-        Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(html.toFile());
+        Document document =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(html.toFile());
         var all = document.getElementsByTagName("*");
         IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i)).forEach(element -> {
             assertThat(HARMFUL).doesNotContain(element.getTagName().toLowerCase(Locale.ROOT));
@@ -120,6 +121,7 @@ class HostileReportTest {
     }
 
     private static boolean runs(PDAnnotation annotation) {
-        return annotation.getCOSObject().containsKey("A") || annotation.getCOSObject().containsKey("AA");
+        return annotation.getCOSObject().containsKey("A")
+                || annotation.getCOSObject().containsKey("AA");
     }
 }

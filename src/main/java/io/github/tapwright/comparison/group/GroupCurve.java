@@ -59,8 +59,7 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
         for (int i = 0; i < bands.size() && !shapes.isEmpty(); i++) {
             int band = i;
             means.add(mean(
-                    bands.get(band),
-                    shapes.stream().mapToDouble(s -> s[band]).toArray()));
+                    bands.get(band), shapes.stream().mapToDouble(s -> s[band]).toArray()));
         }
         return new GroupCurve(group, shapes.size(), means);
     }
