@@ -8,8 +8,24 @@ import java.nio.file.Path;
 public final class TypedSeeds {
 
     private static final String[] VALUES = {
-        "60:1000", "open", "0.3:5:1", "94:0.25", "14.2:0.3", "mass=+5g,stiffness=-5%,hole=+1mm", "40:50", "C-2031",
-        "Bb3", "21,5", "NaN:NaN", "1e999", "-0", "0x1p-1074", "9".repeat(400), "\\u0661\\u0662:\\u0663", "\\uD800", "1::2",
+        "60:1000",
+        "open",
+        "0.3:5:1",
+        "94:0.25",
+        "14.2:0.3",
+        "mass=+5g,stiffness=-5%,hole=+1mm",
+        "40:50",
+        "C-2031",
+        "Bb3",
+        "21,5",
+        "NaN:NaN",
+        "1e999",
+        "-0",
+        "0x1p-1074",
+        "9".repeat(400),
+        "\\u0661\\u0662:\\u0663",
+        "\\uD800",
+        "1::2",
         "\\u202E117"
     };
 

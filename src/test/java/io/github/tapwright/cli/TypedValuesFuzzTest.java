@@ -17,7 +17,8 @@ import picocli.CommandLine.TypeConversionException;
 /** Any text wherever the maker types a value: read, or refused in our own words. */
 class TypedValuesFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(TypeConversionException.class, RefusedEntryException.class);
+    private static final Bounds BOUNDS =
+            Bounds.refusingWith(TypeConversionException.class, RefusedEntryException.class);
 
     private static final List<ITypeConverter<?>> CONVERTERS = List.of(
             new BandConverter(),

@@ -17,7 +17,6 @@ class EmblemFuzzTest {
 
     @FuzzTest
     void isTakenOrRefused(byte[] bytes) {
-        BOUNDS.hold(
-                bytes.length, () -> Emblem.of(Files.write(folder.resolve("emblem"), bytes), "emblem"));
+        BOUNDS.hold(bytes.length, () -> Emblem.of(Files.write(folder.resolve("emblem"), bytes), "emblem"));
     }
 }

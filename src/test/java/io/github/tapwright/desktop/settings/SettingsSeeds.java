@@ -11,7 +11,9 @@ public final class SettingsSeeds {
 
     public static void write(Path resources) throws IOException {
         new SeedFolder(resources, SettingsFileFuzzTest.class, "settingsComeOfAnything")
-                .put("desk.properties", "light=NIGHT\ntemperature=CELSIUS\na4Hz=442\ndriestPercent=40\ndampestPercent=50\n")
+                .put(
+                        "desk.properties",
+                        "light=NIGHT\ntemperature=CELSIUS\na4Hz=442\ndriestPercent=40\ndampestPercent=50\n")
                 .put("no-number.properties", "a4Hz=NaN\n")
                 .put("no-window.properties", "driestPercent=Infinity\n")
                 .put("no-light.properties", "light=\\uD800\n")

@@ -61,7 +61,12 @@ class TimelineModelTest {
     void fresh() {
         desk.notices().dismiss();
         model = new TimelineModel(
-                desk.listInstruments(), desk.followInstrument(), () -> window, desk.work(), desk.notices(), ZoneOffset.UTC);
+                desk.listInstruments(),
+                desk.followInstrument(),
+                () -> window,
+                desk.work(),
+                desk.notices(),
+                ZoneOffset.UTC);
         model.refresh();
     }
 

@@ -19,8 +19,8 @@ class MarkupFuzzTest {
     void textStaysText(byte[] bytes) {
         String text = TypedText.of(bytes);
         BOUNDS.hold(bytes.length, () -> {
-            Document read = read(Markup.document(
-                    Element.of(Tag.HTML, Element.of(Tag.P, text).with("title", text))));
+            Document read = read(
+                    Markup.document(Element.of(Tag.HTML, Element.of(Tag.P, text).with("title", text))));
             org.w3c.dom.Element paragraph =
                     (org.w3c.dom.Element) read.getElementsByTagName("*").item(1);
 
