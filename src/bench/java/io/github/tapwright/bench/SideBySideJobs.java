@@ -106,8 +106,11 @@ public final class SideBySideJobs {
         TapResult found = analyse(file);
         String list = found.resonances().stream()
                 .map(NamedResonance::resonance)
-                .map(r ->
-                        String.format(Locale.ROOT, "%.4f,%.3f", r.frequencyHz().value(), r.q().value()))
+                .map(r -> String.format(
+                        Locale.ROOT,
+                        "%.4f,%.3f",
+                        r.frequencyHz().value(),
+                        r.q().value()))
                 .collect(Collectors.joining("\t", "\t", ""));
         say(file, seconds(() -> analyse(file)), list);
     }

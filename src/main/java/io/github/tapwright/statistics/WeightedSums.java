@@ -24,7 +24,9 @@ record WeightedSums(RealMatrix information, RealVector right, double squares, do
     static WeightedSums of(MixedData data, double... factor) {
         return factor.length == 1
                 ? ofLevels(data, factor[0] * factor[0])
-                : ofSlopes(data, new Array2DRowRealMatrix(new double[][] {{factor[0], 0}, {factor[1], factor[2]}}));
+                : ofSlopes(
+                        data,
+                        new Array2DRowRealMatrix(new double[][] {{factor[0], 0}, {factor[1], factor[2]}}));
     }
 
     /** M is a number where only levels differ: no matrix is made a group, which studies of thousands of sittings feel. */
@@ -42,8 +44,7 @@ record WeightedSums(RealMatrix information, RealVector right, double squares, do
                 double zx = own.zx().getEntry(0, i);
                 right[i] += own.xy().getEntry(i) - share * zx * zy;
                 for (int j = 0; j < p; j++) {
-                    information[i][j] +=
-                            own.xx().getEntry(i, j) - share * zx * own.zx().getEntry(0, j);
+                    information[i][j] += own.xx().getEntry(i, j) - share * zx * own.zx().getEntry(0, j);
                 }
             }
             squares += own.yy() - share * zy * zy;

@@ -29,9 +29,7 @@ class PlayedSamplesTest {
         byte[] last = new PlayedSamples(Recording.of(new SampleRate(48_000), steady), 0).frames(0, 1500, 16);
 
         assertThat(value(last, 539)).as("before the fade of 20 ms").isEqualTo(16_384);
-        assertThat(value(last, 1019))
-                .as("half way, 480 of 960 samples before the end")
-                .isEqualTo(8_192);
+        assertThat(value(last, 1019)).as("half way, 480 of 960 samples before the end").isEqualTo(8_192);
         assertThat(value(last, 1499)).isZero();
     }
 

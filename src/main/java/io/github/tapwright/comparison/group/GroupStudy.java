@@ -150,15 +150,15 @@ public record GroupStudy(
         tables.put(Subject.PLUCKS, new FigureTable());
         for (SittingOutline sitting : selection.taps()) {
             air.figures(sitting, ASSUMED)
-                    .forEach((subject, figure) ->
-                            table(tables, subject).add(group(selection, sitting), sitting.instrument(), figure));
+                    .forEach((subject, figure) -> table(tables, subject)
+                            .add(group(selection, sitting), sitting.instrument(), figure));
         }
         for (SittingOutline sitting : selection.plucks().used()) {
             selection
                     .plucks()
                     .figure(sitting)
-                    .ifPresent(
-                            f -> table(tables, Subject.PLUCKS).add(group(selection, sitting), sitting.instrument(), f));
+                    .ifPresent(f ->
+                            table(tables, Subject.PLUCKS).add(group(selection, sitting), sitting.instrument(), f));
         }
         Map<Subject, Map<String, GroupFigures>> figures = new LinkedHashMap<>();
         tables.forEach((subject, table) -> figures.put(subject, table.groups()));

@@ -28,8 +28,7 @@ class SettingsModelTest {
         settings.change(settings.now().get().inOtherLight().in(Units.FAHRENHEIT));
         assertThat(settings.light().get()).isEqualTo(Light.NIGHT);
 
-        assertThat(open().now().get())
-                .isEqualTo(new DeskSettings(Light.NIGHT, Units.FAHRENHEIT, 440, ShopWindow.USUAL));
+        assertThat(open().now().get()).isEqualTo(new DeskSettings(Light.NIGHT, Units.FAHRENHEIT, 440, ShopWindow.USUAL));
     }
 
     @Test

@@ -61,12 +61,7 @@ class TimelineModelTest {
     void fresh() {
         desk.notices().dismiss();
         model = new TimelineModel(
-                desk.listInstruments(),
-                desk.followInstrument(),
-                () -> window,
-                desk.work(),
-                desk.notices(),
-                ZoneOffset.UTC);
+                desk.listInstruments(), desk.followInstrument(), () -> window, desk.work(), desk.notices(), ZoneOffset.UTC);
         model.refresh();
     }
 
