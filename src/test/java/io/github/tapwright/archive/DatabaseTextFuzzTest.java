@@ -6,6 +6,7 @@ import io.github.tapwright.fuzz.TypedText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DatabaseTextFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(ArchiveException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(ArchiveException.class));
 
     @TempDir
     static Path folder;

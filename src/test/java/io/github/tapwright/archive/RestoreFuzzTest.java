@@ -8,6 +8,7 @@ import io.github.tapwright.sitting.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Any bytes where a backup should be: a whole archive comes of them, or nothing at all, and nothing elsewhere. */
 class RestoreFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(ArchiveException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(ArchiveException.class));
 
     @TempDir
     static Path folder;

@@ -30,9 +30,8 @@ public final class Bounds {
     }
 
     /** The bounds of a reading that may refuse its input with these, and with nothing else. */
-    @SafeVarargs
-    public static Bounds refusingWith(Class<? extends Exception>... own) {
-        return new Bounds(List.of(own));
+    public static Bounds refusingWith(List<Class<? extends Exception>> own) {
+        return new Bounds(List.copyOf(own));
     }
 
     /**
