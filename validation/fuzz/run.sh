@@ -35,7 +35,7 @@ while read -r class method; do
     nice -n 10 java -Xmx512m -XX:+UseSerialGC -Djava.awt.headless=true -cp "$classpath" \
         com.code_intelligence.jazzer.Jazzer --target_class="$class" --target_method="$method" \
         --instrumentation_includes="io.github.tapwright.**:$libraries" \
-        -max_total_time="$seconds" -timeout=10 -rss_limit_mb=0 -print_final_stats=1 </dev/null >"$log" 2>&1 || true
+        -max_total_time="$seconds" -timeout=60 -rss_limit_mb=0 -print_final_stats=1 </dev/null >"$log" 2>&1 || true
     runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$log" | tail -n 1)
     rate=$(sed -n 's/^stat::average_exec_per_sec: *//p' "$log" | tail -n 1)
     kept=$(find ".cifuzz-corpus/$class/$method" -type f 2>/dev/null | wc -l)

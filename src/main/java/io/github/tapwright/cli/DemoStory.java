@@ -42,7 +42,9 @@ final class DemoStory {
                 new CurvePicture("Instrument " + instrument.shopNumber() + " (invented), response to taps");
         sittings.forEach(s -> picture.add(label(s), s));
         Files.createDirectories(folder);
-        Path file = folder.resolve("instrument-" + instrument.shopNumber() + ".png");
+        // a number is any text, and the description may be somebody else's: it must not lead out of the folder
+        String number = instrument.shopNumber().text().replaceAll("[^\\p{L}\\p{Nd}-]+", "_");
+        Path file = folder.resolve("instrument-" + number + ".png");
         if (picture.write(file)) {
             terminal.say("  picture: %s", file);
         }

@@ -61,8 +61,8 @@ public final class ArchiveSeeds {
     /** A column's number in two bytes, then what shall stand there. */
     private static void values(SeedFolder folder) throws IOException {
         folder.put("path", "\u0000\u0001../../elsewhere")
-                .put("letters", "\u0000\u0020not a number")
-                .put("infinite", "\u0000\u00309e999")
+                .put("letters", "\u0000 not a number")
+                .put("infinite", "\u000009e999")
                 .put("blank", "\u0001\u0001");
     }
 }

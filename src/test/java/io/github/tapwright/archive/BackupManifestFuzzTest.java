@@ -6,11 +6,12 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.github.tapwright.fuzz.Bounds;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Any text where a backup's list of files should be: no path on it leads out of the archive's folder. */
 class BackupManifestFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(ArchiveException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(ArchiveException.class));
 
     @FuzzTest
     void isReadOrRefused(byte[] bytes) {

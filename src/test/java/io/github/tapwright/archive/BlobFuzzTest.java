@@ -3,11 +3,12 @@ package io.github.tapwright.archive;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.github.tapwright.fuzz.Bounds;
 import java.io.IOException;
+import java.util.List;
 
 /** Any bytes where the database keeps a curve or a digest. */
 class BlobFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(ArchiveException.class, IOException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(ArchiveException.class, IOException.class));
 
     @FuzzTest
     void aCurveIsReadOrRefused(byte[] bytes) {

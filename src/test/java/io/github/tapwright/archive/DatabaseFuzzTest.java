@@ -5,6 +5,7 @@ import io.github.tapwright.fuzz.Bounds;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DatabaseFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(ArchiveException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(ArchiveException.class));
     private static final int MOST_CHANGES = 64;
 
     @TempDir
@@ -27,6 +28,7 @@ class DatabaseFuzzTest {
     @BeforeAll
     static void fill() throws IOException {
         archive = FuzzedArchive.in(folder);
+        archive.readAll(); // loads what reading needs, which is no part of what an input takes
     }
 
     @FuzzTest

@@ -73,8 +73,8 @@ final class FuzzedArchive {
 
     private List<Column> columns() {
         try (Database database = Database.open(new ArchiveFolder(folder).database())) {
-            return database.read(connection ->
-                    Query.all(connection, COLUMNS, row -> new Column(row.text("t"), row.text("c"))));
+            return database.read(
+                    connection -> Query.all(connection, COLUMNS, row -> new Column(row.text("t"), row.text("c"))));
         }
     }
 

@@ -72,8 +72,19 @@ class HostileBackupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"../evil", "/tmp/evil", "..\\evil", "C:\\evil", "C:/evil", "originals/", "originals/ab/../../../evil",
-            "captures/evil.wav", "desk.properties", "tapwright.db-wal"})
+    @ValueSource(
+            strings = {
+                "../evil",
+                "/tmp/evil",
+                "..\\evil",
+                "C:\\evil",
+                "C:/evil",
+                "originals/",
+                "originals/ab/../../../evil",
+                "captures/evil.wav",
+                "desk.properties",
+                "tapwright.db-wal"
+            })
     void anEntryThatIsNeitherDatabaseNorOriginalIsRefused(String name) throws IOException {
         add("x".repeat(name.length()), new byte[] {1});
         ZipBytes zip = ZipBytes.read(backup);
@@ -100,9 +111,12 @@ class HostileBackupTest {
     @Test
     void aListThatUnpacksToFarMoreThanTheBackupIsRefusedBeforeAnythingIsWritten() throws IOException {
         String list = manifest();
-        String line = list.lines().filter(l -> l.contains("originals/")).findFirst().orElseThrow();
-        String[] words = line.split(" ");
-        replace(BackupManifest.ENTRY, list.replace(line, words[0] + " 2000000000 " + words[2]).getBytes(StandardCharsets.UTF_8));
+        String line =
+                list.lines().filter(l -> l.contains("originals/")).findFirst().orElseThrow();
+        String[] words = line.split(" ", -1);
+        replace(
+                BackupManifest.ENTRY,
+                list.replace(line, words[0] + " 2000000000 " + words[2]).getBytes(StandardCharsets.UTF_8));
 
         assertRefused("unpack to more than 1 GB and 200 times its size");
     }
@@ -122,7 +136,12 @@ class HostileBackupTest {
     }
 
     private String original() throws IOException {
-        return manifest().lines().filter(l -> l.contains("originals/")).findFirst().orElseThrow().split(" ")[2];
+        return manifest()
+                .lines()
+                .filter(l -> l.contains("originals/"))
+                .findFirst()
+                .orElseThrow()
+                .split(" ", -1)[2];
     }
 
     private String manifest() throws IOException {

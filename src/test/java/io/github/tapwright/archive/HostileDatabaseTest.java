@@ -41,7 +41,15 @@ class HostileDatabaseTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"%s", "../../elsewhere.wav", "..", "a/../../../elsewhere.wav", "..\\\\elsewhere.wav", "C:elsewhere.wav"})
+    @ValueSource(
+            strings = {
+                "%s",
+                "../../elsewhere.wav",
+                "..",
+                "a/../../../elsewhere.wav",
+                "..\\\\elsewhere.wav",
+                "C:elsewhere.wav"
+            })
     void aRecordingsNameLeadsToNoFileElsewhere(String name) throws IOException {
         Path elsewhere = Files.writeString(folder.resolve("elsewhere.wav"), "somebody's own file ".repeat(9));
         FuzzedArchive archive = FuzzedArchive.in(folder);

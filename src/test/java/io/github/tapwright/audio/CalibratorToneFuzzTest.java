@@ -8,12 +8,13 @@ import io.github.tapwright.sitting.CheckCalibration;
 import io.github.tapwright.sitting.SourceRecording;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Any bytes where a recorded calibrator tone should be. */
 class CalibratorToneFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(UnreadableRecordingException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(UnreadableRecordingException.class));
 
     @TempDir
     static Path folder;

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Any bytes read as a sound file from end to end, the way the program does it. */
 final class FuzzedSound {
@@ -17,7 +18,7 @@ final class FuzzedSound {
     /** A few bytes of FLAC may stand for hours of honest silence; how much of it is wanted is the reader's affair. */
     private static final long MOST_SAMPLES = 2_000_000;
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(UnreadableRecordingException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(UnreadableRecordingException.class));
 
     private static final Path FILE = temporary();
 

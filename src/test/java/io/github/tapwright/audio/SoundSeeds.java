@@ -25,8 +25,7 @@ public final class SoundSeeds {
         new SeedFolder(resources, OggFuzzTest.class, READ)
                 .put("sine.ogg", ogg)
                 .put("head.ogg", Arrays.copyOf(ogg, 3500));
-        new SeedFolder(resources, Mp3FuzzTest.class, READ)
-                .put("frames.mp3", Arrays.copyOf(fixture("sine.mp3"), 3400));
+        new SeedFolder(resources, Mp3FuzzTest.class, READ).put("frames.mp3", Arrays.copyOf(fixture("sine.mp3"), 3400));
         new SeedFolder(resources, AacFuzzTest.class, READ).put("frames.aac", Arrays.copyOf(fixture("sine.aac"), 2200));
         new SeedFolder(resources, Mp4FuzzTest.class, READ).put("sine.m4a", fixture("sine.m4a"));
         new SeedFolder(resources, CalibratorToneFuzzTest.class, "calibratesOrIsRefused")

@@ -18,7 +18,7 @@ import picocli.CommandLine.TypeConversionException;
 class TypedValuesFuzzTest {
 
     private static final Bounds BOUNDS =
-            Bounds.refusingWith(TypeConversionException.class, RefusedEntryException.class);
+            Bounds.refusingWith(List.of(TypeConversionException.class, RefusedEntryException.class));
 
     private static final List<ITypeConverter<?>> CONVERTERS = List.of(
             new BandConverter(),

@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVRecord;
 /** Any text in a cell: it stays one cell, no spreadsheet runs it, and it can be had back. */
 class CsvTextFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith();
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of());
     private static final String RUNS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final List<Field<String>> FIELDS =
             List.of(Field.of("text", t -> t), Field.of("words", t -> List.of(t, "b")), Field.of("end", t -> 1.5));

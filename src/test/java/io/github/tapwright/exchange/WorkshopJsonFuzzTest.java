@@ -6,12 +6,13 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Any bytes where a workshop's JSON file should be. */
 class WorkshopJsonFuzzTest {
 
-    private static final Bounds BOUNDS = Bounds.refusingWith(IOException.class, RefusedEntryException.class);
+    private static final Bounds BOUNDS = Bounds.refusingWith(List.of(IOException.class, RefusedEntryException.class));
 
     @TempDir
     static Path folder;
