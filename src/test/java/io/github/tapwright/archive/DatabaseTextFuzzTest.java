@@ -35,7 +35,7 @@ class DatabaseTextFuzzTest {
         if (bytes.length < 2) {
             return;
         }
-        int column = (bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF;
+        int column = ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
         archive.put(archive.database());
         archive.setEveryRow(column, TypedText.of(Arrays.copyOfRange(bytes, 2, bytes.length)));
         BOUNDS.hold(archive.database().length, archive::readAll);

@@ -113,7 +113,7 @@ class HostileBackupTest {
         String list = manifest();
         String line =
                 list.lines().filter(l -> l.contains("originals/")).findFirst().orElseThrow();
-        String[] words = line.split(" ");
+        String[] words = line.split(" ", -1);
         replace(
                 BackupManifest.ENTRY,
                 list.replace(line, words[0] + " 2000000000 " + words[2]).getBytes(StandardCharsets.UTF_8));
@@ -141,7 +141,7 @@ class HostileBackupTest {
                 .filter(l -> l.contains("originals/"))
                 .findFirst()
                 .orElseThrow()
-                .split(" ")[2];
+                .split(" ", -1)[2];
     }
 
     private String manifest() throws IOException {
