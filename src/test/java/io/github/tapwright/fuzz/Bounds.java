@@ -39,15 +39,22 @@ public final class Bounds {
      * with all its tables, each class of it rewritten by the fuzzer on a machine that may be busy.
      */
     public void hold(int inputBytes, Executable reading) {
-        for (int i = 1; i < ATTEMPTS; i++) {
-            try {
-                once(inputBytes, reading);
-                return;
-            } catch (AssertionError perhapsLoading) {
-                continue;
-            }
+        boolean within = false;
+        for (int i = 1; i < ATTEMPTS && !within; i++) {
+            within = keeps(inputBytes, reading);
         }
-        once(inputBytes, reading);
+        if (!within) {
+            once(inputBytes, reading);
+        }
+    }
+
+    private boolean keeps(int inputBytes, Executable reading) {
+        try {
+            once(inputBytes, reading);
+            return true;
+        } catch (AssertionError perhapsLoading) {
+            return false;
+        }
     }
 
     private void once(int inputBytes, Executable reading) {
