@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Gives the same work to Tapwright and to general-purpose programs, one after the other on this machine, and prints a
-# table (Markdown). Let the machine do nothing else meanwhile; takes about ten minutes.
+# table (Markdown). Let the machine do nothing else meanwhile; takes five to ten minutes.
 # Needs, from Debian: gcc libfftw3-dev libsndfile1-dev ffmpeg sox libsox-fmt-all python3-scipy, besides JDK and Maven.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -22,9 +22,9 @@ if [ -z "${CLASSPATH_BENCH:-}" ]; then
 fi
 ours() { java -Xmx512m -XX:+UseSerialGC -cp "$CLASSPATH_BENCH" io.github.tapwright.bench.SideBySideJobs "$@"; }
 
-# Sounds: taps of the demo, a minute and ten minutes of pink noise of two channels.
+# Sounds: taps of three of the demo's guitars, a minute and ten minutes of pink noise of two channels.
 mkdir "$work/taps"
-for file in "$home"/recordings-demo/*.flac; do
+for file in "$home"/recordings-demo/3[146]-*.flac; do
     sox "$file" -b 32 "$work/taps/$(basename "${file%.flac}").wav"
 done
 sox -R -n -r 48000 -c 2 -b 24 "$work/minute.wav" synth 60 pinknoise vol 0.3

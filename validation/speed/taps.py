@@ -66,13 +66,13 @@ def esprit(decays, order):
 
 def project(parameters, decays):
     """Bases, their orthonormal columns, amplitudes and what is left, strike by strike."""
-    s = -np.exp(parameters[0::2]) + 1j * parameters[1::2]
+    s = -np.exp(np.clip(parameters[0::2], -12, 2)) + 1j * parameters[1::2]  # a search may stray; no decay does
     for d in decays:
         n = np.arange(len(d))
         basis = np.exp(np.outer(n, s))
         q, r = np.linalg.qr(basis)
         inner = q.conj().T @ d
-        yield n, s, basis, q, np.linalg.solve(r, inner), d - q @ inner
+        yield n, s, basis, q, np.linalg.lstsq(r, inner, rcond=None)[0], d - q @ inner
 
 
 def split(columns):
