@@ -84,7 +84,8 @@ public final class CurveDrawing {
     }
 
     private JFreeChart chart(CurveWindow window, int columns) {
-        List<VisibleCurve> curves = traces.stream()
+        // each for itself, and together a fifth of the time a frame takes
+        List<VisibleCurve> curves = traces.parallelStream()
                 .map(t -> VisibleCurve.of(t.curve(), window, columns))
                 .toList();
         XYPlot plot = new XYPlot(

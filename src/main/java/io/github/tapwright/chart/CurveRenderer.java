@@ -64,33 +64,26 @@ final class CurveRenderer extends AbstractXYItemRenderer {
             IntervalXYDataset curves, int series, ValueAxis frequency, ValueAxis level, Rectangle2D area) {
 
         Path2D line() {
-            Path2D path = new Path2D.Double();
+            ThinPath path = new ThinPath();
             int points = curves.getItemCount(series);
             for (int i = 0; i < points; i++) {
-                extend(path, x(i), y(curves.getYValue(series, i)));
+                path.to(x(i), y(curves.getYValue(series, i)));
             }
-            return path;
+            return path.path();
         }
 
         Path2D band() {
-            Path2D path = new Path2D.Double();
+            ThinPath path = new ThinPath();
             int points = curves.getItemCount(series);
             for (int i = 0; i < points; i++) {
-                extend(path, x(i), y(curves.getEndYValue(series, i)));
+                path.to(x(i), y(curves.getEndYValue(series, i)));
             }
             for (int i = points - 1; i >= 0; i--) {
-                extend(path, x(i), y(curves.getStartYValue(series, i)));
+                path.to(x(i), y(curves.getStartYValue(series, i)));
             }
-            path.closePath();
-            return path;
-        }
-
-        private static void extend(Path2D path, double x, double y) {
-            if (path.getCurrentPoint() == null) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
+            Path2D outline = path.path();
+            outline.closePath();
+            return outline;
         }
 
         private double x(int item) {
