@@ -2,18 +2,8 @@
 #include <fftw3.h>
 #include <stdio.h>
 #include <stdlib.h>
-#include <time.h>
 
-static double now(void) {
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return t.tv_sec + 1e-9 * t.tv_nsec;
-}
-
-static int ascending(const void *a, const void *b) {
-    double d = *(const double *)a - *(const double *)b;
-    return d < 0 ? -1 : d > 0;
-}
+#include "timing.h"
 
 int main(int argc, char **argv) {
     for (int k = 1; k < argc; k++) {

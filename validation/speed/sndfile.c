@@ -3,18 +3,8 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
 
-static double now(void) {
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return t.tv_sec + 1e-9 * t.tv_nsec;
-}
-
-static int ascending(const void *a, const void *b) {
-    double d = *(const double *)a - *(const double *)b;
-    return d < 0 ? -1 : d > 0;
-}
+#include "timing.h"
 
 int main(int argc, char **argv) {
     static double block[2 * 8192];

@@ -56,7 +56,7 @@ final class CurveBlob {
             }
             int version = in.getInt();
             if (version != VERSION) {
-                throw damaged(new IOException("a response curve of version " + version + " is not known"));
+                throw new IOException("a response curve of version " + version + " is not known");
             }
             int pointCount = in.getInt();
             int strikeCount = in.getInt();

@@ -73,7 +73,8 @@ public final class Restore {
         }
     }
 
-    private static void delete(Path folder) throws IOException {
+    /** Deletes a folder with all that is in it; nothing if there is none. */
+    static void delete(Path folder) throws IOException {
         if (!Files.exists(folder)) {
             return;
         }

@@ -15,8 +15,6 @@ final class TapDigestTable {
 
     private TapDigestTable() {}
 
-    private record Kept(long analysisId) {}
-
     static void write(Connection connection, long analysisId, TapResult result) throws SQLException, IOException {
         Insert row = Insert.into("tap_digest")
                 .put("analysis_id", analysisId)
@@ -29,19 +27,19 @@ final class TapDigestTable {
 
     /** Makes the digests an archive of an older version lacks. */
     static int fill(Connection connection) throws SQLException, IOException {
-        List<Kept> without = all(connection, "WHERE id NOT IN (SELECT analysis_id FROM tap_digest)");
-        for (Kept kept : without) {
-            write(connection, kept.analysisId(), new TapsReader(connection).result(kept.analysisId()));
+        List<Long> without = all(connection, "WHERE id NOT IN (SELECT analysis_id FROM tap_digest)");
+        for (long analysisId : without) {
+            write(connection, analysisId, new TapsReader(connection).result(analysisId));
         }
         return without.size();
     }
 
     /** Whether an analysis of a sitting has no digest, or one that says something else than its tables. */
     static boolean isWrong(Connection connection, SittingId sitting) throws SQLException, IOException {
-        for (Kept kept : all(connection, "WHERE sitting_id = " + sitting.number())) {
-            TapResult result = new TapsReader(connection).result(kept.analysisId());
-            Optional<byte[]> resonances = bytes(connection, "resonances", kept.analysisId());
-            Optional<byte[]> octaves = bytes(connection, "third_octaves", kept.analysisId());
+        for (long analysisId : all(connection, "WHERE sitting_id = " + sitting.number())) {
+            TapResult result = new TapsReader(connection).result(analysisId);
+            Optional<byte[]> resonances = bytes(connection, "resonances", analysisId);
+            Optional<byte[]> octaves = bytes(connection, "third_octaves", analysisId);
             byte[] curve = result.curve().isPresent()
                     ? TapDigest.of(ThirdOctaves.of(result.curve().get()))
                     : new byte[0];
@@ -58,10 +56,7 @@ final class TapDigestTable {
         return Query.one(connection, sql, row -> row.bytes(column), analysisId);
     }
 
-    private static List<Kept> all(Connection connection, String which) throws SQLException {
-        return Query.all(
-                connection,
-                "SELECT id FROM analysis " + which + " ORDER BY id",
-                row -> new Kept(row.longInteger("id")));
+    private static List<Long> all(Connection connection, String which) throws SQLException {
+        return Query.all(connection, "SELECT id FROM analysis " + which + " ORDER BY id", row -> row.longInteger("id"));
     }
 }

@@ -18,7 +18,7 @@ public final class ArchiveSeeds {
         try {
             backup(resources, folder);
         } finally {
-            FuzzedArchive.delete(folder);
+            Restore.delete(folder);
         }
         blobs(resources);
         new SeedFolder(resources, DatabaseFuzzTest.class, "everythingIsReadOrRefused")

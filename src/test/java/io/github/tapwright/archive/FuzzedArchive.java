@@ -15,10 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** A filled archive whose database can be damaged and read again, over and over. */
 final class FuzzedArchive {
@@ -123,19 +121,6 @@ final class FuzzedArchive {
             for (LeftCapture left : archive.captures().leftBehind()) {
                 archive.captures().mend(left.id());
             }
-        }
-    }
-
-    static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> deepestFirst;
-        try (Stream<Path> paths = Files.walk(folder)) {
-            deepestFirst = paths.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : deepestFirst) {
-            Files.delete(path);
         }
     }
 }

@@ -38,7 +38,7 @@ class RestoreFuzzTest {
                 try (Stream<Path> files = Files.list(place)) {
                     assertThat(files.map(f -> String.valueOf(f.getFileName()))).allMatch("restored"::equals);
                 }
-                FuzzedArchive.delete(place);
+                Restore.delete(place);
             }
         });
     }

@@ -47,8 +47,7 @@ final class DeskPictures {
     private static void photographAll(Hand hand, Path pictures, String suffix) {
         List<String> names = hand.screenNames();
         for (int i = 0; i < names.size(); i++) {
-            hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(i + 1)));
-            hand.waitUntilIdle();
+            hand.show(i);
             choose(hand, names.get(i), i);
             Hand.rest(SETTLE_MILLIS);
             hand.requireNames(names.get(i));
@@ -59,7 +58,7 @@ final class DeskPictures {
     /** An empty screen hides its faults: each is asked for something. */
     private static void choose(Hand hand, String screen, int place) {
         switch (screen) {
-            case "Shelf" -> openFirstSitting(hand, place);
+            case "Shelf" -> hand.openFirstSitting(place);
             case "Notes" -> hand.chooseFirst("Sitting for notes or plucks");
             case "Compare" -> {
                 hand.chooseFirst("First sitting, A");
@@ -69,17 +68,6 @@ final class DeskPictures {
             case "Timeline" -> hand.chooseFirst("Instrument");
             default -> {}
         }
-        hand.waitUntilIdle();
-    }
-
-    /** The response screen has something to show once a sitting was opened. */
-    private static void openFirstSitting(Hand hand, int shelf) {
-        hand.focus("Sittings of the chosen instrument");
-        hand.press(KeyCode.HOME);
-        hand.press(KeyCode.ENTER);
-        hand.waitFor("Response of");
-        hand.waitUntilIdle();
-        hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(shelf + 1)));
         hand.waitUntilIdle();
     }
 }

@@ -55,8 +55,7 @@ final class DeskSession {
     private static void goRound(Hand hand) {
         List<String> names = hand.screenNames();
         for (int i = 0; i < names.size(); i++) {
-            hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(i + 1)));
-            hand.waitUntilIdle();
+            hand.show(i);
             if (names.get(i).equals("Shelf")) {
                 openSittings(hand, i);
             } else if (names.get(i).equals("Response")) {
@@ -71,13 +70,7 @@ final class DeskSession {
             hand.focus("Instruments on the shelf");
             hand.press(KeyCode.DOWN);
             hand.waitUntilIdle();
-            hand.focus("Sittings of the chosen instrument");
-            hand.press(KeyCode.HOME);
-            hand.press(KeyCode.ENTER);
-            hand.waitFor("Response of");
-            hand.waitUntilIdle();
-            hand.press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(shelf + 1)));
-            hand.waitUntilIdle();
+            hand.openFirstSitting(shelf);
         }
     }
 

@@ -265,6 +265,22 @@ final class Hand {
         rest(100);
     }
 
+    /** Shows a screen, counted from the top, 0 for the first. */
+    void show(int screen) {
+        press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(screen + 1)));
+        waitUntilIdle();
+    }
+
+    /** Opens the first sitting of the instrument chosen on the shelf, and comes back. */
+    void openFirstSitting(int shelf) {
+        focus("Sittings of the chosen instrument");
+        press(KeyCode.HOME);
+        press(KeyCode.ENTER);
+        waitFor("Response of");
+        waitUntilIdle();
+        show(shelf);
+    }
+
     /** What stands on the buttons of the screens, from the top. */
     List<String> screenNames() {
         return onScreen(() -> shown().filter(n -> n.getStyleClass().contains("screen-button"))
