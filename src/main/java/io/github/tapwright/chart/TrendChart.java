@@ -14,7 +14,10 @@ import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.DateAxis;
+import org.jfree.chart.axis.DateTickUnit;
+import org.jfree.chart.axis.DateTickUnitType;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.TickUnits;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -40,6 +43,9 @@ final class TrendChart implements Drawing {
     private static final double LEAST_RANGE = 1;
 
     private static final Duration LEAST_MARGIN = Duration.ofDays(2);
+    private static final List<Integer> DAYS = List.of(1, 2, 7, 14);
+    private static final List<Integer> MONTHS = List.of(1, 2, 3, 6);
+    private static final List<Integer> YEARS = List.of(1, 2, 5, 10);
 
     private final TrendPicture picture;
     private final boolean onPage;
@@ -84,10 +90,19 @@ final class TrendChart implements Drawing {
         Instant first = times.get(0);
         Instant last = times.get(times.size() - 1);
         double margin = Math.max(millis(LEAST_MARGIN), MARGIN * millis(Duration.between(first, last)));
-        axis.setDateFormatOverride(days());
+        axis.setStandardTickUnits(wholeDays(days()));
         axis.setRange(millis(first) - margin, millis(last) + margin);
         Look.applyTo(axis);
         return axis;
+    }
+
+    /** A day is the shortest step, because labels tell days: a shorter one would say the same day twice. */
+    private static TickUnits wholeDays(SimpleDateFormat format) {
+        TickUnits units = new TickUnits();
+        DAYS.forEach(n -> units.add(new DateTickUnit(DateTickUnitType.DAY, n, format)));
+        MONTHS.forEach(n -> units.add(new DateTickUnit(DateTickUnitType.MONTH, n, format)));
+        YEARS.forEach(n -> units.add(new DateTickUnit(DateTickUnitType.YEAR, n, format)));
+        return units;
     }
 
     private SimpleDateFormat days() {

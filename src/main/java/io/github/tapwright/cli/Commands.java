@@ -1,7 +1,10 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.validation.ValidationBook;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,36 +23,31 @@ import picocli.CommandLine.Spec;
         })
 final class Commands implements Runnable {
 
+    private static final String HELP = "help";
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     private Commands() {}
 
-    static CommandLine of(Bench bench, Terminal terminal) {
+    /**
+     * The commands, ready to execute some words. Building a command takes a hundredth of a second and more, so where the
+     * first word names one, it is the only one built; help and complaints need them all.
+     *
+     * @param bench what the commands work with
+     * @param terminal where they write
+     * @param words the command line, which is only looked at
+     */
+    static CommandLine of(Bench bench, Terminal terminal, String... words) {
+        Map<String, Supplier<Object>> table = table(bench, terminal);
+        String first = words.length == 0 ? "" : words[0];
         Complaints complaints = new Complaints();
         CommandLine line = new CommandLine(new Commands());
-        line.addSubcommand(new TapsCommand(bench, terminal));
-        line.addSubcommand(new NoteCommand(bench, terminal));
-        line.addSubcommand(new FingerboardCommand(bench, terminal));
-        line.addSubcommand(new PlucksCommand(bench, terminal));
-        line.addSubcommand(new LevelCommand(bench, terminal));
-        line.addSubcommand(group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
-        line.addSubcommand(group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
-        line.addSubcommand(new RecordCommand(bench, terminal));
-        line.addSubcommand(group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
-        line.addSubcommand(new CompareCommand(bench, terminal));
-        line.addSubcommand(new TrendCommand(bench, terminal));
-        line.addSubcommand(new RepeatabilityCommand(bench, terminal));
-        line.addSubcommand(new ModelCommand(bench, terminal));
-        line.addSubcommand(new ReportCommand(bench, terminal));
-        line.addSubcommand(group(new ShopGroup(), ShopGroup.commands(bench, terminal)));
-        line.addSubcommand(new ExportCommand(bench, terminal));
-        line.addSubcommand(new VerifyCommand(bench, terminal));
-        line.addSubcommand(new BackupCommand(bench, terminal));
-        line.addSubcommand(new RestoreCommand(bench, terminal));
-        line.addSubcommand(new ValidateCommand(ValidationBook.shipped(), terminal));
-        line.addSubcommand(new DemoCommand(bench, terminal));
-        line.addSubcommand(new HelpCommand());
+        table.forEach((name, command) -> {
+            if (name.equals(first) || !table.containsKey(first) || first.equals(HELP)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         name(line);
         return line.setOut(terminal.out())
                 .setErr(terminal.err())
@@ -57,6 +55,33 @@ final class Commands implements Runnable {
                 .setParameterExceptionHandler(complaints)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false);
+    }
+
+    private static Map<String, Supplier<Object>> table(Bench bench, Terminal terminal) {
+        Map<String, Supplier<Object>> table = new LinkedHashMap<>();
+        table.put("taps", () -> new TapsCommand(bench, terminal));
+        table.put("note", () -> new NoteCommand(bench, terminal));
+        table.put("fingerboard", () -> new FingerboardCommand(bench, terminal));
+        table.put("plucks", () -> new PlucksCommand(bench, terminal));
+        table.put("level", () -> new LevelCommand(bench, terminal));
+        table.put("instrument", () -> group(new InstrumentGroup(), InstrumentGroup.commands(bench, terminal)));
+        table.put("sitting", () -> group(new SittingGroup(), SittingGroup.commands(bench, terminal)));
+        table.put("record", () -> new RecordCommand(bench, terminal));
+        table.put("calibration", () -> group(new CalibrationGroup(), CalibrationGroup.commands(bench, terminal)));
+        table.put("compare", () -> new CompareCommand(bench, terminal));
+        table.put("trend", () -> new TrendCommand(bench, terminal));
+        table.put("repeatability", () -> new RepeatabilityCommand(bench, terminal));
+        table.put("model", () -> new ModelCommand(bench, terminal));
+        table.put("report", () -> new ReportCommand(bench, terminal));
+        table.put("shop", () -> group(new ShopGroup(), ShopGroup.commands(bench, terminal)));
+        table.put("export", () -> new ExportCommand(bench, terminal));
+        table.put("verify", () -> new VerifyCommand(bench, terminal));
+        table.put("backup", () -> new BackupCommand(bench, terminal));
+        table.put("restore", () -> new RestoreCommand(bench, terminal));
+        table.put("validate", () -> new ValidateCommand(ValidationBook.shipped(), terminal));
+        table.put("demo", () -> new DemoCommand(bench, terminal));
+        table.put(HELP, HelpCommand::new);
+        return table;
     }
 
     /** Every command answers --version alike. */
@@ -76,6 +101,7 @@ final class Commands implements Runnable {
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getErr());
-        throw new ParameterException(spec.commandLine(), "there is no desktop yet; choose a command");
+        throw new ParameterException(
+                spec.commandLine(), "choose a command, or start Tapwright without any for the desktop");
     }
 }

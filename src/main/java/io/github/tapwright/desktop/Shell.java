@@ -90,81 +90,107 @@ final class Shell implements AutoCloseable {
         this.playback = new PlaybackModel(desk.soundOutput(), work, notices, Platform::runLater);
         this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
         this.listening = new ListeningModel(desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
-        NotesView notesView = new NotesView(notes, playback, this::listen, settings);
-        ListeningView listeningView = new ListeningView(listening, playback);
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
-        ResponseView responseView = new ResponseView(response, settings);
-        SittingView sittingView = new SittingView(sitting, settings);
         this.timeline = new TimelineModel(
                 desk.listInstruments(), desk.followInstrument(), settings::window, work, notices, zone);
         this.reports = new ReportsModel(desk.makeReports(), settings::window, desk.clock(), work, notices);
         this.view = new ShellView(
                 List.of(
-                        new Screen("Shelf", shelfView.node(), () -> {
-                            shelf.refresh();
-                            shelfView.focus();
-                        }),
-                        new Screen("Sitting", sittingView.node(), () -> {
-                            sitting.refresh();
-                            sittingView.focus();
-                        }),
-                        new Screen("Response", responseView.node(), () -> {
-                            response.refresh();
-                            responseView.focus();
-                        }),
-                        new Screen("Notes", notesView.node(), () -> {
-                            notes.refresh();
-                            notesView.focus();
-                        }),
-                        compareScreen(zone),
-                        timelineScreen(),
-                        new Screen("Listening", listeningView.node(), () -> {
-                            listening.refresh();
-                            listeningView.focus();
-                        }),
-                        reportsScreen(),
-                        workshopScreen()),
+                        new Screen("Shelf", this::shelfFront),
+                        new Screen("Sitting", this::sittingFront),
+                        new Screen("Response", this::responseFront),
+                        new Screen("Notes", this::notesFront),
+                        new Screen("Compare", this::compareFront),
+                        new Screen("Timeline", this::timelineFront),
+                        new Screen("Listening", this::listeningFront),
+                        new Screen("Reports", this::reportsFront),
+                        new Screen("Workshop", this::workshopFront)),
                 work,
                 notices,
                 settings);
     }
 
-    private Screen compareScreen(ZoneId zone) {
-        CompareModel compare =
-                new CompareModel(desk.listSittings(), desk.compareSittings(), settings::window, work, notices, zone);
+    private Screen.Front shelfFront() {
+        return new Screen.Front(shelfView.node(), () -> {
+            shelf.refresh();
+            shelfView.focus();
+        });
+    }
+
+    private Screen.Front sittingFront() {
+        SittingView sittingView = new SittingView(sitting, settings);
+        return new Screen.Front(sittingView.node(), () -> {
+            sitting.refresh();
+            sittingView.focus();
+        });
+    }
+
+    private Screen.Front responseFront() {
+        ResponseView responseView = new ResponseView(response, settings);
+        return new Screen.Front(responseView.node(), () -> {
+            response.refresh();
+            responseView.focus();
+        });
+    }
+
+    private Screen.Front notesFront() {
+        NotesView notesView = new NotesView(notes, playback, this::listen, settings);
+        return new Screen.Front(notesView.node(), () -> {
+            notes.refresh();
+            notesView.focus();
+        });
+    }
+
+    private Screen.Front compareFront() {
+        CompareModel compare = new CompareModel(
+                desk.listSittings(),
+                desk.compareSittings(),
+                settings::window,
+                work,
+                notices,
+                desk.clock().getZone());
         GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
         CompareView compareView = new CompareView(compare, groups, settings, this::report);
-        return new Screen("Compare", compareView.node(), () -> {
+        return new Screen.Front(compareView.node(), () -> {
             compare.refresh();
             compareView.focus();
         });
     }
 
-    private Screen timelineScreen() {
+    private Screen.Front timelineFront() {
         TimelineView timelineView = new TimelineView(timeline, settings, new WaysFromTimeline());
-        return new Screen("Timeline", timelineView.node(), () -> {
+        return new Screen.Front(timelineView.node(), () -> {
             timeline.refresh();
             timelineView.focus();
         });
     }
 
-    private Screen reportsScreen() {
+    private Screen.Front listeningFront() {
+        ListeningView listeningView = new ListeningView(listening, playback);
+        return new Screen.Front(listeningView.node(), () -> {
+            listening.refresh();
+            listeningView.focus();
+        });
+    }
+
+    private Screen.Front reportsFront() {
         ShopModel shop = new ShopModel(desk.editShop(), work, notices);
         ReportsView reportsView = new ReportsView(
                 reports, shop, file -> openDocument.accept(file.toUri().toString()));
-        return new Screen("Reports", reportsView.node(), () -> {
+        return new Screen.Front(reportsView.node(), () -> {
             reports.refresh();
             shop.refresh();
             reportsView.focus();
         });
     }
 
-    private Screen workshopScreen() {
+    private Screen.Front workshopFront() {
         SettingsView settingsView = new SettingsView(settings);
-        return new Screen("Workshop", settingsView.node(), settingsView::focus);
+        return new Screen.Front(settingsView.node(), settingsView::focus);
     }
 
     private void report(ReportSubject subject) {
+        view.prepare(REPORTS);
         reports.prepare(subject);
         view.show(REPORTS);
     }
@@ -190,9 +216,19 @@ final class Shell implements AutoCloseable {
         scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action);
     }
 
-    /** Shows the first screen. */
+    /** Shows the first screen, then builds the others one by one while the maker looks at it. */
     void begin() {
         view.show(SHELF);
+        prepareFrom(SHELF + 1);
+    }
+
+    private void prepareFrom(int screen) {
+        if (screen < view.screenCount()) {
+            Platform.runLater(() -> {
+                view.prepare(screen);
+                prepareFrom(screen + 1);
+            });
+        }
     }
 
     /** Shows a sitting that was just kept. */
@@ -202,6 +238,7 @@ final class Shell implements AutoCloseable {
 
     private void open(SittingId id, String procedure) {
         boolean taps = procedure.equals(Procedure.BodyTaps.KEY);
+        view.prepare(taps ? RESPONSE : NOTES);
         if (taps) {
             response.open(id);
         } else {
@@ -212,6 +249,7 @@ final class Shell implements AutoCloseable {
 
     /** Takes a note to the blind listening. */
     private void listen(Stretch note) {
+        view.prepare(LISTENING);
         listening.choice().choose(note);
         view.show(LISTENING);
     }
@@ -234,12 +272,14 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void begin(ShopNumber instrument, List<Path> files) {
+            view.prepare(SITTING);
             sitting.begin(instrument, files);
             view.show(SITTING);
         }
 
         @Override
         public void follow(ShopNumber instrument) {
+            view.prepare(TIMELINE);
             timeline.open(instrument);
             view.show(TIMELINE);
         }
@@ -250,6 +290,7 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void open(SittingId of) {
+            view.prepare(RESPONSE);
             response.open(of);
             view.show(RESPONSE);
         }

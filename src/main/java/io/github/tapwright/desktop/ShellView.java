@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.application.Application;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -81,11 +82,18 @@ final class ShellView {
                         .toExternalForm());
     }
 
+    /** Builds a screen that is to be told something before it is shown. */
+    void prepare(int screen) {
+        screens.get(screen).front();
+    }
+
     void show(int screen) {
         current = screen;
         buttons.get(screen).setSelected(true);
-        node.setCenter(screens.get(screen).node());
-        screens.get(screen).shown().run();
+        Screen.Front front = screens.get(screen).front();
+        node.setCenter(front.node());
+        BorderPane.setAlignment(front.node(), Pos.TOP_LEFT);
+        front.shown().run();
     }
 
     private ToggleButton button(int screen, ToggleGroup group) {

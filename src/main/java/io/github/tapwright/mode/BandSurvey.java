@@ -4,6 +4,9 @@ import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Finds the shared poles of all decays, band by band.
@@ -25,7 +28,6 @@ final class BandSurvey {
 
     private final DecaySpectra spectra;
     private final double[] edgesHz;
-    private final List<List<Pole>> guesses = new ArrayList<>();
 
     BandSurvey(DecaySpectra spectra, TapSettings settings) {
         this.spectra = spectra;
@@ -43,20 +45,40 @@ final class BandSurvey {
 
     /** All shared modes, lowest first. */
     List<Found> modes() {
-        List<Found> found = new ArrayList<>();
-        for (int b = 0; b + 1 < edgesHz.length; b++) {
-            double low = edgesHz[b] - MARGIN_HZ;
-            double high = edgesHz[b + 1] + MARGIN_HZ;
-            SpectralWindow window = SpectralWindow.of(spectra, low, high, List.of());
-            guesses.add(StablePoles.in(new SubspacePoles(spectra, low, high), low - BEYOND_HZ, high + BEYOND_HZ));
-            found.addAll(inBand(new OrderSearch(window).fromGuess(guesses.get(b)), b, List.of()));
-        }
+        List<List<Pole>> guesses = inEachBand(this::guess);
+        List<Found> found = together(inEachBand(b -> inBand(first(b, guesses.get(b)), b, List.of())));
         for (int i = 0; i < POLISHES; i++) {
             boolean last = i == POLISHES - 1;
-            found = polished(found, last);
+            found = polished(found, guesses, last);
         }
         found.sort(Comparator.comparingDouble(f -> f.mode().pole().omega()));
         return withoutDoubles(found);
+    }
+
+    /** No band's work depends on another's, so all processors share it and the results are the same to the last bit. */
+    private <T> List<T> inEachBand(IntFunction<T> work) {
+        return IntStream.range(0, edgesHz.length - 1).parallel().mapToObj(work).toList();
+    }
+
+    private static List<Found> together(List<List<Found>> bands) {
+        return bands.stream().flatMap(List::stream).collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private double lowHz(int band) {
+        return edgesHz[band] - MARGIN_HZ;
+    }
+
+    private double highHz(int band) {
+        return edgesHz[band + 1] + MARGIN_HZ;
+    }
+
+    private List<Pole> guess(int band) {
+        SubspacePoles subspace = new SubspacePoles(spectra, lowHz(band), highHz(band));
+        return StablePoles.in(subspace, lowHz(band) - BEYOND_HZ, highHz(band) + BEYOND_HZ);
+    }
+
+    private PoleFit first(int band, List<Pole> guess) {
+        return new OrderSearch(SpectralWindow.of(spectra, lowHz(band), highHz(band), List.of())).fromGuess(guess);
     }
 
     /** A pole on the edge of two bands may be found in both, a little to either side; the stronger one stays. */
@@ -75,38 +97,36 @@ final class BandSurvey {
         return single;
     }
 
-    private List<Found> polished(List<Found> found, boolean last) {
+    private List<Found> polished(List<Found> found, List<List<Pole>> guesses, boolean last) {
         List<DecaySpectra> laterStarts = last ? StartTimeSpread.laterStarts(spectra) : List.of();
-        List<Found> better = new ArrayList<>();
-        for (int b = 0; b + 1 < edgesHz.length; b++) {
-            double low = edgesHz[b] - MARGIN_HZ;
-            double high = edgesHz[b + 1] + MARGIN_HZ;
-            List<SharedMode> outside = new ArrayList<>();
-            List<Pole> inside = new ArrayList<>();
-            for (Found f : found) {
-                double hz = f.mode().pole().dampedHz();
-                if (hz > low && hz < high) {
-                    inside.add(f.mode().pole());
-                } else if (f.mode().pole().widthHz() < BROADEST_HZ) {
-                    outside.add(f.mode());
-                }
-            }
-            SpectralWindow window = SpectralWindow.of(spectra, low, high, outside);
-            OrderSearch search = new OrderSearch(window);
-            PoleFit fit = polished(search, window, inside, guesses.get(b));
-            if (last) {
-                List<ModelAverage.Model> models = OrderChoice.rivals(search.visited()).stream()
-                        .map(m -> new ModelAverage.Model(
-                                m.fit(),
-                                StartTimeSpread.laterFits(spectra, laterStarts, m.fit(), outside, low, high),
-                                m.weight()))
-                        .toList();
-                better.addAll(inBand(models.get(0).fit(), b, models));
-            } else {
-                better.addAll(inBand(fit, b, List.of()));
+        return together(inEachBand(b -> polished(b, found, guesses.get(b), laterStarts, last)));
+    }
+
+    private List<Found> polished(
+            int band, List<Found> found, List<Pole> guess, List<DecaySpectra> laterStarts, boolean last) {
+        List<SharedMode> outside = new ArrayList<>();
+        List<Pole> inside = new ArrayList<>();
+        for (Found f : found) {
+            double hz = f.mode().pole().dampedHz();
+            if (hz > lowHz(band) && hz < highHz(band)) {
+                inside.add(f.mode().pole());
+            } else if (f.mode().pole().widthHz() < BROADEST_HZ) {
+                outside.add(f.mode());
             }
         }
-        return better;
+        SpectralWindow window = SpectralWindow.of(spectra, lowHz(band), highHz(band), outside);
+        OrderSearch search = new OrderSearch(window);
+        PoleFit fit = polished(search, window, inside, guess);
+        if (!last) {
+            return inBand(fit, band, List.of());
+        }
+        List<ModelAverage.Model> models = OrderChoice.rivals(search.visited()).stream()
+                .map(m -> new ModelAverage.Model(
+                        m.fit(),
+                        StartTimeSpread.laterFits(spectra, laterStarts, m.fit(), outside, lowHz(band), highHz(band)),
+                        m.weight()))
+                .toList();
+        return inBand(models.get(0).fit(), band, models);
     }
 
     /** From where the poles were, and, where that leaves much over, once more from the first guesses. */

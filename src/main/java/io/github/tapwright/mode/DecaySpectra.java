@@ -4,7 +4,6 @@ import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.tap.Decays;
 import java.util.Arrays;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
 
 /** The spectra of all decays over their common length, rectangle window, unscaled. */
 final class DecaySpectra {
@@ -64,13 +63,13 @@ final class DecaySpectra {
         return (int) Math.max(1, Math.min(Math.round(hz / binHz()), decays.length() / 2 - 1));
     }
 
-    /** Real parts of a run of bins, then imaginary parts; one column for each strike. */
-    DMatrixRMaj rows(int first, int bins) {
-        DMatrixRMaj rows = new DMatrixRMaj(2 * bins, spectra.length);
+    /** A fresh copy of a run of bins, shape [strikes][2·bins]: real parts, then imaginary parts. */
+    double[][] rows(int first, int bins) {
+        double[][] rows = new double[spectra.length][2 * bins];
         for (int s = 0; s < spectra.length; s++) {
             for (int i = 0; i < bins; i++) {
-                rows.set(i, s, spectra[s][2 * (first + i)]);
-                rows.set(bins + i, s, spectra[s][2 * (first + i) + 1]);
+                rows[s][i] = spectra[s][2 * (first + i)];
+                rows[s][bins + i] = spectra[s][2 * (first + i) + 1];
             }
         }
         return rows;

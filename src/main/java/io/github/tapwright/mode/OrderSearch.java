@@ -2,9 +2,10 @@ package io.github.tapwright.mode;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
 
 /**
  * Looks for the poles that explain a window best, and remembers every fit on the way.
@@ -26,6 +27,7 @@ final class OrderSearch {
 
     private final SpectralWindow window;
     private final List<PoleFit> visited = new ArrayList<>();
+    private final Map<Trial, TrialPole> trials = new HashMap<>();
 
     OrderSearch(SpectralWindow window) {
         this.window = window;
@@ -108,7 +110,7 @@ final class OrderSearch {
 
     /** So many that each strike keeps twice as many numbers as are fitted to it. */
     private int mostPoles() {
-        return Math.max(1, (window.rows() / 2 - window.companions().size()) / 4);
+        return Math.max(1, (window.rows() / 2 - window.companionCount()) / 4);
     }
 
     /**
@@ -118,14 +120,13 @@ final class OrderSearch {
     private PoleFit withOneMore(PoleFit fit) {
         Pole best = null;
         double most = 0;
-        for (int bin : peaks(fit.residual())) {
-            double omega = fit.window().shape().omega(bin);
+        for (int bin : peaks(fit)) {
             for (double q : TRIED_Q) {
-                Pole pole = new Pole(omega, omega / (2 * q));
-                double drop = fit.dropWith(pole);
+                TrialPole trial = trials.computeIfAbsent(new Trial(bin, q), this::trial);
+                double drop = fit.dropWith(trial);
                 if (best == null || drop > most) {
                     most = drop;
-                    best = pole;
+                    best = trial.pole();
                 }
             }
         }
@@ -137,12 +138,21 @@ final class OrderSearch {
         return visit(PoleRefinement.refine(window, poles, THOROUGH_STEPS));
     }
 
+    /** Where and how broad; peaks come back from fit to fit, so their columns are kept. */
+    private record Trial(int bin, double q) {}
+
+    private TrialPole trial(Trial trial) {
+        double omega = window.shape().omega(trial.bin());
+        return new TrialPole(window, new Pole(omega, omega / (2 * trial.q())));
+    }
+
     /** The highest local peaks of what is left over; at least one. */
-    private static List<Integer> peaks(DMatrixRMaj left) {
-        int bins = left.numRows / 2;
+    private static List<Integer> peaks(PoleFit fit) {
+        double[] left = fit.powerLeft();
+        int bins = left.length;
         double[] smooth = new double[bins];
         for (int k = 1; k + 1 < bins; k++) {
-            smooth[k] = power(left, k - 1, bins) + power(left, k, bins) + power(left, k + 1, bins);
+            smooth[k] = left[k - 1] + left[k] + left[k + 1];
         }
         return IntStream.range(1, bins - 1)
                 .filter(k -> smooth[k] >= smooth[k - 1] && smooth[k] >= smooth[k + 1])
@@ -155,14 +165,6 @@ final class OrderSearch {
     private PoleFit visit(PoleFit fit) {
         visited.add(fit);
         return fit;
-    }
-
-    private static double power(DMatrixRMaj left, int bin, int bins) {
-        double sum = 0;
-        for (int s = 0; s < left.numCols; s++) {
-            sum += left.get(bin, s) * left.get(bin, s) + left.get(bin + bins, s) * left.get(bin + bins, s);
-        }
-        return sum;
     }
 
     /** Leaves out the pole that is missed least. */

@@ -1,30 +1,35 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.LineShape;
+import io.github.tapwright.signal.OrthonormalBasis;
 import java.util.ArrayList;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
 
 /**
  * A run of spectral bins of all decays, and what is fitted there besides the poles.
  *
- * <p>Rows are the bins' real parts, then their imaginary parts; one column for each strike. Always fitted
- * along: a straight line over frequency (the far tails of resonances outside) and steady mains tones.
+ * <p>Rows are the bins' real parts, then their imaginary parts. Always fitted along: a straight line over frequency
+ * (the far tails of resonances outside) and steady mains tones. These companions are the same for every set of poles, so
+ * they are taken away from the data once and from every pole's columns as they come.
  */
 final class SpectralWindow {
 
     private final LineShape shape;
-    private final DMatrixRMaj data;
-    private final List<double[]> companions;
+    private final double[][] data;
+    private final OrthonormalBasis companions;
+    private final int companionCount;
     private final double energy;
 
-    private SpectralWindow(LineShape shape, DMatrixRMaj data, List<double[]> companions) {
+    private SpectralWindow(LineShape shape, double[][] data, List<double[]> companions) {
         this.shape = shape;
         this.data = data;
-        this.companions = companions;
+        this.companionCount = companions.size();
+        this.companions = new OrthonormalBasis(companionCount);
+        companions.forEach(this.companions::add);
         double sum = 0;
-        for (double x : data.data) {
-            sum += x * x;
+        for (double[] strike : data) {
+            sum += OrthonormalBasis.dot(strike, strike);
+            this.companions.takeAway(strike);
         }
         this.energy = sum;
     }
@@ -42,13 +47,13 @@ final class SpectralWindow {
         int first = spectra.bin(lowHz);
         int bins = Math.max(4, spectra.bin(highHz) - first + 1);
         LineShape shape = new LineShape(first, bins, spectra.length(), spectra.rateHz());
-        DMatrixRMaj data = spectra.rows(first, bins);
+        double[][] data = spectra.rows(first, bins);
         double[][] columns = new double[4][2 * bins];
         for (SharedMode mode : outside) {
             shape.fill(mode.pole().omega(), mode.pole().sigma(), columns);
-            for (int s = 0; s < data.numCols; s++) {
-                for (int r = 0; r < data.numRows; r++) {
-                    data.add(r, s, -mode.cosine(s) * columns[0][r] - mode.sine(s) * columns[1][r]);
+            for (int s = 0; s < data.length; s++) {
+                for (int r = 0; r < data[s].length; r++) {
+                    data[s][r] -= mode.cosine(s) * columns[0][r] + mode.sine(s) * columns[1][r];
                 }
             }
         }
@@ -84,23 +89,42 @@ final class SpectralWindow {
         return shape;
     }
 
-    DMatrixRMaj data() {
-        return data;
+    /** One strike's rows, companions taken away; shared inside the package, nobody changes it. */
+    double[] data(int strike) {
+        return data[strike];
     }
 
-    List<double[]> companions() {
-        return companions;
+    /**
+     * A pole's columns as {@link LineShape#fill} orders them, shape [4][rows]. Companions are taken away from its cosine
+     * and sine, not from the derivatives.
+     */
+    double[][] columns(Pole pole) {
+        double[][] columns = new double[4][rows()];
+        shape.fill(pole.omega(), pole.sigma(), columns);
+        companions.takeAway(columns[0]);
+        companions.takeAway(columns[1]);
+        return columns;
+    }
+
+    /** How much of each of the companions' orthonormal columns is in some rows. */
+    double[] companionShares(double[] rows) {
+        return companions.shares(rows);
+    }
+
+    /** How many real columns are fitted besides the poles'. */
+    int companionCount() {
+        return companionCount;
     }
 
     int rows() {
-        return data.numRows;
+        return 2 * shape.bins();
     }
 
     int strikes() {
-        return data.numCols;
+        return data.length;
     }
 
-    /** Sum of squares of the data. */
+    /** Sum of squares of the data, companions and all. */
     double energy() {
         return energy;
     }

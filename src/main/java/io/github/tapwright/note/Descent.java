@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.OrthonormalBasis;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -23,9 +24,9 @@ final class Descent {
         DMatrixRMaj gram = new DMatrixRMaj(n, n);
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
         for (int i = 0; i < n; i++) {
-            right.set(i, ToneBasis.dot(slopes.get(i), residual));
+            right.set(i, OrthonormalBasis.dot(slopes.get(i), residual));
             for (int j = 0; j <= i; j++) {
-                double product = ToneBasis.dot(slopes.get(i), slopes.get(j));
+                double product = OrthonormalBasis.dot(slopes.get(i), slopes.get(j));
                 gram.set(i, j, product);
                 gram.set(j, i, product);
             }
@@ -50,6 +51,6 @@ final class Descent {
 
     /** By how much a step should lower the cost if it were not damped; damping's own shortening is made good. */
     double promise(double[] step, double lambda) {
-        return (1 + lambda) * ToneBasis.dot(step, right.data);
+        return (1 + lambda) * OrthonormalBasis.dot(step, right.data);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.signal.LineShape;
+import io.github.tapwright.signal.OrthonormalBasis;
 
 /**
  * A run of bins around one partial, to be fitted.
@@ -29,7 +30,7 @@ final class LineBand {
         for (int i = 0; i < fromMiddle.length; i++) {
             fromMiddle[i] = (2.0 * i - fromMiddle.length + 1) / fromMiddle.length;
         }
-        this.spread = ToneBasis.dot(fromMiddle, fromMiddle);
+        this.spread = OrthonormalBasis.dot(fromMiddle, fromMiddle);
     }
 
     int bins() {

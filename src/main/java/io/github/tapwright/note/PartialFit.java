@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.OrthonormalBasis;
 import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
@@ -16,7 +17,7 @@ final class PartialFit {
     private final LineBand band;
     private final List<DecayingTone> tones;
     private final List<double[][]> columns = new ArrayList<>();
-    private final ToneBasis basis;
+    private final OrthonormalBasis basis;
     private final double[] strengths;
     private final double[] residual;
     private final double cost;
@@ -24,7 +25,7 @@ final class PartialFit {
     PartialFit(LineBand band, List<DecayingTone> tones) {
         this.band = band;
         this.tones = List.copyOf(tones);
-        basis = new ToneBasis(band, 2 * tones.size());
+        basis = new OrthonormalBasis(2 * tones.size(), band::takeLineAway);
         for (DecayingTone tone : tones) {
             double[][] own = tone.columns(band.shape());
             columns.add(own);
@@ -33,7 +34,7 @@ final class PartialFit {
         }
         residual = band.rows().clone();
         strengths = basis.solve(basis.takeAway(residual));
-        cost = ToneBasis.dot(residual, residual);
+        cost = OrthonormalBasis.dot(residual, residual);
     }
 
     List<DecayingTone> tones() {

@@ -143,12 +143,15 @@ public final class LineShape {
         }
         double nRe = 1 - lastRe;
         double nIm = -lastIm;
-        out[0] = (nRe * dRe + nIm * dIm) / norm;
-        out[1] = (nIm * dRe - nRe * dIm) / norm;
+        // 1/(1−z·w)
+        double iRe = dRe / norm;
+        double iIm = -dIm / norm;
+        out[0] = nRe * iRe - nIm * iIm;
+        out[1] = nIm * iRe + nRe * iIm;
         // z·dg/dz = (−N·zᴺ + g·z·w)/(1−z·w)
         double tRe = -length * lastRe + out[0] * zwRe - out[1] * zwIm;
         double tIm = -length * lastIm + out[0] * zwIm + out[1] * zwRe;
-        out[2] = (tRe * dRe + tIm * dIm) / norm;
-        out[3] = (tIm * dRe - tRe * dIm) / norm;
+        out[2] = tRe * iRe - tIm * iIm;
+        out[3] = tIm * iRe + tRe * iIm;
     }
 }

@@ -31,7 +31,7 @@ record CommandRun(int code, String out, String err) {
         // Nobody sits before a test, and whoever runs it may need the real input for itself.
         System.setIn(InputStream.nullInputStream());
         try {
-            int code = Commands.of(bench, terminal).execute(line);
+            int code = Commands.of(bench, terminal, line).execute(line);
             return new CommandRun(code, out.toString(), err.toString());
         } finally {
             System.setIn(keyboard);

@@ -1,0 +1,140 @@
+package io.github.tapwright.signal;
+
+import java.util.function.Consumer;
+
+/**
+ * Orthonormal columns that span the columns of a least-squares fit, taken in one by one.
+ *
+ * <p>Modified Gram-Schmidt: X = Q·R, column by column. It gives least squares as stable as Householder's if the data are
+ * taken through the same steps, which {@link #takeAway} does. Whatever else the fit holds (a straight line, a hum) can be
+ * taken away from every column and from the data beforehand. Source: [Bjorck1967].
+ */
+public final class OrthonormalBasis {
+
+    /** A column that others explain to so much of its length adds nothing that rounding has left. */
+    private static final double DEPENDENT = 1e-12;
+
+    private final Consumer<double[]> beforehand;
+    private final double[][] q;
+    private final double[][] triangle;
+    private int size;
+
+    /**
+     * An empty basis.
+     *
+     * @param most how many columns it will take in at most
+     * @param beforehand changes rows in place: takes away a space of its own, which is no part of this basis
+     */
+    public OrthonormalBasis(int most, Consumer<double[]> beforehand) {
+        this.beforehand = beforehand;
+        this.q = new double[most][];
+        this.triangle = new double[most][most];
+    }
+
+    /**
+     * An empty basis with nothing taken away beforehand.
+     *
+     * @param most how many columns it will take in at most
+     */
+    public OrthonormalBasis(int most) {
+        this(most, rows -> {});
+    }
+
+    /**
+     * Takes a column in.
+     *
+     * @param column as long as all others; it stays as it is
+     */
+    public void add(double[] column) {
+        double[] x = column.clone();
+        double whole = Math.sqrt(dot(x, x));
+        double[] shares = takeAway(x);
+        for (int j = 0; j < size; j++) {
+            triangle[j][size] = shares[j];
+        }
+        double length = Math.sqrt(dot(x, x));
+        boolean isNew = length > DEPENDENT * whole;
+        triangle[size][size] = isNew ? length : 0;
+        double scale = isNew ? 1 / length : 0;
+        for (int r = 0; r < x.length; r++) {
+            x[r] *= scale;
+        }
+        q[size++] = x;
+    }
+
+    /**
+     * Takes away from some rows all that lies within the basis, and within the space taken away beforehand.
+     *
+     * @param rows changed in place
+     * @return how much of each column of Q was in them
+     */
+    public double[] takeAway(double[] rows) {
+        beforehand.accept(rows);
+        double[] shares = new double[q.length];
+        for (int j = 0; j < size; j++) {
+            double[] column = q[j];
+            double share = dot(column, rows);
+            for (int r = 0; r < rows.length; r++) {
+                rows[r] -= share * column[r];
+            }
+            shares[j] = share;
+        }
+        return shares;
+    }
+
+    /**
+     * How much of each column of Q is in some rows as they are, Qᵀ·rows: nothing is taken away beforehand.
+     *
+     * @param rows left as they are
+     * @return one for each column of Q
+     */
+    public double[] shares(double[] rows) {
+        double[] shares = new double[q.length];
+        for (int j = 0; j < size; j++) {
+            shares[j] = dot(q[j], rows);
+        }
+        return shares;
+    }
+
+    /**
+     * Strengths x of the columns that were taken in: R·x = shares.
+     *
+     * @param shares of the columns of Q, as {@link #takeAway} tells them
+     * @return one for each column, 0 for one that depends on those before it
+     */
+    public double[] solve(double[] shares) {
+        double[] x = shares.clone();
+        for (int i = size - 1; i >= 0; i--) {
+            for (int j = i + 1; j < size; j++) {
+                x[i] -= triangle[i][j] * x[j];
+            }
+            x[i] = triangle[i][i] == 0 ? 0 : x[i] / triangle[i][i];
+        }
+        return x;
+    }
+
+    /**
+     * Scalar product, in four running sums that need not wait for each other.
+     *
+     * @param x any length
+     * @param y at least as long
+     * @return Σ xᵣ·yᵣ over the length of x
+     */
+    public static double dot(double[] x, double[] y) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int r = 0;
+        for (; r + 3 < x.length; r += 4) {
+            a += x[r] * y[r];
+            b += x[r + 1] * y[r + 1];
+            c += x[r + 2] * y[r + 2];
+            d += x[r + 3] * y[r + 3];
+        }
+        for (; r < x.length; r++) {
+            a += x[r] * y[r];
+        }
+        return (a + b) + (c + d);
+    }
+}
