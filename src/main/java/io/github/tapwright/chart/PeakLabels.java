@@ -69,16 +69,28 @@ final class PeakLabels extends AbstractXYAnnotation {
         List<Integer> rows = Labels.rows(extents);
         int rowHeight = blocks.stream().mapToInt(NameBlock::height).max().orElse(0);
         for (int i = 0; i < blocks.size(); i++) {
-            double top = dataArea.getMinY() + 4 + rows.get(i) * rowHeight;
-            PlacedPeak anchor = anchors.get(i);
-            g2.setPaint(Look.QUIET_INK);
-            g2.setStroke(Look.HAIRLINE);
-            g2.draw(new Line2D.Double(anchor.x, top, anchor.x, anchor.y - DOT));
-            drawBlock(g2, blocks.get(i), (float) extents.get(i).left() + 4, (float) top);
+            drawLeader(g2, anchors.get(i), top(dataArea, rows.get(i), rowHeight));
+        }
+        for (int i = 0; i < blocks.size(); i++) {
+            float top = (float) top(dataArea, rows.get(i), rowHeight);
+            drawBlock(g2, blocks.get(i), (float) extents.get(i).left() + 4, top);
         }
     }
 
+    private static double top(Rectangle2D dataArea, int row, int rowHeight) {
+        return dataArea.getMinY() + 4 + row * rowHeight;
+    }
+
+    private static void drawLeader(Graphics2D g2, PlacedPeak anchor, double top) {
+        g2.setPaint(Look.QUIET_INK);
+        g2.setStroke(Look.HAIRLINE);
+        g2.draw(new Line2D.Double(anchor.x, top, anchor.x, anchor.y - DOT));
+    }
+
+    /** On a low picture a block may reach down to the curves; the veil behind it keeps its words readable there. */
     private static void drawBlock(Graphics2D g2, NameBlock block, float left, float top) {
+        g2.setPaint(Look.VEIL);
+        g2.fill(new Rectangle2D.Double(left - 2, top, block.width(), block.height()));
         g2.setPaint(Look.INK);
         g2.setFont(Look.NAME);
         g2.drawString(block.name(), left, top + 11);

@@ -42,6 +42,9 @@ final class TrendChart implements Drawing {
     /** So that figures that hardly move look so. */
     private static final double LEAST_RANGE = 1;
 
+    /** So much of the range stays free above and below, that marks are whole even in the low strip. */
+    private static final double MARK_MARGIN = 0.2;
+
     private static final Duration LEAST_MARGIN = Duration.ofDays(2);
     private static final List<Integer> DAYS = List.of(1, 2, 7, 14);
     private static final List<Integer> MONTHS = List.of(1, 2, 3, 6);
@@ -153,6 +156,8 @@ final class TrendChart implements Drawing {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
         axis.setAutoRangeMinimumSize(LEAST_RANGE);
+        axis.setLowerMargin(MARK_MARGIN);
+        axis.setUpperMargin(MARK_MARGIN);
         axis.setNumberFormatOverride(Dress.figures());
         Look.applyTo(axis);
         XYPlot plot = new XYPlot(data, null, axis, renderer);

@@ -11,6 +11,7 @@ import io.github.tapwright.report.EditShop;
 import io.github.tapwright.report.ReportKind;
 import io.github.tapwright.report.ReportRequest;
 import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
@@ -136,6 +137,16 @@ final class DemoCommand implements Callable<Integer> {
                 Optional.of(Moment.at(visit.taken().atZone(workshop.zone()).toInstant())),
                 visit.conditions(),
                 List.of(recordings.resolve(visit.file())),
-                new Procedure.BodyTaps(TapSettings.STANDARD));
+                procedure(visit));
+    }
+
+    private static Procedure procedure(Visit visit) {
+        return switch (visit.procedure()) {
+            case Procedure.BodyTaps.KEY -> new Procedure.BodyTaps(TapSettings.STANDARD);
+            case Procedure.NoteRun.KEY -> new Procedure.NoteRun(Fingerboard.Settings.STANDARD);
+            default ->
+                throw new RefusedEntryException("the sitting with " + visit.file() + " is for '" + visit.procedure()
+                        + "'; a demo takes taps and notes");
+        };
     }
 }

@@ -6,6 +6,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.report.picture.CurvePicture;
+import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
@@ -33,14 +34,14 @@ final class DemoStory {
         terminal.say(
                 "%nInstrument %s (invented), %s, %s",
                 instrument.shopNumber(), instrument.kind().words(), top);
-        sittings.forEach(this::tell);
+        sittings.forEach(s -> tell(s, resonances(sittings)));
     }
 
     /** One picture with the curves of all sittings of an instrument. */
     void draw(Instrument instrument, List<Sitting> sittings, Path folder) throws IOException {
         CurvePicture picture =
                 new CurvePicture("Instrument " + instrument.shopNumber() + " (invented), response to taps");
-        sittings.forEach(s -> picture.add(label(s), s));
+        sittings.stream().filter(s -> s.latest().taps().isPresent()).forEach(s -> picture.add(label(s), s));
         Files.createDirectories(folder);
         // a number is any text, and the description may be somebody else's: it must not lead out of the folder
         String number = instrument.shopNumber().text().replaceAll("[^\\p{L}\\p{Nd}-]+", "_");
@@ -50,7 +51,26 @@ final class DemoStory {
         }
     }
 
-    private void tell(Sitting sitting) {
+    private void tell(Sitting sitting, List<ShownResonance> body) {
+        if (sitting.latest().findings().notes().isPresent()) {
+            terminal.say("  sitting %s, %s, a run of notes", sitting.id(), label(sitting));
+            new FingerboardText(terminal)
+                    .printSummary(sitting.latest().findings().notes().get(), body);
+        } else {
+            tellTaps(sitting);
+        }
+    }
+
+    /** Of the latest taps, which dead notes are held against. */
+    private static List<ShownResonance> resonances(List<Sitting> sittings) {
+        return sittings.stream()
+                .filter(s -> s.latest().taps().isPresent())
+                .reduce((earlier, later) -> later)
+                .map(s -> s.resonances(s.latest()))
+                .orElse(List.of());
+    }
+
+    private void tellTaps(Sitting sitting) {
         List<Strike> strikes = sitting.latest().taps().map(TapResult::strikes).orElse(List.of());
         long used = strikes.stream().filter(Strike::used).count();
         terminal.say("  sitting %s, %s: %d of %d strikes used", sitting.id(), label(sitting), used, strikes.size());

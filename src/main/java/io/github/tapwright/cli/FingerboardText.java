@@ -26,12 +26,8 @@ final class FingerboardText {
     }
 
     void print(List<String> files, Fingerboard board, List<ShownResonance> resonances) {
-        long placed = board.notes().stream().filter(n -> n.place().isPresent()).count();
-        terminal.say(
-                "%d attacks found, %d of them notes on the fingerboard",
-                board.notes().size(), placed);
-        printFast(board, resonances);
-        if (placed > 0) {
+        printSummary(board, resonances);
+        if (placed(board) > 0) {
             Tuning tuning = board.settings().tuning();
             printMap("Early decay time (s for 60 dB)", board, Fingerboard.Note::earlyDecayTimeSeconds, 1);
             printMap("Decay time (s for 60 dB, T30 or T20)", board, Fingerboard.Note::decayTimeSeconds, 1);
@@ -48,6 +44,18 @@ final class FingerboardText {
             terminal.say("%nWarnings");
             board.warnings().forEach(w -> terminal.say("  - %s", w));
         }
+    }
+
+    /** How many notes there are, and which of them die away too fast. */
+    void printSummary(Fingerboard board, List<ShownResonance> resonances) {
+        terminal.say(
+                "%d attacks found, %d of them notes on the fingerboard",
+                board.notes().size(), placed(board));
+        printFast(board, resonances);
+    }
+
+    private static long placed(Fingerboard board) {
+        return board.notes().stream().filter(n -> n.place().isPresent()).count();
     }
 
     private void printFast(Fingerboard board, List<ShownResonance> resonances) {

@@ -3,6 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Procedure;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -32,7 +33,9 @@ public record Workshop(
      * @param instrument whose sitting
      * @param taken when, by the workshop's clock
      * @param conditions what was written down
+     * @param procedure what was done, as {@link Procedure#key()} names it
      * @param file name of the recording beside the file
      */
-    public record Visit(ShopNumber instrument, LocalDateTime taken, Conditions conditions, String file) {}
+    public record Visit(
+            ShopNumber instrument, LocalDateTime taken, Conditions conditions, String procedure, String file) {}
 }

@@ -20,6 +20,7 @@ import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Microphone;
 import io.github.tapwright.sitting.Placing;
+import io.github.tapwright.sitting.Procedure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,6 +99,7 @@ public final class WorkshopJson {
                 new ShopNumber(node.path("instrument").asText()),
                 LocalDateTime.parse(node.path("taken").asText()),
                 conditions(node),
+                text(node, "procedure").orElse(Procedure.BodyTaps.KEY),
                 node.path("file").asText());
     }
 

@@ -1,5 +1,6 @@
 package io.github.tapwright.demo;
 
+import io.github.tapwright.recording.Recording;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.NoiseLevel;
 import io.github.tapwright.synthesis.SyntheticTaps;
@@ -34,8 +35,8 @@ final class DemoRecording {
     }
 
     /** Samples as whole numbers of 24 bits; +1 becomes the largest number there is. */
-    static int[] quantised(SyntheticTaps taps) {
-        double[] samples = taps.recording().channel(0);
+    static int[] quantised(Recording recording) {
+        double[] samples = recording.channel(0);
         int[] whole = new int[samples.length];
         for (int n = 0; n < whole.length; n++) {
             whole[n] = (int) Math.round(samples[n] * FULL_SCALE_24_BIT);

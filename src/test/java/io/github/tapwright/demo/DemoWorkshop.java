@@ -49,11 +49,29 @@ final class DemoWorkshop {
             DemoInstrument.sandwich(THIN_CEDAR, LIGHT_WOOD),
             plate(64, 0.042, 175, 35),
             plate(162, 0.032, 229, 35));
+    private static final DemoInstrument I37 = guitar(
+            "37",
+            "solid",
+            DemoInstrument.solid("spruce", 2.5),
+            plate(81, 0.0415, 168, 36),
+            plate(156, 0.0335, 219, 33));
+    private static final DemoInstrument I38 = guitar(
+            "38",
+            "honeycomb-sandwich",
+            DemoInstrument.sandwich(THIN_SPRUCE, HONEYCOMB),
+            plate(56, 0.0435, 171, 35),
+            plate(161, 0.0325, 233, 33));
+    private static final DemoInstrument I39 = guitar(
+            "39",
+            "wood-sandwich",
+            DemoInstrument.sandwich(THIN_SPRUCE, LIGHT_WOOD),
+            plate(65, 0.0425, 172, 35),
+            plate(158, 0.033, 228, 34));
 
     private DemoWorkshop() {}
 
     static List<DemoInstrument> instruments() {
-        return List.of(I31, I32, I33, I34, I35, I36);
+        return List.of(I31, I32, I33, I34, I35, I36, I37, I38, I39);
     }
 
     static List<DemoSitting> sittings() {
@@ -97,7 +115,22 @@ final class DemoWorkshop {
                 DemoSitting.at(20, I36, "2024-08-06T09:20", DemoStage.FINISHED, new Room(20.5, 50))
                         .with(Map.of(5, PlantedFault.TOO_QUIET, 6, PlantedFault.RECORDING_ENDS))
                         .note("sixth tap hardly touched; stopped the recording too soon"),
-                DemoSitting.at(21, I36, "2024-09-03T10:50", DemoStage.STRUNG, new Room(19.5, 53)));
+                DemoSitting.at(21, I36, "2024-09-03T10:50", DemoStage.STRUNG, new Room(19.5, 53)),
+                DemoSitting.at(22, I37, "2024-10-08T10:15", DemoStage.STRUNG, new Room(18.5, 54)),
+                DemoSitting.at(23, I38, "2024-11-12T09:55", DemoStage.STRUNG, new Room(19.0, 54)),
+                DemoSitting.at(24, I39, "2024-12-10T10:35", DemoStage.STRUNG, new Room(18.5, 53)));
+    }
+
+    /** A run up the fourth string of 31, whose fourth fret lies beside its main top. */
+    static DemoRun run() {
+        return new DemoRun(
+                25,
+                I31,
+                "2024-10-15T09:20",
+                DemoStage.LATER,
+                new Room(18.5, 55),
+                DemoRun.upTheString(4, 8, 4, 0.3),
+                "one note dies away too soon");
     }
 
     private static DemoInstrument guitar(

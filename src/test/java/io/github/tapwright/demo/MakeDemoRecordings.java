@@ -31,9 +31,13 @@ public final class MakeDemoRecordings {
         for (DemoSitting sitting : DemoWorkshop.sittings()) {
             BodySound sound = BodySound.of(sitting);
             SyntheticTaps taps = DemoRecording.of(sitting, sound);
-            FlacFile.write(folder.resolve(sitting.file()), DemoRecording.quantised(taps), DemoRecording.RATE_HZ);
+            FlacFile.write(
+                    folder.resolve(sitting.file()), DemoRecording.quantised(taps.recording()), DemoRecording.RATE_HZ);
             sittings.add(TruthJson.sitting(sitting, sound, taps));
         }
+        DemoRun run = DemoWorkshop.run();
+        FlacFile.write(folder.resolve(run.file()), run.quantised(), DemoRecording.RATE_HZ);
+        truth.putArray("runs").add(TruthJson.run(run));
         write(folder.resolve("workshop.json"), WorkshopJson.all());
         write(folder.resolve("truth.json"), truth);
     }

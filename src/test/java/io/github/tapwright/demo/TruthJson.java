@@ -3,6 +3,8 @@ package io.github.tapwright.demo;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.github.tapwright.demo.BodySound.NamedMode;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.synthesis.StringNote;
 import io.github.tapwright.synthesis.SyntheticTaps;
 import io.github.tapwright.synthesis.TrueStrike;
 import java.math.BigDecimal;
@@ -32,6 +34,26 @@ final class TruthJson {
                 .put("frequency_hz", rounded(named.mode().frequencyHz()))
                 .put("q", rounded(named.mode().q()))
                 .put("decay_time_s", rounded(named.mode().decayTimeSeconds()));
+    }
+
+    static ObjectNode run(DemoRun run) {
+        ObjectNode node = JSON.objectNode();
+        node.put("file", run.file());
+        var notes = node.putArray("notes");
+        for (int i = 0; i < run.run().places().size(); i++) {
+            Fret place = run.run().places().get(i);
+            StringNote note = run.run().note(place);
+            notes.add(JSON.objectNode()
+                    .put("string", place.string())
+                    .put("fret", place.fret())
+                    .put("onset_s", rounded(run.run().onsetSeconds(i)))
+                    .put("frequency_hz", rounded(note.pitchHz()))
+                    .put("inharmonicity", rounded(note.stretch()))
+                    .put("early_decay_time_s", rounded(note.damping().earlySeconds()))
+                    .put("late_decay_time_s", rounded(note.damping().lateSeconds()))
+                    .put("dead", run.run().dead().containsKey(place)));
+        }
+        return node;
     }
 
     private static ObjectNode strike(TrueStrike strike) {

@@ -26,6 +26,7 @@ final class WorkshopJson {
         DemoWorkshop.instruments().forEach(i -> instruments.add(instrument(i)));
         var sittings = root.putArray("sittings");
         DemoWorkshop.sittings().forEach(s -> sittings.add(sitting(s)));
+        sittings.add(run(DemoWorkshop.run()));
         return root;
     }
 
@@ -51,36 +52,56 @@ final class WorkshopJson {
     }
 
     private static ObjectNode sitting(DemoSitting sitting) {
-        ObjectNode node = JSON.objectNode();
-        node.put("instrument", sitting.instrument().shopNumber());
-        node.put("taken", sitting.taken());
-        node.put("stage", sitting.stage().words);
-        node.put("file", sitting.file());
-        node.put("temperature_c", sitting.room().temperatureC());
-        node.put("relative_humidity_percent", sitting.room().relativeHumidityPercent());
+        ObjectNode node = visit(sitting.instrument(), sitting.taken(), sitting.stage(), sitting.file(), sitting.room());
         node.set("strings", strings(sitting));
         node.put("hole", sitting.hole() == HoleState.OPEN ? "open" : "covered");
         node.put("support", "hung from the headstock, lower end on soft foam");
         node.put("strike_tool", "small hammer with a cork tip");
         node.put("strike_place", "bridge, between the third and fourth string");
+        return recorded(node, sitting.note());
+    }
+
+    private static ObjectNode run(DemoRun run) {
+        ObjectNode node = visit(run.instrument(), run.taken(), run.stage(), run.file(), run.room());
+        node.put("procedure", "notes");
+        node.set("strings", strings(run.taken(), run.stage(), "free"));
+        node.put("hole", "open");
+        node.put("support", "held as for playing");
+        node.put("strike_tool", "thumb");
+        node.put("strike_place", "over the lower edge of the soundhole");
+        return recorded(node, run.note());
+    }
+
+    private static ObjectNode visit(
+            DemoInstrument instrument, String taken, DemoStage stage, String file, DemoSitting.Room room) {
+        return JSON.objectNode()
+                .put("instrument", instrument.shopNumber())
+                .put("taken", taken)
+                .put("stage", stage.words)
+                .put("file", file)
+                .put("temperature_c", room.temperatureC())
+                .put("relative_humidity_percent", room.relativeHumidityPercent());
+    }
+
+    private static ObjectNode recorded(ObjectNode node, String note) {
         node.put("microphone", "small omnidirectional measuring microphone");
         node.put("distance_m", BodySound.DISTANCE_METRES);
         node.put("gain", "30 dB");
         node.put("operator", "bench");
-        if (!sitting.note().isEmpty()) {
-            node.put("note", sitting.note());
-        }
-        return node;
+        return note.isEmpty() ? node : node.put("note", note);
     }
 
     private static ObjectNode strings(DemoSitting sitting) {
-        ObjectNode node = JSON.objectNode();
-        if (!sitting.stage().strung()) {
-            return node.put("state", "off");
-        }
-        LocalDate day = LocalDate.parse(sitting.taken().substring(0, 10));
-        int daysOld = sitting.stage() == DemoStage.STRUNG ? 4 : 3;
-        return node.put("state", "damped")
+        return sitting.stage().strung()
+                ? strings(sitting.taken(), sitting.stage(), "damped")
+                : JSON.objectNode().put("state", "off");
+    }
+
+    private static ObjectNode strings(String taken, DemoStage stage, String state) {
+        LocalDate day = LocalDate.parse(taken.substring(0, 10));
+        int daysOld = stage == DemoStage.STRUNG ? 4 : 3;
+        return JSON.objectNode()
+                .put("state", state)
                 .put("set", "nylon, medium tension")
                 .put("fitted", day.minusDays(daysOld).toString());
     }

@@ -59,7 +59,17 @@ final class DeskPictures {
     private static void choose(Hand hand, String screen, int place) {
         switch (screen) {
             case "Shelf" -> hand.openFirstSitting(place);
-            case "Notes" -> hand.chooseFirst("Sitting for notes or plucks");
+            case "Notes" -> {
+                hand.chooseFirst("Sitting for notes or plucks");
+                hand.waitUntilIdle();
+                hand.press(KeyCode.F5);
+                hand.waitUntilIdle();
+                hand.requireChosen("Sitting for notes or plucks");
+                for (int fret = 0; fret < 4; fret++) {
+                    hand.press(KeyCode.RIGHT);
+                }
+                hand.press(KeyCode.ENTER);
+            }
             case "Compare" -> {
                 hand.chooseFirst("First sitting, A");
                 hand.chooseFirst("Second sitting, B");

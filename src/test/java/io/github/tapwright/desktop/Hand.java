@@ -225,6 +225,14 @@ final class Hand {
         }
     }
 
+    /** Fails if nothing is chosen there. */
+    void requireChosen(String accessibleText) {
+        ComboBox<?> choice = (ComboBox<?>) the(accessibleText);
+        if (onScreen(() -> choice.getValue() == null)) {
+            throw new AssertionError(accessibleText + " has forgotten what was chosen");
+        }
+    }
+
     private static boolean shows(ComboBox<Object> choice, String part) {
         return onScreen(() -> choice.getValue() != null
                 && choice.getConverter().toString(choice.getValue()).contains(part));

@@ -6,6 +6,7 @@ import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.random.RandomGenerator;
 
 /**
@@ -13,17 +14,24 @@ import java.util.random.RandomGenerator;
  *
  * @param places in the order played
  * @param secondsEach from one pluck to the next
+ * @param dead places that die away too fast, and to what part of the usual decay time; maybe none
  */
-public record FingerboardRun(List<Fret> places, double secondsEach) {
+public record FingerboardRun(List<Fret> places, double secondsEach, Map<Fret, Double> dead) {
 
     private static final double LEAD_IN_SECONDS = 0.5;
     private static final double PAUSE_SECONDS = 0.15;
     private static final double STOP_SECONDS = 0.02;
     private static final double ROOM = 2e-5;
 
-    /** Keeps a copy of the list. */
+    /** Keeps copies. */
     public FingerboardRun {
         places = List.copyOf(places);
+        dead = Map.copyOf(dead);
+    }
+
+    /** A run without dead notes. */
+    public FingerboardRun(List<Fret> places, double secondsEach) {
+        this(places, secondsEach, Map.of());
     }
 
     /** Four minutes: every string from the open note to the fifth fret, the lowest string first. */
@@ -39,7 +47,7 @@ public record FingerboardRun(List<Fret> places, double secondsEach) {
 
     /** The note of a place: 60 dB above its own noise, its highest partials dead soonest. */
     public StringNote note(Fret place) {
-        double decay = 3.5 - 0.1 * place.fret() - 0.15 * (6 - place.string());
+        double decay = (3.5 - 0.1 * place.fret() - 0.15 * (6 - place.string())) * dead.getOrDefault(place, 1.0);
         return StringNote.plain(
                         Tuning.CLASSICAL.hz(place),
                         2e-5 * (1 + place.string()),

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.listening;
 
 import io.github.tapwright.comparison.listening.ListeningWords;
+import io.github.tapwright.desktop.part.Offer;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.Stretch;
@@ -8,9 +9,10 @@ import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -26,7 +28,7 @@ final class ChoosingPane {
     private static final double EQUAL_WIDTH = 300;
 
     private final ListeningModel model;
-    private final ComboBox<SittingSummary> sitting;
+    private final Offer<SittingSummary> sitting;
     private final ListView<Stretch> offered;
     private final ListView<Stretch> chosen;
     private final TableView<ListeningSession> sessions;
@@ -34,15 +36,16 @@ final class ChoosingPane {
 
     ChoosingPane(ListeningModel model) {
         this.model = model;
-        this.sitting = new ComboBox<>(model.choice().sittings());
-        sitting.setAccessibleText("Sitting to take sounds from");
-        sitting.setPromptText("Choose a sitting");
-        sitting.setConverter(Parts.shown(model::title));
-        sitting.setPrefWidth(EQUAL_WIDTH);
-        sitting.setMaxWidth(Double.MAX_VALUE);
-        sitting.valueProperty()
-                .addListener((o, before, after) ->
-                        Optional.ofNullable(after).ifPresent(s -> model.choice().offer(s.id())));
+        ObjectProperty<Optional<SittingSummary>> from = new SimpleObjectProperty<>(Optional.empty());
+        this.sitting = new Offer<>(
+                "Sitting to take sounds from",
+                "Choose a sitting",
+                model.choice().sittings(),
+                model::title,
+                from);
+        from.addListener(
+                (o, before, after) -> after.ifPresent(s -> model.choice().offer(s.id())));
+        sitting.node().setPrefWidth(EQUAL_WIDTH);
         this.offered = list(
                 "Sounds of the sitting",
                 "Choose a sitting above: of a run each note is a sound, else each recording.",
@@ -72,7 +75,7 @@ final class ChoosingPane {
     }
 
     void focus() {
-        sitting.requestFocus();
+        sitting.node().requestFocus();
     }
 
     private static ListView<Stretch> list(
@@ -111,7 +114,7 @@ final class ChoosingPane {
     private Node left() {
         VBox box = new VBox(
                 6,
-                Parts.named("Sounds from", sitting),
+                Parts.named("Sounds from", sitting.node()),
                 offered,
                 Parts.row(Parts.button(
                         "A_dd",

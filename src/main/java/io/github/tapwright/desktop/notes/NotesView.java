@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.notes;
 
+import io.github.tapwright.desktop.part.Offer;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.sound.PlaybackBar;
@@ -11,6 +12,9 @@ import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -43,7 +47,8 @@ public final class NotesView {
     private final NotesModel model;
     private final SettingsModel settings;
     private final BorderPane node = new BorderPane();
-    private final ComboBox<SittingSummary> sitting;
+    private final ObjectProperty<Optional<SittingSummary>> chosen = new SimpleObjectProperty<>(Optional.empty());
+    private final Offer<SittingSummary> sitting;
     private final ComboBox<BoardQuantity> quantity;
     private final Label title = Parts.heading("Notes", "screen-title");
     private final Label summary = Parts.paragraph("");
@@ -79,6 +84,7 @@ public final class NotesView {
         node.getStyleClass().add("pane");
         node.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
         model.shown().addListener((o, before, after) -> show());
+        model.choices().addListener((InvalidationListener) o -> chooseShown());
         model.quantity().addListener((o, before, after) -> showBoard());
         model.note().addListener((o, before, after) -> showNote());
         settings.light().addListener((o, before, after) -> showBoard());
@@ -99,24 +105,23 @@ public final class NotesView {
         if (model.run().isPresent()) {
             board.focusHere();
         } else {
-            sitting.requestFocus();
+            sitting.node().requestFocus();
         }
     }
 
-    private ComboBox<SittingSummary> sittingChoice() {
-        ComboBox<SittingSummary> box = new ComboBox<>(model.choices());
-        box.setAccessibleText("Sitting for notes or plucks");
-        box.setPromptText("Choose a sitting for notes or plucks");
-        box.setConverter(Parts.shown(model::title));
-        box.setPlaceholder(Parts.paragraph("No sitting for notes or plucks yet."));
-        box.setPrefWidth(330);
-        box.valueProperty()
-                .addListener((o, before, after) -> Optional.ofNullable(after)
-                        .filter(s -> model.sitting()
-                                .filter(m -> m.id().equals(s.id()))
-                                .isEmpty())
-                        .ifPresent(s -> model.open(s.id())));
-        return box;
+    private Offer<SittingSummary> sittingChoice() {
+        chosen.addListener((o, before, after) -> after.map(SittingSummary::id)
+                .filter(id -> model.sitting().filter(s -> s.id().equals(id)).isEmpty())
+                .ifPresent(model::open));
+        Offer<SittingSummary> offer = new Offer<>(
+                "Sitting for notes or plucks",
+                "Choose a sitting for notes or plucks",
+                model.choices(),
+                model::title,
+                chosen);
+        offer.node().setPlaceholder(Parts.paragraph("No sitting for notes or plucks yet."));
+        offer.node().setPrefWidth(330);
+        return offer;
     }
 
     private Node left() {
@@ -169,19 +174,23 @@ public final class NotesView {
                 Parts.column("Loudness (sone)", 190, true, m -> PluckMean.text(m.sone())));
     }
 
-    private void show() {
+    /** Another screen may have opened a sitting here, before or after it was listed. */
+    private void chooseShown() {
         model.sitting()
-                .ifPresent(s -> sitting.getSelectionModel()
-                        .select(model.choices().stream()
-                                .filter(c -> c.id().equals(s.id()))
-                                .findFirst()
-                                .orElse(null)));
+                .flatMap(s -> model.choices().stream()
+                        .filter(c -> c.id().equals(s.id()))
+                        .findFirst())
+                .ifPresent(s -> chosen.set(Optional.of(s)));
+    }
+
+    private void show() {
+        chooseShown();
         title.setText(model.sitting()
                 .map(s -> (model.plucks().isPresent() ? "Plucks of " : "Notes of ") + s.instrument() + ", sitting "
                         + s.id())
                 .orElse("Notes: choose a sitting"));
         summary.setText(model.summary());
-        HBox row = Parts.row(title, Parts.spring(), sitting);
+        HBox row = Parts.row(title, Parts.spring(), sitting.node());
         if (model.run().isPresent()) {
             HBox choice = Parts.row(quantity, meaning);
             HBox.setHgrow(meaning, Priority.ALWAYS);

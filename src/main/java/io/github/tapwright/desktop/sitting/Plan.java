@@ -16,7 +16,7 @@ public enum Plan {
             List.of(
                     "Lay the guitar on soft foam at neck and tail, or hang it by the headstock; nothing touches top or back.",
                     "Damp the strings with a cloth or foam under them.",
-                    "Microphone 100 to 300 mm above the bridge; write the distance down and keep it.",
+                    "Microphone half a metre to a metre in front of the top; write the distance down and keep it.",
                     "Tap with the same small soft hammer or a knuckle at the same place, each tap as the one before.",
                     "Wait until a tap has died away, two seconds, then tap again. Eight good taps are plenty.")),
     /** The soundhole covered: the top without the air. */
