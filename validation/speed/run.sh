@@ -25,6 +25,7 @@ ours() { java -Xmx512m -XX:+UseSerialGC -cp "$CLASSPATH_BENCH" io.github.tapwrig
 # Sounds: taps of three of the demo's guitars, a minute and ten minutes of pink noise of two channels.
 mkdir "$work/taps"
 for file in "$home"/recordings-demo/3[146]-*.flac; do
+    case $file in *-notes.flac) continue ;; esac
     sox "$file" -b 32 "$work/taps/$(basename "${file%.flac}").wav"
 done
 sox -R -n -r 48000 -c 2 -b 24 "$work/minute.wav" synth 60 pinknoise vol 0.3

@@ -42,6 +42,10 @@ final class BackupWriter {
         if (Files.exists(absolute)) {
             throw new ArchiveException(target + " exists already; choose another name for the backup");
         }
+        Path into = absolute.getParent();
+        if (into == null || !Files.isDirectory(into)) {
+            throw new ArchiveException("there is no folder for " + target + "; make it, or choose another name");
+        }
         String mark = ".partial-" + UUID.randomUUID();
         Path partial = absolute.resolveSibling(absolute.getFileName() + mark);
         Path copy = absolute.resolveSibling(absolute.getFileName() + mark + ".db");

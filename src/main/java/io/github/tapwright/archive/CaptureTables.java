@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.regex.Pattern;
 
 /** Live recordings: their sound in the folder {@code captures}, what is known about them in the database. */
@@ -161,11 +162,15 @@ final class CaptureTables implements CaptureStore {
         if (Files.exists(target)) {
             throw new RefusedEntryException(target + " exists already; choose another name");
         }
-        Path partial = target.resolveSibling(target.getFileName() + ".partial");
+        Path partial = target.resolveSibling(target.getFileName() + ".partial-" + UUID.randomUUID());
         try {
-            Files.copy(left.file(), partial);
-            Durable.sync(partial);
-            Durable.rename(partial, target);
+            try {
+                Files.copy(left.file(), partial);
+                Durable.sync(partial);
+                Durable.rename(partial, target);
+            } finally {
+                Files.deleteIfExists(partial);
+            }
         } catch (IOException e) {
             throw Trouble.with(target, e);
         }

@@ -64,6 +64,15 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** Writes one consistent state of this database to a new file. */
+    synchronized void vacuumInto(Path copy) {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("VACUUM INTO '" + copy.toString().replace("'", "''") + "'");
+        } catch (SQLException e) {
+            throw Trouble.withCopy(file, copy, e);
+        }
+    }
+
     /** What was refused on its way in cannot be in the archive: if it comes out, something has changed it. */
     synchronized <T> T read(SqlWork<T> work) {
         try {

@@ -13,7 +13,7 @@ final class DatabaseCopy {
     static void write(Database database, Path target) throws IOException {
         Path partial = target.resolveSibling(target.getFileName() + ".partial");
         try {
-            database.withoutTransaction("VACUUM INTO '" + partial.toString().replace("'", "''") + "'");
+            database.vacuumInto(partial);
             Durable.sync(partial);
             Durable.rename(partial, target);
         } finally {

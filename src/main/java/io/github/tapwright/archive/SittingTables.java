@@ -29,7 +29,8 @@ final class SittingTables implements SittingStore {
 
     private static final String LAST_OF_TAPS =
             "SELECT id FROM sitting WHERE instrument_id = (SELECT id FROM instrument WHERE shop_number = ?)"
-                    + " AND procedure = 'taps' AND added_mass_g IS NULL ORDER BY taken_at DESC, id LIMIT 1";
+                    + " AND procedure = 'taps' AND added_mass_g IS NULL AND hole IS NOT 'covered'"
+                    + " ORDER BY taken_at DESC, id DESC LIMIT 1";
 
     private final Database database;
     private final Originals originals;

@@ -65,6 +65,17 @@ final class Trouble {
     }
 
     /** Something was read that this program would never have written. */
+    /** Trouble while a copy is written: what has to do with writing is about the copy, the rest about the database. */
+    static ArchiveException withCopy(Path database, Path copy, SQLException failure) {
+        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(failure.getErrorCode() & PRIMARY_CODE);
+        boolean writing = switch (code) {
+            case SQLITE_FULL, SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> true;
+            case SQLITE_IOERR -> hasNoSpace(copy);
+            default -> false;
+        };
+        return with(writing ? copy : database, failure);
+    }
+
     static ArchiveException with(Path database, RuntimeException failure) {
         return new ArchiveException(
                 "the database " + database + " holds something that cannot be (" + failure.getMessage()

@@ -66,12 +66,15 @@ final class DemoCommand implements Callable<Integer> {
         Workshop workshop = WorkshopJson.read(description);
         terminal.say("INVENTED DATA. %s", workshop.remark());
         terminal.say("No instrument was measured. The story: %s in %s.", workshop.name(), workshop.place());
+        List<SittingRequest> requests = workshop.visits().stream()
+                .map(v -> request(workshop, v, recordings))
+                .toList();
         List<Sitting> sittings = new ArrayList<>();
         Optional<Path> report;
         try (OpenBench open = bench.open(folder.resolve("archive"), true, terminal.progress())) {
             workshop.instruments().forEach(open.addInstrument()::add);
-            for (Visit visit : workshop.visits()) {
-                sittings.add(open.addSitting().add(request(workshop, visit, recordings), terminal.progress()));
+            for (SittingRequest request : requests) {
+                sittings.add(open.addSitting().add(request, terminal.progress()));
             }
             report = writeReport(open, workshop, sittings);
         }

@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Stage;
@@ -8,7 +9,9 @@ import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,7 +37,8 @@ final class DemoStory {
         terminal.say(
                 "%nInstrument %s (invented), %s, %s",
                 instrument.shopNumber(), instrument.kind().words(), top);
-        sittings.forEach(s -> tell(s, resonances(sittings)));
+        List<ShownResonance> body = resonances(sittings);
+        sittings.forEach(s -> tell(s, body));
     }
 
     /** One picture with the curves of all sittings of an instrument. */
@@ -61,10 +65,11 @@ final class DemoStory {
         }
     }
 
-    /** Of the latest taps, which dead notes are held against. */
+    /** The resonances of the latest taps on the body as it is: a dead note may lie beside one of them. */
     private static List<ShownResonance> resonances(List<Sitting> sittings) {
         return sittings.stream()
                 .filter(s -> s.latest().taps().isPresent())
+                .filter(s -> TapSittings.objection(SittingOutline.of(s)).isEmpty())
                 .reduce((earlier, later) -> later)
                 .map(s -> s.resonances(s.latest()))
                 .orElse(List.of());
@@ -94,8 +99,6 @@ final class DemoStory {
     }
 
     private static String reasons(Strike strike) {
-        return strike.rejections().stream()
-                .map(r -> r.reason().words() + (r.figure().isEmpty() ? "" : " (" + r.figure() + ")"))
-                .collect(Collectors.joining("; "));
+        return strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
     }
 }

@@ -144,8 +144,8 @@ final class HistoryText {
             Optional<Series> longest =
                     history.series().stream().max((a, b) -> Integer.compare(a.inStretch(), b.inStretch()));
             terminal.say(
-                    "  - cannot tell: sittings %s: %d; a drift takes %d at least",
-                    TrendWords.stretch(history), longest.map(Series::inStretch).orElse(0), Drift.FEWEST);
+                    "  - cannot tell whether anything drifts: sittings %s",
+                    TrendWords.tooFew(history, longest.map(Series::inStretch).orElse(0)));
         }
         history.warnings().forEach(w -> terminal.say("  - mind: %s", w));
         terminal.say("%n%s", TrendWords.CAUTION);

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.LevelNow;
 import io.github.tapwright.sitting.live.LiveView;
+import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.HashSet;
 import java.util.List;
@@ -50,9 +51,7 @@ final class LiveLine {
     }
 
     private static String verdict(int number, Strike strike) {
-        String why = strike.rejections().stream()
-                .map(r -> r.reason().words() + (r.figure().isEmpty() ? "" : " (" + r.figure() + ")"))
-                .collect(Collectors.joining("; "));
+        String why = strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
         return String.format(
                 Locale.ROOT,
                 "strike %d at %.1f s, %.0f dBFS: %s",

@@ -31,7 +31,7 @@ final class AirConditions {
         Pair<Double> temperature = Pair.of(a, b, Air::temperatureCelsius);
         return List.of(
                 humidity(humidity, bench),
-                temperature(temperature),
+                temperature(temperature, humidity),
                 window(humidity, bench.window()),
                 rest(Pair.of(a, b, Air::restedHours), humidity, bench.window()));
     }
@@ -60,7 +60,7 @@ final class AirConditions {
                         + (far ? "; this far apart the correction is large" : ""));
     }
 
-    private static ConditionCheck temperature(Pair<Double> temperature) {
+    private static ConditionCheck temperature(Pair<Double> temperature, Pair<Double> humidity) {
         String words = temperature.words(t -> figure(t) + " °C");
         if (!temperature.known()) {
             return ConditionCheck.of(
@@ -68,6 +68,14 @@ final class AirConditions {
         }
         if (apart(temperature) < SAME) {
             return ConditionCheck.all("temperature", FINE, words);
+        }
+        if (!humidity.known()) {
+            return ConditionCheck.of(
+                    "temperature",
+                    DOUBTFUL,
+                    FINE,
+                    FINE,
+                    words + ": warm air raises the main air; not corrected, as that takes both humidities");
         }
         boolean far = apart(temperature) > FAR_APART_KELVIN;
         return ConditionCheck.of(

@@ -51,8 +51,7 @@ public record Difference(
         List<Component> components = new ArrayList<>();
         components.add(new Component("fit and strikes, A", first, -1));
         components.add(new Component("fit and strikes, B", second, 1));
-        components.add(new Component("setting up, A", spread.of(quantity, first.value()), -1));
-        components.add(new Component("setting up, B", spread.of(quantity, second.value()), 1));
+        components.add(new Component("setting up, A and B", settingUp(quantity, first, second, spread), 1));
         correction
                 .map(Correction::parts)
                 .orElse(List.of())
@@ -67,6 +66,13 @@ public record Difference(
                 new UncertaintyBudget(second.value() + added - first.value(), components, List.of()),
                 grade,
                 comparability.shows(quantity));
+    }
+
+    /** Both set-ups scatter by themselves, but by one and the same estimate: two parts would pretend twice its degrees of freedom. */
+    private static Estimate settingUp(Quantity quantity, Estimate first, Estimate second, SetUpSpread spread) {
+        double a = spread.of(quantity, first.value()).standardUncertainty();
+        double b = spread.of(quantity, second.value()).standardUncertainty();
+        return new Estimate(0, Math.hypot(a, b), spread.degreesOfFreedom());
     }
 
     /**

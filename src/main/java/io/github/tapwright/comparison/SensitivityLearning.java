@@ -55,12 +55,13 @@ public final class SensitivityLearning {
     }
 
     private static Optional<HumidityHistory.Point> point(SittingSummary sitting) {
-        Optional<Double> mainTopHz = sitting.resonances().stream()
+        List<Double> mainTopHz = sitting.resonances().stream()
                 .filter(r -> r.name().equals(Optional.of(ModeName.MAIN_TOP.words())))
                 .map(SittingSummary.Line::frequencyHz)
-                .findFirst();
+                .toList();
         return sitting.air()
                 .relativeHumidityPercent()
-                .flatMap(h -> mainTopHz.map(hz -> new HumidityHistory.Point(h, hz)));
+                .filter(h -> mainTopHz.size() == 1)
+                .map(h -> new HumidityHistory.Point(h, mainTopHz.get(0)));
     }
 }

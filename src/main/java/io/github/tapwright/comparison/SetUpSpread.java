@@ -18,6 +18,8 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
     public enum Basis {
         /** Cautious figures for a bench nobody has studied. */
         ASSUMED("assumed, not measured on this bench"),
+        /** The same, because a sitting of the study that held was corrected and no longer goes with the others. */
+        LAPSED("assumed: the sittings of this bench's study no longer go together, make a new one"),
         /** What the maker said. */
         GIVEN("as given"),
         /** A study of this bench, kept in the archive. */
@@ -44,6 +46,10 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      * sittings of one instrument on one day give a workshop its own figures.
      */
     public static final SetUpSpread USUAL = new SetUpSpread(0.003, 0.05, 1, Double.POSITIVE_INFINITY, Basis.ASSUMED);
+
+    /** The cautious figures again, where the study that held no longer does. */
+    static final SetUpSpread LAPSED =
+            new SetUpSpread(USUAL.frequencyShare, USUAL.qShare, USUAL.levelDb, Double.POSITIVE_INFINITY, Basis.LAPSED);
 
     /** Refuses spreads that would hide or invent everything. */
     public SetUpSpread {

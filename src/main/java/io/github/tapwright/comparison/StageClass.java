@@ -32,16 +32,6 @@ public enum StageClass implements Keyed {
     }
 
     /**
-     * Finds a class by its key or its words.
-     *
-     * @param text key or words, any case
-     * @return the value, or empty if none fits
-     */
-    public static Optional<StageClass> find(String text) {
-        return Keyed.find(values(), text);
-    }
-
-    /**
      * The class of a stage.
      *
      * @param stage any

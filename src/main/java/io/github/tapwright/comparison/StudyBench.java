@@ -82,10 +82,19 @@ public final class StudyBench {
      * How far setting up again moves figures, as far as anybody knows.
      *
      * @param said the maker's own figures; empty for those of the study that holds
-     * @return these, or the study's, or else {@link SetUpSpread#USUAL}
+     * @return these, or the study's, or else {@link SetUpSpread#USUAL}; its basis says if a study was kept whose sittings,
+     *     corrected since, may no longer be compared
      */
     public SetUpSpread spread(Optional<SetUpSpread> said) {
-        return said.or(() -> latest().flatMap(BenchStudy::spread)).orElse(SetUpSpread.USUAL);
+        return said.or(this::studied).orElse(SetUpSpread.USUAL);
+    }
+
+    private Optional<SetUpSpread> studied() {
+        try {
+            return latest().flatMap(BenchStudy::spread);
+        } catch (RefusedEntryException e) {
+            return Optional.of(SetUpSpread.LAPSED);
+        }
     }
 
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {

@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.tapwright.exchange.Workshop.Visit;
@@ -28,8 +29,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.Locale;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.StreamSupport;
 
 /** Reads a workshop from its JSON file; what the file leaves out is unknown. */
@@ -46,7 +48,13 @@ public final class WorkshopJson {
      * @throws RefusedEntryException if something in it cannot be right
      */
     public static Workshop read(Path file) throws IOException {
-        JsonNode document = new ObjectMapper().readTree(Files.readString(file));
+        JsonNode document;
+        try {
+            document = new ObjectMapper().readTree(Files.readString(file));
+        } catch (JsonProcessingException e) {
+            throw new RefusedEntryException(file + " is no JSON (" + e.getOriginalMessage() + ", line "
+                    + (e.getLocation() == null ? 0 : e.getLocation().getLineNr()) + "); correct it there");
+        }
         try {
             return workshop(document);
         } catch (RefusedEntryException e) {
@@ -74,14 +82,14 @@ public final class WorkshopJson {
         JsonNode top = node.path("construction");
         return new Instrument(
                 new ShopNumber(node.path("number").asText()),
-                text(node, "kind").flatMap(InstrumentKind::find).orElse(InstrumentKind.OTHER),
+                known(node, "kind", InstrumentKind::find).orElse(InstrumentKind.OTHER),
                 new Body(
                         figure(node, "scale_length_mm"),
                         figure(node, "string_count").map(Double::intValue),
                         figure(node, "soundhole_diameter_mm"),
                         Optional.empty()),
                 new Construction(
-                        text(top, "kind").flatMap(ConstructionKind::find),
+                        known(top, "kind", ConstructionKind::find),
                         layer(top.path("outer_skin")),
                         layer(top.path("core")),
                         layer(top.path("inner_skin")),
@@ -106,24 +114,35 @@ public final class WorkshopJson {
     private static Conditions conditions(JsonNode node) {
         JsonNode strings = node.path("strings");
         return new Conditions(
-                text(node, "stage").flatMap(Stage::find),
+                known(node, "stage", Stage::find),
                 new Air(
                         figure(node, "temperature_c"),
                         figure(node, "relative_humidity_percent"),
                         figure(node, "rested_h")),
                 new Strings(
-                        text(strings, "state").flatMap(StringState::find),
+                        known(strings, "state", StringState::find),
                         text(strings, "set"),
                         text(strings, "fitted").map(LocalDate::parse)),
-                text(node, "hole")
-                        .map(h -> HoleState.valueOf(h.toUpperCase(Locale.ROOT)))
-                        .orElse(HoleState.UNKNOWN),
+                known(node, "hole", WorkshopJson::hole).orElse(HoleState.UNKNOWN),
                 new Placing(text(node, "support"), text(node, "strike_tool"), text(node, "strike_place")),
                 new Microphone(
                         text(node, "microphone"), figure(node, "distance_m").map(m -> 1000 * m), text(node, "gain")),
                 figure(node, "added_mass_g").map(g -> new AddedMass(g, text(node, "added_mass_place"))),
                 text(node, "operator"),
                 text(node, "note"));
+    }
+
+    private static Optional<HoleState> hole(String text) {
+        return Arrays.stream(HoleState.values())
+                .filter(h -> h.name().equalsIgnoreCase(text))
+                .findFirst();
+    }
+
+    /** A word of a short list; a mistyped one must not pass for "not said". */
+    private static <T> Optional<T> known(JsonNode node, String key, Function<String, Optional<T>> find) {
+        return text(node, key)
+                .map(word -> find.apply(word)
+                        .orElseThrow(() -> new IllegalArgumentException("'" + word + "' is no " + key)));
     }
 
     private static Optional<String> text(JsonNode node, String key) {

@@ -3,6 +3,7 @@ package io.github.tapwright.mode;
 import io.github.tapwright.signal.LineShape;
 import io.github.tapwright.signal.OrthonormalBasis;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,6 +14,9 @@ import java.util.List;
  * they are taken away from the data once and from every pole's columns as they come.
  */
 final class SpectralWindow {
+
+    /** Share of a column's energy below which only rounding is left of it. */
+    private static final double NOTHING_LEFT = 1e-24;
 
     private final LineShape shape;
     private final double[][] data;
@@ -96,14 +100,22 @@ final class SpectralWindow {
 
     /**
      * A pole's columns as {@link LineShape#fill} orders them, shape [4][rows]. Companions are taken away from its cosine
-     * and sine, not from the derivatives.
+     * and sine, not from the derivatives; of a column that is nothing but companions zeros are left, not rounding.
      */
     double[][] columns(Pole pole) {
         double[][] columns = new double[4][rows()];
         shape.fill(pole.omega(), pole.sigma(), columns);
-        companions.takeAway(columns[0]);
-        companions.takeAway(columns[1]);
+        takeCompanionsAway(columns[0]);
+        takeCompanionsAway(columns[1]);
         return columns;
+    }
+
+    private void takeCompanionsAway(double[] column) {
+        double before = OrthonormalBasis.dot(column, column);
+        companions.takeAway(column);
+        if (OrthonormalBasis.dot(column, column) <= NOTHING_LEFT * before) {
+            Arrays.fill(column, 0);
+        }
     }
 
     /** How much of each of the companions' orthonormal columns is in some rows. */

@@ -42,7 +42,7 @@ final class TrialPole {
         double cs = ab - OrthonormalBasis.dot(cosineWithin, sineWithin);
         double ss = bb - OrthonormalBasis.dot(sineWithin, sineWithin);
         double determinant = cc * ss - cs * cs;
-        if (determinant < NOTHING_NEW * aa * bb) {
+        if (determinant <= NOTHING_NEW * aa * bb) {
             return 0;
         }
         double drop = 0;

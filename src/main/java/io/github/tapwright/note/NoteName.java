@@ -19,10 +19,12 @@ public record NoteName(int semitonesFromA4) {
             List.of("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B");
     private static final Pattern WRITTEN = Pattern.compile("([A-Ga-g])([#b♯♭]?)(-?\\d)");
     private static final int A4_FROM_C0 = 57;
+    private static final int LOWEST = -69;
+    private static final int HIGHEST = 58;
 
     /** Refuses notes nobody hears. */
     public NoteName {
-        if (semitonesFromA4 < -69 || semitonesFromA4 > 58) {
+        if (semitonesFromA4 < LOWEST || semitonesFromA4 > HIGHEST) {
             throw new IllegalArgumentException("no such note: " + semitonesFromA4 + " semitones from A4");
         }
     }
@@ -33,9 +35,26 @@ public record NoteName(int semitonesFromA4) {
      * @param hz greater than 0
      * @param a4Hz tuning note
      * @return the note
+     * @throws IllegalArgumentException if no note lies there; see {@link #find}
      */
     public static NoteName nearest(double hz, double a4Hz) {
-        return new NoteName((int) Math.round(12 * Math.log(hz / a4Hz) / Math.log(2)));
+        return new NoteName(semitones(hz, a4Hz));
+    }
+
+    /**
+     * The note nearest to a frequency, if one lies there at all.
+     *
+     * @param hz greater than 0
+     * @param a4Hz tuning note
+     * @return empty below some 8 Hz and above some 12 kHz
+     */
+    public static Optional<NoteName> find(double hz, double a4Hz) {
+        int semitones = semitones(hz, a4Hz);
+        return semitones < LOWEST || semitones > HIGHEST ? Optional.empty() : Optional.of(new NoteName(semitones));
+    }
+
+    private static int semitones(double hz, double a4Hz) {
+        return (int) Math.round(12 * Math.log(hz / a4Hz) / Math.log(2));
     }
 
     /**

@@ -67,14 +67,6 @@ record Emblem(String mediaType, String base64) {
         return "data:" + mediaType + ";base64," + base64;
     }
 
-    boolean isDrawing() {
-        return mediaType.endsWith("svg+xml");
-    }
-
-    byte[] content() {
-        return Base64.getDecoder().decode(base64);
-    }
-
     private static Optional<String> type(byte[] bytes) {
         if (startsWith(bytes, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n')) {
             return Optional.of("image/png");

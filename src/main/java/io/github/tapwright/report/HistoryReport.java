@@ -3,7 +3,6 @@ package io.github.tapwright.report;
 import io.github.tapwright.chart.TrendPicture;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SittingFigure;
-import io.github.tapwright.comparison.trend.Drift;
 import io.github.tapwright.comparison.trend.Event;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
@@ -71,8 +70,7 @@ final class HistoryReport {
         } else {
             int most =
                     history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
-            lines.add("cannot tell whether anything drifts: sittings " + TrendWords.stretch(history) + ": " + most
-                    + "; a drift takes " + Drift.FEWEST + " at least");
+            lines.add("cannot tell whether anything drifts: sittings " + TrendWords.tooFew(history, most));
         }
         history.warnings().forEach(w -> lines.add("mind: " + w));
         return Section.of("In words", Words.list(lines));

@@ -1,6 +1,5 @@
 package io.github.tapwright.report;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
@@ -134,8 +133,7 @@ public final class MakeReport {
         Sitting sitting = new ShowSitting(stores.sittings()).show(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
         SetUpSpread spread = compared.map(c -> c.bench().spread())
-                .or(() -> questions.studies().latest().flatMap(BenchStudy::spread))
-                .orElse(SetUpSpread.USUAL);
+                .orElseGet(() -> questions.studies().spread(Optional.empty()));
         Pictures pictures = new Pictures();
         Matter matter =
                 new Matter(instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);

@@ -1,7 +1,6 @@
 package io.github.tapwright.report;
 
 import io.github.tapwright.instrument.Keyed;
-import java.util.Optional;
 
 /** Whom a report is for. */
 public enum ReportKind implements Keyed {
@@ -26,15 +25,5 @@ public enum ReportKind implements Keyed {
     @Override
     public String words() {
         return words;
-    }
-
-    /**
-     * Finds a kind by its key or its words.
-     *
-     * @param text key or words, any case
-     * @return the value, or empty if none fits
-     */
-    public static Optional<ReportKind> find(String text) {
-        return Keyed.find(values(), text);
     }
 }

@@ -119,7 +119,7 @@ final class WorkshopReport {
         return Section.of(
                 "What the ± mean",
                 Words.paragraph(
-                        "In tables of this report ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
+                        "In the tables above ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
                                 + " again adds to it: " + share(matter, Quantity.FREQUENCY) + " of frequency, "
                                 + share(matter, Quantity.Q) + " of Q and decay time, "
                                 + Figures.text(matter.spread().levelDb(), 2) + " dB of level as standard deviations, "

@@ -5,9 +5,10 @@ import java.util.function.Consumer;
 /**
  * Orthonormal columns that span the columns of a least-squares fit, taken in one by one.
  *
- * <p>Modified Gram-Schmidt: X = Q·R, column by column. It gives least squares as stable as Householder's if the data are
- * taken through the same steps, which {@link #takeAway} does. Whatever else the fit holds (a straight line, a hum) can be
- * taken away from every column and from the data beforehand. Source: [Bjorck1967].
+ * <p>Modified Gram-Schmidt: X = Q·R, column by column, each column twice, so that Q stays orthogonal to rounding however
+ * alike the columns are. Data go through the same steps in {@link #takeAway}, which gives least squares as stable as
+ * Householder's. Whatever else the fit holds (a straight line, a hum) can be taken away from every column and from the data
+ * beforehand. Source: [Bjorck1967].
  */
 public final class OrthonormalBasis {
 
@@ -49,8 +50,9 @@ public final class OrthonormalBasis {
         double[] x = column.clone();
         double whole = Math.sqrt(dot(x, x));
         double[] shares = takeAway(x);
+        double[] left = takeAway(x);
         for (int j = 0; j < size; j++) {
-            triangle[j][size] = shares[j];
+            triangle[j][size] = shares[j] + left[j];
         }
         double length = Math.sqrt(dot(x, x));
         boolean isNew = length > DEPENDENT * whole;

@@ -43,10 +43,10 @@ public interface SittingStore extends OriginalStore {
     List<SittingOutline> outlines(List<SittingId> ids);
 
     /**
-     * The last sitting of taps on an instrument without a mass stuck on.
+     * The last sitting of taps on an instrument as it is: no mass stuck on, the hole not covered.
      *
      * @param instrument whose
-     * @return its number; of several taken at one moment the first added; empty if there is none
+     * @return its number; of several taken at one moment the last added; empty if there is none
      */
     Optional<SittingId> lastOfTaps(ShopNumber instrument);
 

@@ -67,6 +67,19 @@ class ComparabilityTest {
     }
 
     @Test
+    void aTemperatureIsCalledCorrectedForOnlyWhereTheCorrectionCanBeMade() {
+        Conditions warm =
+                with(KNOWN, new Air(Optional.of(26.0), Optional.of(42.0), Optional.of(48.0)), Optional.empty());
+        Conditions warmOnly =
+                with(KNOWN, new Air(Optional.of(26.0), Optional.empty(), Optional.of(48.0)), Optional.empty());
+
+        assertThat(check(taps(KNOWN, warm), "temperature").reason()).contains("is corrected to A's");
+        ConditionCheck half = check(taps(KNOWN, warmOnly), "temperature");
+        assertThat(half.worst()).isEqualTo(Grade.DOUBTFUL);
+        assertThat(half.reason()).contains("not corrected");
+    }
+
+    @Test
     void aMassMakesAnotherBodyAndAnAbsentOneIsNone() {
         Conditions loaded = with(KNOWN, KNOWN.air(), Optional.of(new AddedMass(20, Optional.of("bridge, middle"))));
         Conditions elsewhere = with(KNOWN, KNOWN.air(), Optional.of(new AddedMass(20, Optional.of("lower bout"))));

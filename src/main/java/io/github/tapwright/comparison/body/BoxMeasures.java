@@ -2,6 +2,8 @@ package io.github.tapwright.comparison.body;
 
 import io.github.tapwright.climate.MoistAir;
 import io.github.tapwright.climate.RoomClimate;
+import io.github.tapwright.instrument.Construction;
+import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Layer;
 import io.github.tapwright.mode.body.Air;
@@ -31,19 +33,22 @@ final class BoxMeasures {
                 air(open));
     }
 
-    /** The top's layers together; empty unless the thickness of every layer it has is known. */
+    /** The top's layers together; empty unless the construction, and with it the thickness of every layer it has, is known. */
     private static Optional<Double> layersMm(Instrument instrument) {
-        List<Layer> layers = List.of(
-                instrument.construction().outerSkin(),
-                instrument.construction().core(),
-                instrument.construction().innerSkin());
-        boolean gap = layers.stream()
-                .anyMatch(l -> l.material().isPresent() && l.thicknessMm().isEmpty());
-        double sum = layers.stream()
-                .flatMap(l -> l.thicknessMm().stream())
-                .mapToDouble(t -> t)
-                .sum();
-        return gap || sum == 0 ? Optional.empty() : Optional.of(sum);
+        Construction top = instrument.construction();
+        List<Layer> layers = top.kind()
+                .map(k -> k == ConstructionKind.SOLID
+                        ? List.of(top.outerSkin())
+                        : List.of(top.outerSkin(), top.core(), top.innerSkin()))
+                .orElse(List.of());
+        boolean known = !layers.isEmpty()
+                && layers.stream().allMatch(l -> l.thicknessMm().isPresent());
+        return known
+                ? Optional.of(layers.stream()
+                        .flatMap(l -> l.thicknessMm().stream())
+                        .mapToDouble(t -> t)
+                        .sum())
+                : Optional.empty();
     }
 
     /** Round values where the room's air is not known, or lies outside what the formulas cover. */

@@ -3,6 +3,7 @@ package io.github.tapwright.comparison.body;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Estimate;
 import java.util.ArrayList;
@@ -43,10 +44,14 @@ record SittingResonances(Sitting sitting, SetUpSpread spread) {
     }
 
     private Optional<Estimate> find(ModeName mode) {
-        return sitting.resonances(sitting.latest()).stream()
+        List<ShownResonance> named = sitting.resonances(sitting.latest()).stream()
                 .filter(r -> r.mode().equals(Optional.of(mode)))
-                .findFirst()
-                .map(r -> widened(r.found().resonance().frequencyHz()));
+                .toList();
+        if (named.size() > 1) {
+            throw new RefusedEntryException("sitting " + sitting.id() + " has " + named.size() + " resonances named "
+                    + mode.words() + "; take the name off all but one with sitting name");
+        }
+        return named.stream().findFirst().map(r -> widened(r.found().resonance().frequencyHz()));
     }
 
     /** Both parts as one standard uncertainty with its effective degrees of freedom. Source: [GUM], G.4.1. */

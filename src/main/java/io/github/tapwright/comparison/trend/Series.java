@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param subject which
  * @param figures one for each sitting that has it, oldest first
  * @param inStretch how many of the last ones lie in the stretch a drift is sought in
- * @param drift what was found there; empty with fewer than {@link Drift#FEWEST} figures
+ * @param drift what was found there; empty with fewer than {@link Drift#FEWEST} figures, or all of one moment
  */
 public record Series(Subject subject, List<SittingFigure> figures, int inStretch, Optional<Drift> drift) {
 

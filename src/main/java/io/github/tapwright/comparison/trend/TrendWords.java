@@ -33,8 +33,21 @@ public final class TrendWords {
                         .map(d -> d.drifts()
                                 ? drifts(series.subject(), d, history)
                                 : cannotTell(series.subject(), d, history))
-                        .orElseGet(() -> "cannot tell, sittings " + stretch(history) + ": " + series.inStretch()
-                                + "; it takes " + Drift.FEWEST + " at least");
+                        .orElseGet(() -> "cannot tell, sittings " + tooFew(history, series.inStretch()));
+    }
+
+    /**
+     * Why no drift can be sought.
+     *
+     * @param history whose
+     * @param sittings how many lie in the stretch
+     * @return such as "since 2024-10-12 (strings fitted): 3; it takes 5 at least"
+     */
+    public static String tooFew(History history, int sittings) {
+        return stretch(history) + ": " + sittings
+                + (sittings < Drift.FEWEST
+                        ? "; it takes " + Drift.FEWEST + " at least"
+                        : ", all of one moment; a drift takes time between them, so give each its day or hour");
     }
 
     /**

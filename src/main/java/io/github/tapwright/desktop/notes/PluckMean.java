@@ -5,6 +5,7 @@ import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,7 +21,15 @@ import java.util.stream.IntStream;
  * @param sone mean of their greatest loudness; empty without a calibration
  */
 public record PluckMean(
-        int string, int count, Optional<Summary> lafMaxDb, Optional<Summary> momentaryLufs, Optional<Summary> sone) {
+        int string, int count, Optional<Figure> lafMaxDb, Optional<Figure> momentaryLufs, Optional<Figure> sone) {
+
+    /**
+     * A mean over plucks.
+     *
+     * @param mean in its own unit
+     * @param estimate the same with its uncertainty; empty after a single pluck
+     */
+    public record Figure(double mean, Optional<Estimate> estimate) {}
 
     static List<PluckMean> of(PluckRun run) {
         return IntStream.rangeClosed(1, run.tuning().openHz().size())
@@ -42,23 +51,26 @@ public record PluckMean(
                 summary(plucks, Pluck::maximumSone));
     }
 
-    private static Optional<Summary> summary(List<Pluck> plucks, Function<Pluck, Optional<Double>> value) {
+    private static Optional<Figure> summary(List<Pluck> plucks, Function<Pluck, Optional<Double>> value) {
         double[] values = plucks.stream()
                 .flatMap(p -> value.apply(p).stream())
                 .mapToDouble(v -> v)
                 .toArray();
-        return values.length == 0 ? Optional.empty() : Optional.of(Summary.of(values));
+        if (values.length < 2) {
+            return Arrays.stream(values)
+                    .mapToObj(v -> new Figure(v, Optional.empty()))
+                    .findFirst();
+        }
+        Estimate mean = Summary.of(values).ofMean();
+        return Optional.of(new Figure(mean.value(), Optional.of(mean)));
     }
 
     /** A mean with half its 95 % interval; a single pluck has none. */
-    static String text(Optional<Summary> summary) {
-        return summary.map(s -> {
-                    if (s.count() < 2) {
-                        return Figures.text(s.mean(), 1) + ", one pluck: no interval";
-                    }
-                    Estimate mean = s.ofMean();
-                    return Figures.text(mean.value(), 1) + " ± " + Figures.text(mean.halfWidth95(), 1);
-                })
+    static String text(Optional<Figure> figure) {
+        return figure.map(f -> Figures.text(f.mean(), 1)
+                        + f.estimate()
+                                .map(e -> " ± " + Figures.text(e.halfWidth95(), 1))
+                                .orElse(", one pluck: no interval"))
                 .orElse("–");
     }
 }

@@ -27,7 +27,7 @@ final class PluckWords {
 
     private static java.util.Optional<String> comparison(List<PluckMean> means) {
         List<PluckMean> judged = means.stream()
-                .filter(m -> m.lafMaxDb().filter(s -> s.count() > 1).isPresent())
+                .filter(m -> m.lafMaxDb().flatMap(PluckMean.Figure::estimate).isPresent())
                 .sorted(Comparator.comparingDouble(
                         m -> -m.lafMaxDb().orElseThrow().mean()))
                 .toList();
@@ -36,8 +36,8 @@ final class PluckWords {
         }
         PluckMean loud = judged.get(0);
         PluckMean soft = judged.get(judged.size() - 1);
-        Estimate a = loud.lafMaxDb().orElseThrow().ofMean();
-        Estimate b = soft.lafMaxDb().orElseThrow().ofMean();
+        Estimate a = loud.lafMaxDb().flatMap(PluckMean.Figure::estimate).orElseThrow();
+        Estimate b = soft.lafMaxDb().flatMap(PluckMean.Figure::estimate).orElseThrow();
         boolean apart = a.value() - a.halfWidth95() > b.value() + b.halfWidth95();
         return java.util.Optional.of(
                 apart

@@ -202,11 +202,10 @@ public final class CurvePane extends Region {
         place(upright, x, s.top(), x, s.top() + s.height());
         place(level, s.left(), y, s.left() + s.width(), y);
         double hz = s.frequencyHzAt(x);
-        NoteName note = NoteName.nearest(hz, a4Hz.get());
-        reading.setText(Figures.text(hz, 1) + " Hz   " + note + " "
-                + Figures.difference(note.centsTo(hz, a4Hz.get()), 0) + " cents   "
-                + Figures.difference(s.levelDbAt(y), 1)
-                + " dB");
+        String note = NoteName.find(hz, a4Hz.get())
+                .map(n -> n + " " + Figures.difference(n.centsTo(hz, a4Hz.get()), 0) + " cents   ")
+                .orElse("");
+        reading.setText(Figures.text(hz, 1) + " Hz   " + note + Figures.difference(s.levelDbAt(y), 1) + " dB");
         reading.setVisible(true);
         reading.autosize();
         double left = Math.min(x + 10, s.left() + s.width() - reading.getWidth() - 2);

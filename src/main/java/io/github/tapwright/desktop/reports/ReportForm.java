@@ -36,6 +36,15 @@ public final class ReportForm {
     /** Nothing chosen yet; the window is the humidity the shop is held at. */
     ReportForm(Supplier<ShopWindow> window) {
         this.window = window;
+        List.of(sitting, against)
+                .forEach(choice -> choice.addListener((o, before, after) -> forgetReason(before, after)));
+    }
+
+    /** A reason holds for the two sittings it was given for. */
+    private void forgetReason(Optional<SittingChoice> before, Optional<SittingChoice> after) {
+        if (!before.map(SittingChoice::id).equals(after.map(SittingChoice::id))) {
+            despite.set("");
+        }
     }
 
     /**

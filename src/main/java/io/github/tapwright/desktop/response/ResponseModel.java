@@ -7,6 +7,7 @@ import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
@@ -198,30 +199,35 @@ public final class ResponseModel {
      * @param name the name; blank for none
      */
     public void name(ShownResonance resonance, String name) {
-        Optional<String> before = resonance.name();
-        rename(
-                resonance,
-                Optional.of(name.strip()).filter(n -> !n.isEmpty()),
-                () -> notices.say("Named " + figure(resonance), () -> rename(resonance, before, notices::dismiss)));
+        sitting.get().map(Sitting::id).ifPresent(id -> {
+            Optional<String> before = resonance.name();
+            rename(
+                    id,
+                    resonance,
+                    Optional.of(name.strip()).filter(n -> !n.isEmpty()),
+                    () -> notices.say(
+                            "Named " + figure(resonance), () -> rename(id, resonance, before, notices::dismiss)));
+        });
     }
 
     private static String figure(ShownResonance resonance) {
         return "the resonance at " + Figures.text(resonance.found().resonance().frequencyHz(), 2) + " Hz";
     }
 
-    private void rename(ShownResonance resonance, Optional<String> name, Runnable after) {
-        Optional<Sitting> of = sitting.get();
-        if (of.isEmpty()) {
-            return;
-        }
+    /** The sitting is named, not looked up: by the time something is taken back another may be on the screen. */
+    private void rename(SittingId id, ShownResonance resonance, Optional<String> name, Runnable after) {
         work.start(
-                new Job<>(
-                        "Naming the resonance",
-                        progress -> nameResonance.atOrdinal(of.get().id(), resonance.ordinal(), name)),
+                new Job<>("Naming the resonance", progress -> nameResonance.atOrdinal(id, resonance.ordinal(), name)),
                 named -> {
-                    sitting.set(Optional.of(named));
+                    showAnew(named);
                     after.run();
                 });
+    }
+
+    private void showAnew(Sitting fresh) {
+        if (sitting.get().filter(s -> s.id().equals(fresh.id())).isPresent()) {
+            sitting.set(Optional.of(fresh));
+        }
     }
 
     /**
@@ -230,28 +236,29 @@ public final class ResponseModel {
      * @param strike which
      */
     public void toggle(Strike strike) {
-        boolean used = strike.used();
-        reanalyse(
-                strike,
-                () -> notices.say(
-                        used ? "Set the strike aside and analysed anew" : "Took the strike back and analysed anew",
-                        () -> reanalyse(strike, notices::dismiss)));
+        sitting.get()
+                .ifPresent(of -> of.latest().taps().map(TapResult::settings).ifPresent(settings -> {
+                    boolean used = strike.used();
+                    TapSettings toggled = settings.toggled(SetAside.of(strike));
+                    reanalyse(
+                            of.id(),
+                            toggled,
+                            () -> notices.say(
+                                    used
+                                            ? "Set the strike aside and analysed anew"
+                                            : "Took the strike back and analysed anew",
+                                    () -> reanalyse(of.id(), settings, notices::dismiss)));
+                }));
     }
 
-    private void reanalyse(Strike strike, Runnable after) {
-        Optional<Sitting> of = sitting.get();
-        Optional<TapSettings> settings = of.flatMap(s -> s.latest().taps()).map(t -> t.settings());
-        if (settings.isEmpty()) {
-            return;
-        }
-        SittingId id = of.orElseThrow().id();
+    private void reanalyse(SittingId id, TapSettings settings, Runnable after) {
         work.start(
                 new Job<>("Analysing sitting " + id + " anew", progress -> {
-                    reanalyseSitting.reanalyse(id, Optional.of(settings.get().toggled(SetAside.of(strike))), progress);
+                    reanalyseSitting.reanalyse(id, Optional.of(settings), progress);
                     return showSitting.show(id);
                 }),
                 fresh -> {
-                    sitting.set(Optional.of(fresh));
+                    showAnew(fresh);
                     after.run();
                 });
     }

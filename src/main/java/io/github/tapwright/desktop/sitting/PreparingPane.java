@@ -52,11 +52,13 @@ final class PreparingPane {
     }
 
     Node form(SettingsModel settings) {
+        ComboBox<Plan> purpose = Parts.choice("Purpose", List.of(Plan.values()), Plan::words, model.plan());
+        // A recording is of one instrument and for one purpose from its first second on.
+        List.of(whose, purpose)
+                .forEach(box -> box.disableProperty().bind(model.step().isNotEqualTo(VisitStep.PREPARING)));
         VBox form = new VBox(
                 8,
-                Parts.row(
-                        Parts.named("Instrument", whose),
-                        Parts.named("For", Parts.choice("Purpose", List.of(Plan.values()), Plan::words, model.plan()))),
+                Parts.row(Parts.named("Instrument", whose), Parts.named("For", purpose)),
                 new ConditionsPane(model.form(), settings).node());
         form.getStyleClass().add("pane");
         return form;

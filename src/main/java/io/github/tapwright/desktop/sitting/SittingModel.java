@@ -265,10 +265,9 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private void refreshWaiting() {
-        work.start(
-                new Job<>(
-                        "Looking for recordings", progress -> use.keepCapture().waiting()),
-                waiting::setAll);
+        Job<List<LeftCapture>> looking = new Job<>(
+                "Looking for recordings", progress -> use.keepCapture().waiting());
+        work.start(looking, waiting::setAll);
     }
 
     /** Looks at the running recording; to be called some times a second. */
@@ -322,7 +321,7 @@ public final class SittingModel implements AutoCloseable {
     private void keep(CaptureId id, UnaryOperator<CaptureNotes> change) {
         work.start(
                 new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)),
-                this::finish);
+                sitting -> finish(sitting, microphone.recorded().equals(Optional.of(id))));
     }
 
     /**
@@ -337,29 +336,30 @@ public final class SittingModel implements AutoCloseable {
     /** Keeps recordings made elsewhere as a sitting. */
     public void keepFiles() {
         List<Path> chosen = List.copyOf(files);
-        typed().ifPresent(conditions -> work.start(
-                new Job<>(
-                        "Keeping " + chosen.size() + (chosen.size() == 1 ? " recording" : " recordings"),
-                        progress -> use.addSitting()
-                                .add(
-                                        new SittingRequest(
-                                                chosen(),
-                                                Optional.empty(),
-                                                conditions,
-                                                chosen,
-                                                plan.get().procedure()),
-                                        progress)),
-                this::finish));
+        typed().ifPresent(known -> keep(new SittingRequest(
+                chosen(), Optional.empty(), known, chosen, plan.get().procedure())));
     }
 
-    private void finish(Sitting sitting) {
-        files.clear();
-        endVisit();
+    private void keep(SittingRequest request) {
+        work.start(new Job<>("Keeping recordings", progress -> use.addSitting().add(request, progress)), sitting -> {
+            files.clear();
+            finish(sitting, step.get() == VisitStep.PREPARING);
+        });
+    }
+
+    /** Keeping takes its time; another recording may run by now, which then goes on undisturbed. */
+    private void finish(Sitting sitting, boolean ofThisVisit) {
+        if (ofThisVisit) {
+            endVisit();
+            form.askAgain();
+        }
         refreshWaiting();
-        if (plan.get() == Plan.REPEATABILITY) {
+        if (ofThisVisit && plan.get() == Plan.REPEATABILITY) {
             study.add(sitting.id());
-        } else {
-            notices.say("Kept as sitting " + sitting.id());
+            return;
+        }
+        notices.say("Kept as sitting " + sitting.id());
+        if (step.get() == VisitStep.PREPARING) {
             kept.accept(sitting);
         }
     }

@@ -184,10 +184,10 @@ public final class SittingView {
         meter.show(now.map(LiveView::level));
         clock.setText(now.map(this::words).orElse(""));
         TapsSoFar taps = now.map(LiveView::taps).orElse(TapsSoFar.NOTHING);
-        if (!taps.strikes().equals(strikes.getItems())) {
-            List<Strike> latestFirst = IntStream.range(0, taps.strikes().size())
-                    .mapToObj(i -> taps.strikes().get(taps.strikes().size() - 1 - i))
-                    .toList();
+        List<Strike> latestFirst = IntStream.range(0, taps.strikes().size())
+                .mapToObj(i -> taps.strikes().get(taps.strikes().size() - 1 - i))
+                .toList();
+        if (!latestFirst.equals(strikes.getItems())) {
             strikes.setItems(FXCollections.observableArrayList(latestFirst));
         }
         curves.show(taps.curve().map(c -> new Trace("so far", c, marks(taps))).stream()
@@ -213,6 +213,9 @@ public final class SittingView {
     }
 
     private String enough(TapsSoFar taps) {
+        if (!model.plan().get().isForTaps() || model.plan().get() == Plan.ROOM_CHECK) {
+            return String.join(" ", taps.notes());
+        }
         int missing = Plan.leastTaps() - taps.usedCount();
         String named = taps.resonances().stream()
                 .filter(r -> r.name().isPresent())

@@ -3,6 +3,7 @@ package io.github.tapwright.desktop.work;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -13,6 +14,8 @@ public final class BackgroundWork implements Work, AutoCloseable {
     private final Executor screen;
     private final Notices notices;
     private final ObservableList<RunningJob> running = FXCollections.observableArrayList();
+    private static final int PATIENCE_SECONDS = 10;
+
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
         Thread worker = new Thread(task, "tapwright-work");
         worker.setDaemon(true);
@@ -56,11 +59,8 @@ public final class BackgroundWork implements Work, AutoCloseable {
             T result = job.task().run(shown.progress(screen));
             screen.execute(() -> {
                 running.remove(shown);
-                if (shown.isGivenUp()) {
-                    notices.say("Given up: " + job.what());
-                } else {
-                    done.accept(result);
-                }
+                // Given up too late: what is done is done, and the maker is told so.
+                done.accept(result);
             });
         } catch (GivenUpException e) {
             end(shown, () -> notices.say("Given up: " + job.what()));
@@ -76,10 +76,18 @@ public final class BackgroundWork implements Work, AutoCloseable {
         });
     }
 
-    /** Lets the job under way come to its end and takes no other. */
+    /**
+     * Gives up what waits, asks the job under way to end, and waits for that some seconds, so that nothing is closed under
+     * it; takes no other.
+     */
     @Override
     public void close() {
         running.forEach(RunningJob::giveUp);
         thread.shutdown();
+        try {
+            thread.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

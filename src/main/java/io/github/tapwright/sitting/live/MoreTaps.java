@@ -71,6 +71,6 @@ public record MoreTaps(double nowHz, double wantedHz, Optional<Integer> more, St
     }
 
     private static String plain(double hz) {
-        return String.format(Locale.ROOT, hz < 0.1 ? "%.2f" : "%.1f", hz);
+        return String.format(Locale.ROOT, hz < 0.1 ? "%.2g" : "%.1f", hz);
     }
 }

@@ -37,15 +37,6 @@ public final class TapLook {
     }
 
     /**
-     * Until when was listened.
-     *
-     * @return seconds from the start of the recording
-     */
-    public double untilSeconds() {
-        return open().endSeconds();
-    }
-
-    /**
      * The quick part: verdicts and curve, and then, if asked, the resonances.
      *
      * @return what can be told within a fraction of a second; the resonances are still those of the look before

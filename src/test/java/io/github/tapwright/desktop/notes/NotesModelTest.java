@@ -10,6 +10,7 @@ import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.sitting.FindTaps;
+import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.Stretch;
@@ -159,6 +160,18 @@ class NotesModelTest {
             assertThat(PluckMean.text(m.sone())).as("no calibration").isEqualTo("–");
         });
         assertThat(model.summary()).startsWith("6 plucks on 2 open strings.").contains("95 % interval");
+    }
+
+    @Test
+    void aSinglePluckHasAMeanAndNoInterval() {
+        PluckRun all = plucks.latest().findings().plucks().orElseThrow();
+        PluckRun one = new PluckRun(all.plucks().subList(0, 1), all.tuning(), all.calibration(), all.methodVersion());
+
+        assertThat(PluckMean.of(one)).singleElement().satisfies(m -> {
+            assertThat(m.count()).isEqualTo(1);
+            assertThat(PluckMean.text(m.lafMaxDb())).endsWith("one pluck: no interval");
+        });
+        assertThat(PluckWords.of(one)).startsWith("1 plucks on 1 open strings.").doesNotContain("loudest");
     }
 
     @Test

@@ -87,6 +87,29 @@ class ResponseModelTest {
                 .hasSize(3);
     }
 
+    @Test
+    void whatIsTakenBackBelongsToItsOwnSittingWhateverIsOnTheScreenByThen() {
+        Sitting other = desk.sitting(desk.instrument("8"), 98, 188, Conditions.UNKNOWN);
+        response.name(response.resonances().get(0), "low one");
+        response.open(other.id());
+        desk.notices().undo();
+
+        assertThat(response.sitting().get())
+                .as("stays on the screen")
+                .map(Sitting::id)
+                .contains(other.id());
+        assertThat(desk.showSitting().show(other.id()).givenNames()).isEmpty();
+        Sitting renamed = desk.showSitting().show(sitting.id());
+        assertThat(renamed.resonances(renamed.latest()).get(0).name()).contains("main air");
+
+        response.open(sitting.id());
+        response.toggle(strikes().get(2));
+        response.open(other.id());
+        desk.notices().undo();
+        assertThat(desk.showSitting().show(other.id()).analyses()).hasSize(1);
+        assertThat(desk.showSitting().show(sitting.id()).analyses()).hasSize(3);
+    }
+
     private List<Strike> strikes() {
         return response.sitting()
                 .get()

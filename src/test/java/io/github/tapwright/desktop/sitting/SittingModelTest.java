@@ -69,6 +69,9 @@ class SittingModelTest {
         visit.form().support.set("foam at neck and tail");
         visit.form().distance.set("200");
         visit.keepFiles();
+        assertThat(visit.form().humidity.get())
+                .as("the same guitar again, another reading")
+                .isEmpty();
         visit.instrument().set(Optional.empty());
         visit.begin(number, List.of());
 
