@@ -26,6 +26,9 @@ final class PreparingPane {
     private final Button start;
     private final ComboBox<Optional<ShopNumber>> whose = new ComboBox<>();
     private final ComboBox<Optional<InputDevice>> input = new ComboBox<>();
+    /** Made once: labels and boxes made anew at every look would never be let go by the boxes that stay. */
+    private final List<Node> microphone;
+
     private final VBox guide = new VBox(10);
 
     PreparingPane(SittingModel model, Button start) {
@@ -39,6 +42,7 @@ final class PreparingPane {
         input.setConverter(Parts.shown(d -> d.map(InputDevice::name).orElse("the system's own choice")));
         input.setPrefWidth(240);
         input.valueProperty().bindBidirectional(model.device());
+        this.microphone = microphone();
         InvalidationListener changed = o -> arrange();
         List.of(
                         model.instruments(),
@@ -83,7 +87,7 @@ final class PreparingPane {
         for (int i = 0; i < steps.size(); i++) {
             parts.add(Parts.paragraph((i + 1) + ".  " + steps.get(i)));
         }
-        parts.addAll(model.files().isEmpty() ? microphone() : files());
+        parts.addAll(model.files().isEmpty() ? microphone : files());
         study().ifPresent(parts::add);
         guide.getChildren().setAll(parts);
     }
