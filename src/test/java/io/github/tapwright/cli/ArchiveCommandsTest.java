@@ -67,7 +67,7 @@ class ArchiveCommandsTest {
         assertThat(change.path("change_as_measured").doubleValue())
                 .isEqualTo(change.path("b").doubleValue() - change.path("a").doubleValue());
         assertThat(change.path("change_u").doubleValue()).isPositive();
-        assertThat(change.path("budget").size()).isEqualTo(4);
+        assertThat(change.path("budget").size()).as("two fits, setting up").isEqualTo(3);
         assertThat(document.path("set_up_spread").path("level_db").doubleValue())
                 .isEqualTo(1);
         assertThat(document.path("comparability").toString()).contains("unknown / 56 %");
