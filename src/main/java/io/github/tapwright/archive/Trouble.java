@@ -64,7 +64,6 @@ final class Trouble {
                 };
     }
 
-    /** Something was read that this program would never have written. */
     /** Trouble while a copy is written: what has to do with writing is about the copy, the rest about the database. */
     static ArchiveException withCopy(Path database, Path copy, SQLException failure) {
         SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(failure.getErrorCode() & PRIMARY_CODE);
@@ -76,6 +75,7 @@ final class Trouble {
         return with(writing ? copy : database, failure);
     }
 
+    /** Something was read that this program would never have written. */
     static ArchiveException with(Path database, RuntimeException failure) {
         return new ArchiveException(
                 "the database " + database + " holds something that cannot be (" + failure.getMessage()

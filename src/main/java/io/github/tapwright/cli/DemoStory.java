@@ -11,14 +11,12 @@ import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Tells what was found on each instrument of the demo. */
 final class DemoStory {
@@ -81,8 +79,8 @@ final class DemoStory {
         terminal.say("  sitting %s, %s: %d of %d strikes used", sitting.id(), label(sitting), used, strikes.size());
         strikes.stream()
                 .filter(s -> !s.used())
-                .forEach(s ->
-                        terminal.say("    strike at %s s rejected: %s", Figures.text(s.onsetSeconds(), 2), reasons(s)));
+                .forEach(s -> terminal.say(
+                        "    strike at %s s rejected: %s", Figures.text(s.onsetSeconds(), 2), s.reasons()));
         sitting.resonances(sitting.latest())
                 .forEach(r -> r.name()
                         .ifPresent(n -> terminal.say(
@@ -96,9 +94,5 @@ final class DemoStory {
         String day = sitting.takenAt().text(zone).substring(0, 10);
         String stage = sitting.conditions().stage().map(Stage::words).orElse("stage unknown");
         return day + ", " + stage + (sitting.conditions().hole() == HoleState.COVERED ? ", hole covered" : "");
-    }
-
-    private static String reasons(Strike strike) {
-        return strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
     }
 }

@@ -3,13 +3,11 @@ package io.github.tapwright.cli;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.LevelNow;
 import io.github.tapwright.sitting.live.LiveView;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** A running recording on one line that is written over, with a line of its own for each verdict and each hint. */
 final class LiveLine {
@@ -51,14 +49,13 @@ final class LiveLine {
     }
 
     private static String verdict(int number, Strike strike) {
-        String why = strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
         return String.format(
                 Locale.ROOT,
                 "strike %d at %.1f s, %.0f dBFS: %s",
                 number,
                 strike.onsetSeconds(),
                 strike.peakDbfs(),
-                strike.used() ? "used" : "rejected: " + why);
+                strike.used() ? "used" : "rejected: " + strike.reasons());
     }
 
     private String now(LiveView view) {

@@ -6,11 +6,9 @@ import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Strikes, resonances and warnings of one analysis, for people. */
 final class ResultText {
@@ -102,9 +100,7 @@ final class ResultText {
     }
 
     private static String verdict(Strike strike) {
-        return strike.used()
-                ? "used"
-                : strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; ", "rejected: ", ""));
+        return strike.used() ? "used" : "rejected: " + strike.reasons();
     }
 
     private static String whyNone(TapResult result) {

@@ -190,9 +190,7 @@ final class Shell implements AutoCloseable {
     }
 
     private void report(ReportSubject subject) {
-        view.prepare(REPORTS);
-        reports.prepare(subject);
-        view.show(REPORTS);
+        show(REPORTS, () -> reports.prepare(subject));
     }
 
     Scene scene(double width, double height) {
@@ -237,21 +235,23 @@ final class Shell implements AutoCloseable {
     }
 
     private void open(SittingId id, String procedure) {
-        boolean taps = procedure.equals(Procedure.BodyTaps.KEY);
-        view.prepare(taps ? RESPONSE : NOTES);
-        if (taps) {
-            response.open(id);
+        if (procedure.equals(Procedure.BodyTaps.KEY)) {
+            show(RESPONSE, () -> response.open(id));
         } else {
-            notes.open(id);
+            show(NOTES, () -> notes.open(id));
         }
-        view.show(taps ? RESPONSE : NOTES);
+    }
+
+    /** Builds a screen, tells its model something and shows it; what a model is told before may pass its screen by. */
+    private void show(int screen, Runnable tell) {
+        view.prepare(screen);
+        tell.run();
+        view.show(screen);
     }
 
     /** Takes a note to the blind listening. */
     private void listen(Stretch note) {
-        view.prepare(LISTENING);
-        listening.choice().choose(note);
-        view.show(LISTENING);
+        show(LISTENING, () -> listening.choice().choose(note));
     }
 
     @Override
@@ -272,16 +272,12 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void begin(ShopNumber instrument, List<Path> files) {
-            view.prepare(SITTING);
-            sitting.begin(instrument, files);
-            view.show(SITTING);
+            show(SITTING, () -> sitting.begin(instrument, files));
         }
 
         @Override
         public void follow(ShopNumber instrument) {
-            view.prepare(TIMELINE);
-            timeline.open(instrument);
-            view.show(TIMELINE);
+            show(TIMELINE, () -> timeline.open(instrument));
         }
     }
 
@@ -290,9 +286,7 @@ final class Shell implements AutoCloseable {
 
         @Override
         public void open(SittingId of) {
-            view.prepare(RESPONSE);
-            response.open(of);
-            view.show(RESPONSE);
+            show(RESPONSE, () -> response.open(of));
         }
 
         @Override

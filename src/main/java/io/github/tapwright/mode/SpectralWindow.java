@@ -21,14 +21,12 @@ final class SpectralWindow {
     private final LineShape shape;
     private final double[][] data;
     private final OrthonormalBasis companions;
-    private final int companionCount;
     private final double energy;
 
     private SpectralWindow(LineShape shape, double[][] data, List<double[]> companions) {
         this.shape = shape;
         this.data = data;
-        this.companionCount = companions.size();
-        this.companions = new OrthonormalBasis(companionCount);
+        this.companions = new OrthonormalBasis(companions.size());
         companions.forEach(this.companions::add);
         double sum = 0;
         for (double[] strike : data) {
@@ -125,7 +123,7 @@ final class SpectralWindow {
 
     /** How many real columns are fitted besides the poles'. */
     int companionCount() {
-        return companionCount;
+        return companions.size();
     }
 
     int rows() {

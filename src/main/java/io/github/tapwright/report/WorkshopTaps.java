@@ -9,11 +9,9 @@ import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What taps found, with every number. */
 final class WorkshopTaps {
@@ -97,11 +95,7 @@ final class WorkshopTaps {
                     Figures.text(s.onsetSeconds(), 3),
                     Figures.text(s.peakDbfs(), 1),
                     Figures.text(s.snrDb(), 1),
-                    s.used()
-                            ? "used"
-                            : s.rejections().stream()
-                                    .map(Rejection::text)
-                                    .collect(Collectors.joining("; ", "rejected: ", "")));
+                    s.used() ? "used" : "rejected: " + s.reasons());
         }
         return grid.isEmpty()
                 ? Section.of(

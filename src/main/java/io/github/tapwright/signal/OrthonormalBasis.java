@@ -65,6 +65,15 @@ public final class OrthonormalBasis {
     }
 
     /**
+     * How many columns were taken in.
+     *
+     * @return with those that depend on others
+     */
+    public int size() {
+        return size;
+    }
+
+    /**
      * Takes away from some rows all that lies within the basis, and within the space taken away beforehand.
      *
      * @param rows changed in place

@@ -1,6 +1,7 @@
 package io.github.tapwright.tap;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One strike found in a recording, with its verdict.
@@ -25,5 +26,14 @@ public record Strike(int source, double onsetSeconds, double peakDbfs, double sn
      */
     public boolean used() {
         return rejections.isEmpty();
+    }
+
+    /**
+     * Why it takes no part.
+     *
+     * @return every reason with its figure, such as "clipped (3 samples); cut off (next strike after 0.11 s)"; empty if used
+     */
+    public String reasons() {
+        return rejections.stream().map(Rejection::text).collect(Collectors.joining("; "));
     }
 }

@@ -10,11 +10,9 @@ import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.InvalidationListener;
 import javafx.collections.FXCollections;
@@ -186,9 +184,7 @@ public final class ResponseView {
     }
 
     private static String verdict(Strike strike) {
-        return strike.used()
-                ? "used"
-                : strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
+        return strike.used() ? "used" : strike.reasons();
     }
 
     private Node overlayList() {

@@ -14,7 +14,6 @@ import io.github.tapwright.sitting.live.LiveView;
 import io.github.tapwright.sitting.live.MoreTaps;
 import io.github.tapwright.sitting.live.TapsSoFar;
 import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.tap.Rejection;
 import io.github.tapwright.tap.Strike;
 import java.util.List;
 import java.util.Optional;
@@ -175,9 +174,7 @@ public final class SittingView {
     }
 
     private static String verdict(Strike strike) {
-        return strike.used()
-                ? "✓ used"
-                : "✗ " + strike.rejections().stream().map(Rejection::text).collect(Collectors.joining("; "));
+        return strike.used() ? "✓ used" : "✗ " + strike.reasons();
     }
 
     private void show(Optional<LiveView> now) {
