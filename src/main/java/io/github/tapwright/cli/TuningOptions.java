@@ -1,11 +1,7 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.note.NoteName;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.Tuning;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -33,17 +29,8 @@ final class TuningOptions {
     }
 
     Tuning tuning() {
-        return Checked.entry(() -> {
-            List<Double> openHz = new ArrayList<>();
-            for (String name : notes.orElse("E2,A2,D3,G3,B3,E4").split(",", -1)) {
-                openHz.add(NoteName.read(name)
-                        .orElseThrow(() -> new IllegalArgumentException("'" + name
-                                + "' is no note; give the open strings from the lowest up, such as E2,A2,D3,G3,B3,E4"))
-                        .hz(a4Hz()));
-            }
-            Collections.reverse(openHz);
-            return new Tuning(openHz, frets.orElse(Tuning.CLASSICAL.fretCount()));
-        });
+        return Checked.entry(() ->
+                Tuning.named(notes.orElse(Tuning.CLASSICAL_NOTES), a4Hz(), frets.orElse(Tuning.CLASSICAL.fretCount())));
     }
 
     NoteSettings noteSettings() {

@@ -3,29 +3,44 @@ package io.github.tapwright.desktop.settings;
 import io.github.tapwright.chart.Light;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.Units;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.Tuning;
 
 /**
- * How the maker likes the desk.
+ * How the maker likes the desk, and how the guitars are tuned that come to it.
  *
  * @param light light or dark
  * @param units of temperatures
- * @param a4Hz tuning note of note names, 380 to 500 Hz
+ * @param a4Hz tuning note of note names, 380 to 480 Hz
+ * @param openStrings the open strings from the lowest up, such as {@link Tuning#CLASSICAL_NOTES}
+ * @param fretCount highest fret, 0 to 36
  * @param window the humidity the shop is held at
  */
-public record DeskSettings(Light light, Units units, double a4Hz, ShopWindow window) {
+public record DeskSettings(
+        Light light, Units units, double a4Hz, String openStrings, int fretCount, ShopWindow window) {
 
-    /** To begin with: by day, °C, the standard tuning note [ISO16], the usual window. */
-    public static final DeskSettings FIRST = new DeskSettings(Light.DAY, Units.CELSIUS, 440, ShopWindow.USUAL);
+    /** To begin with: by day, °C, the standard tuning note [ISO16], a classical guitar, the usual window. */
+    public static final DeskSettings FIRST = new DeskSettings(
+            Light.DAY,
+            Units.CELSIUS,
+            NoteSettings.STANDARD.a4Hz(),
+            Tuning.CLASSICAL_NOTES,
+            Tuning.CLASSICAL.fretCount(),
+            ShopWindow.USUAL);
 
-    private static final double LOWEST_A4_HZ = 380;
-    private static final double HIGHEST_A4_HZ = 500;
-
-    /** Refuses a tuning note no guitar is tuned to. */
+    /** Refuses what no note could be read by. */
     public DeskSettings {
-        if (!(a4Hz >= LOWEST_A4_HZ && a4Hz <= HIGHEST_A4_HZ)) {
-            throw new IllegalArgumentException(
-                    "no guitar is tuned to " + a4Hz + " Hz; type a tuning note from 380 to 500 Hz");
-        }
+        NoteSettings.STANDARD.withA4(a4Hz);
+        Tuning.named(openStrings, a4Hz, fretCount);
+    }
+
+    /**
+     * What the open strings sound.
+     *
+     * @return the tuning that runs of notes and plucks are read by
+     */
+    public Tuning tuning() {
+        return Tuning.named(openStrings, a4Hz, fretCount);
     }
 
     /**
@@ -34,7 +49,8 @@ public record DeskSettings(Light light, Units units, double a4Hz, ShopWindow win
      * @return a copy
      */
     public DeskSettings inOtherLight() {
-        return new DeskSettings(light == Light.DAY ? Light.NIGHT : Light.DAY, units, a4Hz, window);
+        return new DeskSettings(
+                light == Light.DAY ? Light.NIGHT : Light.DAY, units, a4Hz, openStrings, fretCount, window);
     }
 
     /**
@@ -44,17 +60,28 @@ public record DeskSettings(Light light, Units units, double a4Hz, ShopWindow win
      * @return a copy
      */
     public DeskSettings in(Units other) {
-        return new DeskSettings(light, other, a4Hz, window);
+        return new DeskSettings(light, other, a4Hz, openStrings, fretCount, window);
     }
 
     /**
-     * The same for another tuning and another room.
+     * The same for guitars tuned otherwise.
      *
-     * @param otherA4Hz tuning note, 380 to 500 Hz
+     * @param otherA4Hz tuning note, 380 to 480 Hz
+     * @param otherStrings the open strings from the lowest up
+     * @param otherFretCount highest fret, 0 to 36
+     * @return a copy
+     */
+    public DeskSettings tuned(double otherA4Hz, String otherStrings, int otherFretCount) {
+        return new DeskSettings(light, units, otherA4Hz, otherStrings, otherFretCount, window);
+    }
+
+    /**
+     * The same for another room.
+     *
      * @param otherWindow the humidity the shop is held at
      * @return a copy
      */
-    public DeskSettings with(double otherA4Hz, ShopWindow otherWindow) {
-        return new DeskSettings(light, units, otherA4Hz, otherWindow);
+    public DeskSettings within(ShopWindow otherWindow) {
+        return new DeskSettings(light, units, a4Hz, openStrings, fretCount, otherWindow);
     }
 }

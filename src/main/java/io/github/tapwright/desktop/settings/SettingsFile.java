@@ -39,6 +39,8 @@ public final class SettingsFile {
                     Light.valueOf(words.getProperty("light", Light.DAY.name())),
                     Units.valueOf(words.getProperty("temperature", Units.CELSIUS.name())),
                     number(words, "a4Hz", DeskSettings.FIRST.a4Hz()),
+                    words.getProperty("openStrings", DeskSettings.FIRST.openStrings()),
+                    Integer.parseInt(words.getProperty("frets", Integer.toString(DeskSettings.FIRST.fretCount()))),
                     new ShopWindow(
                             number(words, "driestPercent", ShopWindow.USUAL.lowestPercent()),
                             number(words, "dampestPercent", ShopWindow.USUAL.highestPercent())));
@@ -62,6 +64,8 @@ public final class SettingsFile {
         words.setProperty("light", settings.light().name());
         words.setProperty("temperature", settings.units().name());
         words.setProperty("a4Hz", Double.toString(settings.a4Hz()));
+        words.setProperty("openStrings", settings.openStrings());
+        words.setProperty("frets", Integer.toString(settings.fretCount()));
         words.setProperty("driestPercent", Double.toString(settings.window().lowestPercent()));
         words.setProperty("dampestPercent", Double.toString(settings.window().highestPercent()));
         StringWriter text = new StringWriter();

@@ -83,23 +83,35 @@ public final class SettingsModel {
         return now.get().window();
     }
 
+    /** What the maker typed on the workshop's screen: tuning note, open strings, frets, and the air of the shop. */
+    record Typed(String a4, String openStrings, String frets, String driest, String dampest) {}
+
     /**
-     * Takes a tuning note and a window as they were typed, or says what is wrong with them.
+     * Takes tuning and window as they were typed, or says what is wrong with them.
      *
-     * @param a4 tuning note, Hz
-     * @param driest lower end of the window, per cent
-     * @param dampest its upper end
+     * @param typed word for word
      */
-    public void take(String a4, String driest, String dampest) {
+    void take(Typed typed) {
         DeskSettings before = now.get();
         try {
-            change(before.with(
-                    typed("the tuning note", a4),
-                    new ShopWindow(typed("the driest air", driest), typed("the dampest air", dampest))));
+            change(before.tuned(
+                            typed("the tuning note", typed.a4()),
+                            typed.openStrings().strip(),
+                            whole("the number of frets", typed.frets()))
+                    .within(new ShopWindow(
+                            typed("the driest air", typed.driest()), typed("the dampest air", typed.dampest()))));
             notices.say("Kept the settings", () -> change(before));
         } catch (IllegalArgumentException e) {
             notices.trouble(String.valueOf(e.getMessage()));
         }
+    }
+
+    private static int whole(String what, String words) {
+        double figure = typed(what, words);
+        if (figure != Math.rint(figure)) {
+            throw new RefusedEntryException(what + " is not a whole number; type one such as 19");
+        }
+        return (int) figure;
     }
 
     private static double typed(String what, String words) {

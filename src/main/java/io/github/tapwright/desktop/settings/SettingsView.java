@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.statistics.Figures;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -8,13 +9,15 @@ import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 
-/** Asks for the tuning note and for the air the shop is held at. */
+/** Asks how the guitars are tuned and for the air the shop is held at. */
 public final class SettingsView {
 
     private static final double WIDTH = 560;
 
     private final SettingsModel model;
     private final StringProperty a4 = new SimpleStringProperty();
+    private final StringProperty openStrings = new SimpleStringProperty();
+    private final StringProperty frets = new SimpleStringProperty();
     private final StringProperty driest = new SimpleStringProperty();
     private final StringProperty dampest = new SimpleStringProperty();
     private final TextField first = Parts.field("Tuning note A4 (Hz)", "440", a4);
@@ -30,8 +33,14 @@ public final class SettingsView {
         this.node = new VBox(
                 12,
                 Parts.heading("Your workshop", "screen-title"),
-                Parts.named("Tuning note A4 (Hz)", first),
-                Parts.paragraph("Note names over the curves and beside the crosshair count from it (ISO 16: 440 Hz)."),
+                Parts.row(
+                        Parts.named("Tuning note A4 (Hz)", first),
+                        Parts.named("Open strings", Parts.field("Open strings", Tuning.CLASSICAL_NOTES, openStrings)),
+                        Parts.named("Frets", Parts.field("Frets", "19", frets))),
+                Parts.paragraph(
+                        "Note names count from the tuning note (ISO 16: 440 Hz). Runs of notes and plucks that are"
+                                + " recorded from now on are read by this tuning, the open strings given from the lowest up:"
+                                + " a guitar tuned otherwise would have its notes put on the wrong frets."),
                 Parts.row(
                         Parts.named("Driest air (% RH)", Parts.field("Driest air (% RH)", "40", driest)),
                         Parts.named("Dampest air (% RH)", Parts.field("Dampest air (% RH)", "50", dampest))),
@@ -39,8 +48,9 @@ public final class SettingsView {
                         + " outside it: wood in other air is another instrument."),
                 Parts.button(
                         "_Keep these",
-                        "Keeps the tuning note and the window for this archive",
-                        () -> model.take(a4.get(), driest.get(), dampest.get())));
+                        "Keeps the tuning and the window for this archive",
+                        () -> model.take(new SettingsModel.Typed(
+                                a4.get(), openStrings.get(), frets.get(), driest.get(), dampest.get()))));
         node.getStyleClass().add("pane");
         node.setMaxWidth(WIDTH);
         model.now().addListener((o, before, after) -> show());
@@ -50,6 +60,8 @@ public final class SettingsView {
     private void show() {
         DeskSettings now = model.now().get();
         a4.set(Figures.plain(now.a4Hz()));
+        openStrings.set(now.openStrings());
+        frets.set(Integer.toString(now.fretCount()));
         driest.set(Figures.plain(now.window().lowestPercent()));
         dampest.set(Figures.plain(now.window().highestPercent()));
     }

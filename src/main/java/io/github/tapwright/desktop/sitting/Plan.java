@@ -1,7 +1,9 @@
 package io.github.tapwright.desktop.sitting;
 
+import io.github.tapwright.desktop.settings.DeskSettings;
 import io.github.tapwright.mode.HoleState;
-import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.PlayingOrder;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.tap.TapSettings;
@@ -95,12 +97,15 @@ public enum Plan {
     /**
      * What the recording is analysed for.
      *
+     * @param desk how the guitars are tuned that come to it
      * @return taps, notes or plucks
      */
-    public Procedure procedure() {
+    public Procedure procedure(DeskSettings desk) {
         return switch (this) {
-            case NOTES -> new Procedure.NoteRun(Fingerboard.Settings.STANDARD);
-            case LOUDNESS -> new Procedure.OpenPlucks(Tuning.CLASSICAL, Optional.empty());
+            case NOTES ->
+                new Procedure.NoteRun(new Fingerboard.Settings(
+                        desk.tuning(), PlayingOrder.STRING_BY_STRING, NoteSettings.STANDARD.withA4(desk.a4Hz())));
+            case LOUDNESS -> new Procedure.OpenPlucks(desk.tuning(), Optional.empty());
             default -> new Procedure.BodyTaps(TapSettings.STANDARD);
         };
     }

@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.settings.DeskSettings;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.live.InputDevice;
@@ -23,6 +24,7 @@ import javafx.scene.layout.VBox;
 final class PreparingPane {
 
     private final SittingModel model;
+    private final SettingsModel settings;
     private final Button start;
     private final ComboBox<Optional<ShopNumber>> whose = new ComboBox<>();
     private final ComboBox<Optional<InputDevice>> input = new ComboBox<>();
@@ -31,8 +33,9 @@ final class PreparingPane {
 
     private final VBox guide = new VBox(10);
 
-    PreparingPane(SittingModel model, Button start) {
+    PreparingPane(SittingModel model, SettingsModel settings, Button start) {
         this.model = model;
+        this.settings = settings;
         this.start = start;
         start.getStyleClass().add("accent");
         whose.setAccessibleText("Instrument");
@@ -52,10 +55,11 @@ final class PreparingPane {
                         model.study().setUps())
                 .forEach(list -> list.addListener(changed));
         model.plan().addListener(changed);
+        settings.now().addListener(changed);
         arrange();
     }
 
-    Node form(SettingsModel settings) {
+    Node form() {
         ComboBox<Plan> purpose = Parts.choice("Purpose", List.of(Plan.values()), Plan::words, model.plan());
         // A recording is of one instrument and for one purpose from its first second on.
         List.of(whose, purpose)
@@ -87,9 +91,20 @@ final class PreparingPane {
         for (int i = 0; i < steps.size(); i++) {
             parts.add(Parts.paragraph((i + 1) + ".  " + steps.get(i)));
         }
+        readBy().ifPresent(parts::add);
         parts.addAll(model.files().isEmpty() ? microphone : files());
         study().ifPresent(parts::add);
         guide.getChildren().setAll(parts);
+    }
+
+    /** Whoever brings a guitar tuned otherwise must see it before playing, not after. */
+    private Optional<Node> readBy() {
+        DeskSettings desk = settings.now().get();
+        return model.plan().get().isForTaps()
+                ? Optional.empty()
+                : Optional.of(
+                        Parts.paragraph("Read as " + desk.openStrings() + ", " + desk.fretCount() + " frets, A4 at "
+                                + Figures.plain(desk.a4Hz()) + " Hz; another tuning is set on the Workshop screen."));
     }
 
     /** A box forgets its choice when its list changes; the choice stays. */

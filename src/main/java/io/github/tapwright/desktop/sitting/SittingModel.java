@@ -10,7 +10,6 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
-import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.InputDevice;
@@ -20,7 +19,6 @@ import io.github.tapwright.sitting.live.LiveRequest;
 import io.github.tapwright.sitting.live.LiveView;
 import io.github.tapwright.tap.Strike;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -217,14 +215,8 @@ public final class SittingModel implements AutoCloseable {
 
     private void remember(ShopNumber of) {
         work.start(
-                new Job<>("Reading the last sitting of instrument " + of, progress -> lastConditions(of)),
+                new Job<>("Reading the last sitting of instrument " + of, progress -> use.lastConditions(of)),
                 last -> form.remember(last.orElse(Conditions.UNKNOWN)));
-    }
-
-    private Optional<Conditions> lastConditions(ShopNumber of) {
-        return use.listSittings().of(of).stream()
-                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
-                .map(s -> use.showSitting().show(s.id()).conditions());
     }
 
     /** Opens the microphone; from now on everything heard goes to the disk. */
@@ -237,7 +229,7 @@ public final class SittingModel implements AutoCloseable {
                 microphone.open(use.recordLive()
                         .start(new LiveRequest(
                                 chosen(),
-                                plan.get().procedure(),
+                                plan.get().procedure(settings.now().get()),
                                 conditions,
                                 device.get().map(InputDevice::name),
                                 format.get())));
@@ -337,7 +329,11 @@ public final class SittingModel implements AutoCloseable {
     public void keepFiles() {
         List<Path> chosen = List.copyOf(files);
         typed().ifPresent(known -> keep(new SittingRequest(
-                chosen(), Optional.empty(), known, chosen, plan.get().procedure())));
+                chosen(),
+                Optional.empty(),
+                known,
+                chosen,
+                plan.get().procedure(settings.now().get()))));
     }
 
     private void keep(SittingRequest request) {

@@ -1,12 +1,17 @@
 package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
+import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * What a sitting is made with.
@@ -26,4 +31,12 @@ public record SittingUseCases(
         AddSitting addSitting,
         RecordLive recordLive,
         KeepCapture keepCapture,
-        StudyBench studyBench) {}
+        StudyBench studyBench) {
+
+    /** What was written down last about an instrument; empty before its first sitting. */
+    Optional<Conditions> lastConditions(ShopNumber of) {
+        return listSittings.of(of).stream()
+                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
+                .map(s -> showSitting.show(s.id()).conditions());
+    }
+}

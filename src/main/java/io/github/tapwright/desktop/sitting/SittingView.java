@@ -67,10 +67,10 @@ public final class SittingView {
         this.curves = new CurvePane(settings.light(), settings.a4Hz());
         this.strikes = strikeTable();
         this.start = Parts.button("_Record", "Opens the microphone and records to the disk (R)", model::record);
-        this.preparing = new PreparingPane(model, start);
+        this.preparing = new PreparingPane(model, settings, start);
         this.looking = new Timeline(new KeyFrame(Duration.seconds(1 / LOOKS_PER_SECOND), e -> model.look()));
         looking.setCycleCount(Animation.INDEFINITE);
-        ScrollPane form = new ScrollPane(preparing.form(settings));
+        ScrollPane form = new ScrollPane(preparing.form());
         form.setFitToWidth(true);
         form.setPrefWidth(390);
         form.setAccessibleText("What to write down");

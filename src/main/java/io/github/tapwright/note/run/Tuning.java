@@ -1,7 +1,9 @@
 package io.github.tapwright.note.run;
 
+import io.github.tapwright.note.NoteName;
 import io.github.tapwright.note.NoteSettings;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -18,6 +20,9 @@ public record Tuning(List<Double> openHz, int fretCount) {
     public static final Tuning CLASSICAL =
             new Tuning(List.of(329.6276, 246.9417, 195.9977, 146.8324, 110.0, 82.4069), 19);
 
+    /** The open strings of {@link #CLASSICAL} by name, from the lowest up. */
+    public static final String CLASSICAL_NOTES = "E2,A2,D3,G3,B3,E4";
+
     /** Refuses tunings no guitar has. */
     public Tuning {
         openHz = List.copyOf(openHz);
@@ -32,6 +37,27 @@ public record Tuning(List<Double> openHz, int fretCount) {
         if (fretCount < 0 || fretCount > 36) {
             throw new IllegalArgumentException("a fingerboard has 0 to 36 frets, not " + fretCount);
         }
+    }
+
+    /**
+     * Reads a tuning as makers write it.
+     *
+     * @param notes open strings from the lowest up, with commas or spaces between, such as {@link #CLASSICAL_NOTES}
+     * @param a4Hz tuning note the names count from
+     * @param fretCount highest fret, 0 to 36
+     * @return the tuning
+     * @throws IllegalArgumentException if a word is no note, or no guitar is tuned so; says what to write
+     */
+    public static Tuning named(String notes, double a4Hz, int fretCount) {
+        List<Double> openHz = new ArrayList<>();
+        for (String name : notes.strip().split("\\s*,\\s*|\\s+", -1)) {
+            openHz.add(NoteName.read(name)
+                    .orElseThrow(() -> new IllegalArgumentException("'" + name
+                            + "' is no note; give the open strings from the lowest up, such as " + CLASSICAL_NOTES))
+                    .hz(a4Hz));
+        }
+        Collections.reverse(openHz);
+        return new Tuning(openHz, fretCount);
     }
 
     /**

@@ -6,6 +6,7 @@ import io.github.tapwright.chart.Light;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.note.run.Tuning;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,21 +30,35 @@ class SettingsModelTest {
         assertThat(settings.light().get()).isEqualTo(Light.NIGHT);
 
         assertThat(open().now().get())
-                .isEqualTo(new DeskSettings(Light.NIGHT, Units.FAHRENHEIT, 440, ShopWindow.USUAL));
+                .isEqualTo(new DeskSettings(
+                        Light.NIGHT, Units.FAHRENHEIT, 440, Tuning.CLASSICAL_NOTES, 19, ShopWindow.USUAL));
     }
 
     @Test
     void tuningAndWindowAreTakenAsTypedOrRefusedWithAReason() {
         SettingsModel settings = open();
-        settings.take("442", "38", "46,5");
+        settings.take(new SettingsModel.Typed("442", "D2 A2 D3 G3 B3 E4", "20", "38", "46,5"));
         assertThat(settings.a4Hz().get()).isEqualTo(442);
         assertThat(open().window()).isEqualTo(new ShopWindow(38, 46.5));
+        assertThat(open().now().get().tuning()).isEqualTo(Tuning.named("D2,A2,D3,G3,B3,E4", 442, 20));
 
-        String[][] wrong = {{"44", "38", "46"}, {"442", "46", "38"}, {"442", "", "46"}, {"loud", "38", "46"}};
+        String[][] wrong = {
+            {"44", "E2,A2", "19", "38", "46"},
+            {"490", "E2,A2", "19", "38", "46"},
+            {"442", "E2,A2", "19", "46", "38"},
+            {"442", "E2,A2", "19", "", "46"},
+            {"loud", "E2,A2", "19", "38", "46"},
+            {"442", "E2,H2", "19", "38", "46"},
+            {"442", "", "19", "38", "46"},
+            {"442", "E2,A2", "19.5", "38", "46"},
+            {"442", "E2,A2", "99", "38", "46"}
+        };
+        DeskSettings before = settings.now().get();
         for (String[] typed : wrong) {
-            settings.take(typed[0], typed[1], typed[2]);
-            assertThat(settings.now().get()).isEqualTo(open().now().get());
-            assertThat(settings.window()).isEqualTo(new ShopWindow(38, 46.5));
+            settings.take(new SettingsModel.Typed(typed[0], typed[1], typed[2], typed[3], typed[4]));
+            assertThat(settings.now().get())
+                    .isEqualTo(before)
+                    .isEqualTo(open().now().get());
         }
     }
 
@@ -51,7 +66,7 @@ class SettingsModelTest {
     void whatWasTakenCanBeTakenBack() {
         Notices notices = new Notices(failure -> {});
         SettingsModel settings = new SettingsModel(new SettingsFile(folder), notices);
-        settings.take("415", "35", "45");
+        settings.take(new SettingsModel.Typed("415", "E2,A2,D3,G3,B3,E4", "19", "35", "45"));
         notices.undo();
 
         assertThat(settings.now().get()).isEqualTo(DeskSettings.FIRST);

@@ -2,11 +2,19 @@ package io.github.tapwright.desktop.sitting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.synthesis.Chance;
+import io.github.tapwright.synthesis.FingerboardRun;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -111,6 +119,28 @@ class SittingModelTest {
         visit.study().keep();
         assertThat(desk.said()).startsWith("Kept: from now on comparisons know");
         assertThat(visit.study().setUps()).isEmpty();
+    }
+
+    @Test
+    void aRunOfNotesIsReadByTheTuningOfTheDesk() throws IOException {
+        SettingsModel settings = desk.settings();
+        settings.change(settings.now().get().tuned(440 * Math.pow(2, 1 / 12.0), Tuning.CLASSICAL_NOTES, 12));
+        Path run = folder.resolve("run.wav");
+        List<Fret> played = List.of(new Fret(4, 1), new Fret(4, 2), new Fret(3, 1));
+        WavWriter.write(run, new FingerboardRun(played, 2.0).recording(48_000, Chance.seeded(3)), WavSamples.INT_24);
+        try (SittingModel semitoneUp =
+                new SittingModel(desk.makeSitting(), settings, desk.work(), desk.notices(), kept::add)) {
+            semitoneUp.plan().set(Plan.NOTES);
+            semitoneUp.begin(number, List.of(run));
+            semitoneUp.keepFiles();
+        }
+
+        assertThat(kept).singleElement().satisfies(sitting -> {
+            Fingerboard board = sitting.latest().findings().notes().orElseThrow();
+            assertThat(board.settings().tuning().fretCount()).isEqualTo(12);
+            assertThat(board.notes().stream().flatMap(n -> n.place().stream()))
+                    .containsExactly(new Fret(4, 0), new Fret(4, 1), new Fret(3, 0));
+        });
     }
 
     @Test
