@@ -91,7 +91,9 @@ final class ComparisonText {
                         text(c.levelDb()),
                         c.name().orElse("no name")));
         table.lines().forEach(terminal.out()::println);
-        terminal.say("%nIn words");
+        terminal.say(
+                "%nIn words, %d questions asked at once: of so many, chance alone answers some with yes.",
+                comparison.questions());
         comparison.changes().forEach(c -> printWords(c, bench.spread()));
     }
 
@@ -109,10 +111,11 @@ final class ComparisonText {
         String name = change.name()
                 .orElse("the resonance at "
                         + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
-        List<Difference> certain = change.differences().stream()
-                .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
-                .toList();
-        certain.forEach(d -> terminal.say("  - %s", InWords.sentence(name, d, spread)));
+        for (Difference.Verdict told : List.of(Difference.Verdict.DIFFERS, Difference.Verdict.DIFFERS_ALONE)) {
+            change.differences().stream()
+                    .filter(d -> d.verdict() == told)
+                    .forEach(d -> terminal.say("  - %s", InWords.sentence(name, d, spread)));
+        }
         say(name, change, Difference.Verdict.CANNOT_TELL, "cannot tell");
         say(name, change, Difference.Verdict.REFUSED, "not compared, the conditions forbid it");
     }

@@ -166,7 +166,7 @@ final class GroupText {
     }
 
     private static String figure(double probability) {
-        return GroupWords.probability(probability).replace("= ", "");
+        return Figures.probability(probability);
     }
 
     private static String scatter(GroupFigures group, int places) {

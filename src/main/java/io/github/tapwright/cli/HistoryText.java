@@ -2,7 +2,6 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SittingFigure;
-import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.comparison.trend.Drift;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.HumidityRegression;
@@ -132,7 +131,7 @@ final class HistoryText {
     }
 
     private static String figure(double probability) {
-        return GroupWords.probability(probability).replace("= ", "");
+        return Figures.probability(probability);
     }
 
     private void printWords(History history) {

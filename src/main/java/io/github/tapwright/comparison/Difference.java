@@ -2,6 +2,7 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Interval;
+import io.github.tapwright.statistics.StudentProbability;
 import io.github.tapwright.statistics.UncertaintyBudget;
 import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.ArrayList;
@@ -12,7 +13,7 @@ import java.util.Optional;
  * One quantity of two sittings: how far apart, how sure, and whether one may say so.
  *
  * <p>d = (b + k) − a with k the correction to A's climate; u²(d) = u_a² + u_b² + s_a² + s_b² + u_k² for the spread s of setting up,
- * each with its degrees of freedom. Source: [GUM], 5.1.2 and G.4.
+ * each with its degrees of freedom. Source: [GUM], 5.1.2 and G.4. A comparison asks many such questions at once: {@link Verdict}.
  *
  * @param quantity what is compared
  * @param first before
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param budget of second (corrected) minus first
  * @param grade what the conditions do to this quantity
  * @param shown whether the figures may be shown
+ * @param adjustedProbability of a difference so great by chance alone, made larger for all questions asked at once
  */
 public record Difference(
         Quantity quantity,
@@ -29,12 +31,17 @@ public record Difference(
         Optional<Correction> correction,
         UncertaintyBudget budget,
         Grade grade,
-        boolean shown) {
+        boolean shown,
+        double adjustedProbability) {
+
+    private static final double SIGNIFICANT = 0.05;
 
     /** What one may say. */
     public enum Verdict {
-        /** Zero lies outside the 95 % interval. */
+        /** It differs, all questions of the comparison considered [Holm1979]. */
         DIFFERS,
+        /** Zero lies outside the 95 % interval, but so it does for one in twenty questions by chance, and many were asked. */
+        DIFFERS_ALONE,
         /** Zero lies inside. */
         CANNOT_TELL,
         /** The conditions forbid the comparison. */
@@ -58,14 +65,20 @@ public record Difference(
                 .forEach(p -> components.add(new Component(p.cause(), p.added(), 1)));
         double added = correction.map(Correction::added).orElse(0.0);
         Grade grade = comparability.grade(quantity);
+        UncertaintyBudget budget = new UncertaintyBudget(second.value() + added - first.value(), components, List.of());
         return new Difference(
                 quantity,
                 first,
                 second,
                 correction,
-                new UncertaintyBudget(second.value() + added - first.value(), components, List.of()),
+                budget,
                 grade,
-                comparability.shows(quantity));
+                comparability.shows(quantity),
+                StudentProbability.twoSided(budget.combined()));
+    }
+
+    Difference adjusted(double probability) {
+        return new Difference(quantity, first, second, correction, budget, grade, shown, probability);
     }
 
     /** Both set-ups scatter by themselves, but by one and the same estimate: two parts would pretend twice its degrees of freedom. */
@@ -102,7 +115,19 @@ public record Difference(
         if (!shown) {
             return Verdict.REFUSED;
         }
-        return estimate().differsFromZero() ? Verdict.DIFFERS : Verdict.CANNOT_TELL;
+        if (!estimate().differsFromZero()) {
+            return Verdict.CANNOT_TELL;
+        }
+        return adjustedProbability < SIGNIFICANT ? Verdict.DIFFERS : Verdict.DIFFERS_ALONE;
+    }
+
+    /**
+     * How often chance alone brings so great a difference, this question asked alone.
+     *
+     * @return two-sided, 0 to 1
+     */
+    public double probability() {
+        return StudentProbability.twoSided(estimate());
     }
 
     /**

@@ -25,7 +25,11 @@ public final class InWords {
             case CANNOT_TELL ->
                 what + ", " + difference.quantity().words() + ": cannot tell, the difference may be anything from "
                         + withUnit(Figures.interval(difference.interval95()), difference.quantity());
-            case DIFFERS -> differs(what, difference, spread);
+            case DIFFERS ->
+                what + " " + size(difference) + ": more than fits, strikes and setting up again explain ("
+                        + spread.basis().words() + ")" + more(difference);
+            case DIFFERS_ALONE ->
+                "perhaps " + what + " " + size(difference) + ": " + doubt(difference) + more(difference);
         };
     }
 
@@ -36,24 +40,26 @@ public final class InWords {
      * @return such as "is 3.1 Hz higher (1.9 to 4.3), above what listeners notice"
      */
     public static String brief(Difference difference) {
+        return size(difference) + ", " + difference.audibility().words();
+    }
+
+    /** How much, and where the true difference lies. */
+    private static String size(Difference difference) {
         boolean more = difference.estimate().value() > 0;
+        Interval i = difference.interval95();
         return verb(difference.quantity(), more, amount(difference.estimate())) + " ("
-                + Figures.interval(size(difference)) + "), "
-                + difference.audibility().words();
+                + Figures.interval(more ? i : new Interval(-i.upper(), -i.lower())) + ")";
     }
 
-    private static Interval size(Difference difference) {
-        Interval interval = difference.interval95();
-        return difference.estimate().value() > 0 ? interval : new Interval(-interval.upper(), -interval.lower());
+    private static String doubt(Difference difference) {
+        return "convincing if it were the only question (p " + Figures.isProbability(difference.probability())
+                + "), not with all that were asked at once (p "
+                + Figures.isProbability(difference.adjustedProbability()) + ")";
     }
 
-    private static String differs(String what, Difference difference, SetUpSpread spread) {
-        boolean more = difference.estimate().value() > 0;
-        return what + " " + verb(difference.quantity(), more, amount(difference.estimate()))
-                + " (" + Figures.interval(size(difference))
-                + "): more than fits, strikes and setting up again explain ("
-                + spread.basis().words() + ")" + share(difference) + ", "
-                + difference.audibility().words() + " in published tests" + measured(difference);
+    private static String more(Difference difference) {
+        return share(difference) + ", " + difference.audibility().words() + " in published tests"
+                + measured(difference);
     }
 
     /** Whoever reads a corrected figure must see how much of it is the correction. */

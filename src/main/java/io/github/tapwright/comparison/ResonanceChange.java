@@ -3,6 +3,8 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.mode.Resonance;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * One resonance in two sittings.
@@ -46,6 +48,32 @@ public record ResonanceChange(
                         spread,
                         comparability),
                 Difference.between(Quantity.LEVEL, a.levelDb(), b.levelDb(), Optional.empty(), spread, comparability));
+    }
+
+    /**
+     * The quantities that are questions of their own: Q and decay time are one thing seen twice, and count once.
+     *
+     * @return frequency, Q and level, as far as they are shown
+     */
+    List<Difference> questions() {
+        return Stream.of(frequencyHz, q, levelDb).filter(Difference::shown).toList();
+    }
+
+    /** The same with its probabilities made larger; decay time is no surer than the Q it comes from. */
+    ResonanceChange adjusted(ToDoubleFunction<Difference> probability) {
+        Difference ofQ = adjusted(q, probability);
+        return new ResonanceChange(
+                name,
+                first,
+                second,
+                adjusted(frequencyHz, probability),
+                ofQ,
+                decayTimeSeconds.adjusted(Math.max(decayTimeSeconds.probability(), ofQ.adjustedProbability())),
+                adjusted(levelDb, probability));
+    }
+
+    private static Difference adjusted(Difference d, ToDoubleFunction<Difference> probability) {
+        return d.shown() ? d.adjusted(probability.applyAsDouble(d)) : d;
     }
 
     /**

@@ -4,9 +4,13 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.ResonanceMatching;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Two sittings side by side.
@@ -56,7 +60,27 @@ public record SittingComparison(
             changes.add(ResonanceChange.between(
                     name, a.found().resonance(), b.found().resonance(), climate, bench.spread(), comparability));
         }
-        return new SittingComparison(comparability, changes, before, after);
+        return new SittingComparison(comparability, adjusted(changes), before, after);
+    }
+
+    /** All questions are asked at once, so the maker must not read each as if it were the only one. */
+    private static List<ResonanceChange> adjusted(List<ResonanceChange> changes) {
+        List<Difference> questions =
+                changes.stream().flatMap(c -> c.questions().stream()).toList();
+        double[] adjusted = HolmAdjustment.of(
+                questions.stream().mapToDouble(Difference::probability).toArray());
+        Map<Difference, Double> probabilities = new IdentityHashMap<>();
+        IntStream.range(0, adjusted.length).forEach(i -> probabilities.put(questions.get(i), adjusted[i]));
+        return changes.stream().map(c -> c.adjusted(probabilities::get)).toList();
+    }
+
+    /**
+     * How many questions were asked at once.
+     *
+     * @return three of each resonance, as far as they are shown
+     */
+    public int questions() {
+        return changes.stream().mapToInt(c -> c.questions().size()).sum();
     }
 
     private static List<NamedResonance> underNames(List<ShownResonance> shown) {

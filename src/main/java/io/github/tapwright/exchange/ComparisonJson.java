@@ -65,6 +65,7 @@ public final class ComparisonJson {
         document.put("despite", comparison.comparability().despite().orElse(null));
         document.put("set_up_spread", JsonText.object(SPREAD, bench.spread()));
         document.put("humidity_sensitivity", JsonText.object(SENSITIVITY, bench.sensitivity()));
+        document.put("questions", comparison.questions());
         document.put(
                 "changes",
                 comparison.changes().stream().map(c -> change(c, bench)).toList());
@@ -97,6 +98,8 @@ public final class ComparisonJson {
             Field.maybe("change_u", r -> r.shown(d -> d.estimate().standardUncertainty())),
             Field.maybe("change_low_95", r -> r.shown(d -> d.interval95().lower())),
             Field.maybe("change_high_95", r -> r.shown(d -> d.interval95().upper())),
+            Field.maybe("p", r -> r.shown(Difference::probability)),
+            Field.maybe("p_adjusted", r -> r.shown(Difference::adjustedProbability)),
             Field.of("grade", r -> r.difference.grade().words()),
             Field.of("verdict", r -> verdict(r.difference)));
 
@@ -154,6 +157,8 @@ public final class ComparisonJson {
         document.put("change_u", d.shown() ? d.estimate().standardUncertainty() : null);
         document.put("change_low_95", d.shown() ? d.interval95().lower() : null);
         document.put("change_high_95", d.shown() ? d.interval95().upper() : null);
+        document.put("p", d.shown() ? d.probability() : null);
+        document.put("p_adjusted", d.shown() ? d.adjustedProbability() : null);
         document.put("heard", d.shown() ? d.audibility().words() : null);
         document.put(
                 "corrections",

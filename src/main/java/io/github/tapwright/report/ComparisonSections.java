@@ -68,7 +68,9 @@ final class ComparisonSections {
         if (!client) {
             content.add(table(comparison.changes()));
             content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
-                    + compared.bench().spread().basis().words() + "): one in twenty lies outside by chance alone."));
+                    + compared.bench().spread().basis().words() + "): one in twenty lies outside by chance alone. "
+                    + comparison.questions() + " questions were asked at once; \"perhaps\" marks what does not stand"
+                    + " all of them considered."));
             alone("A", comparison.onlyFirst(), content);
             alone("B", comparison.onlySecond(), content);
         }
@@ -136,6 +138,10 @@ final class ComparisonSections {
                 .map(InWords::brief)
                 .collect(Collectors.joining("; "));
         String rest = Stream.of(
+                        said(
+                                told,
+                                Difference.Verdict.DIFFERS_ALONE,
+                                "perhaps different, or chance among so many figures"),
                         said(told, Difference.Verdict.CANNOT_TELL, "no difference can be told"),
                         said(told, Difference.Verdict.REFUSED, "not compared, the conditions forbid it"))
                 .flatMap(Optional::stream)
@@ -147,7 +153,7 @@ final class ComparisonSections {
         String name = change.name().orElse("");
         List<String> lines = new ArrayList<>();
         for (Difference d : change.differences()) {
-            if (d.verdict() == Difference.Verdict.DIFFERS) {
+            if (d.verdict() == Difference.Verdict.DIFFERS || d.verdict() == Difference.Verdict.DIFFERS_ALONE) {
                 lines.add(InWords.sentence(name, d, compared.bench().spread()));
             }
         }

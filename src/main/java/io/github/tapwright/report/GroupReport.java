@@ -110,7 +110,7 @@ final class GroupReport {
                     d.evidence().map(e -> Figures.difference(e.difference())).orElse("too few"),
                     d.evidence()
                             .map(Evidence::adjustedProbability)
-                            .map(p -> GroupWords.probability(p).replace("= ", ""))
+                            .map(Figures::probability)
                             .orElse("–"));
         }
         return grid.element();

@@ -106,6 +106,26 @@ public final class Figures {
         return text(interval.lower(), places) + " to " + text(interval.upper(), places);
     }
 
+    /**
+     * A probability as a table shows it.
+     *
+     * @param p 0 to 1
+     * @return such as "0.04" or "&lt; 0.001"
+     */
+    public static String probability(double p) {
+        return p < 0.001 ? "< 0.001" : String.format(Locale.ROOT, p < 0.0995 ? "%.2g" : "%.2f", p);
+    }
+
+    /**
+     * A probability as a sentence says it, after the letter p.
+     *
+     * @param p 0 to 1
+     * @return such as "= 0.04" or "&lt; 0.001"
+     */
+    public static String isProbability(double p) {
+        return (p < 0.001 ? "" : "= ") + probability(p);
+    }
+
     private static String minus(String digits) {
         return digits.replace('-', '−');
     }

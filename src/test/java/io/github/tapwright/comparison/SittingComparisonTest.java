@@ -38,6 +38,24 @@ class SittingComparisonTest {
     }
 
     @Test
+    void whatWouldDifferIfAskedAloneIsOnlyPerhapsSoAmongManyQuestions() {
+        SittingComparison comparison = compare(1.01, KNOWN, KNOWN);
+
+        assertThat(comparison.questions())
+                .as("three resonances, decay time counted with Q")
+                .isEqualTo(9);
+        Difference air = comparison.changes().get(0).frequencyHz();
+        Difference top = comparison.changes().get(1).frequencyHz();
+        assertThat(top.probability()).isBetween(0.006, 0.05);
+        assertThat(top.adjustedProbability())
+                .isCloseTo(9 * Math.min(air.probability(), top.probability()), within(1e-12));
+        assertThat(top.verdict()).isEqualTo(Verdict.DIFFERS_ALONE);
+        assertThat(InWords.sentence("main top", top, SetUpSpread.USUAL))
+                .startsWith("perhaps main top is 1.9 Hz higher")
+                .contains("if it were the only question (p = 0.0", "asked at once (p = 0.");
+    }
+
+    @Test
     void whatHasNoPartnerStandsAlone() {
         SittingComparison nothing = SittingComparison.of(
                 InventedSittings.of(1, InventedResults.result(1), KNOWN),
@@ -59,7 +77,9 @@ class SittingComparisonTest {
     @Test
     void coveringTheHoleRefusesEveryFigureUnlessTheMakerInsists() {
         Conditions covered = InventedSittings.conditions(HoleState.COVERED, StringState.DAMPED, 20, 43, "knob at 4");
-        assertThat(compare(1.02, KNOWN, covered).changes())
+        SittingComparison refused = compare(1.02, KNOWN, covered);
+        assertThat(refused.questions()).isZero();
+        assertThat(refused.changes())
                 .flatExtracting(ResonanceChange::differences)
                 .allMatch(d -> d.verdict() == Verdict.REFUSED);
 

@@ -5,7 +5,6 @@ import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
-import java.util.Locale;
 import java.util.OptionalInt;
 
 /** A difference between groups as a sentence for people. */
@@ -58,7 +57,7 @@ public final class GroupWords {
         return "cannot tell: " + d.subject().words() + " of " + d.second().group() + " less that of "
                 + d.first().group() + " may be anything from " + Figures.interval(e.interval95())
                 + (unit.isEmpty() ? "" : " " + unit) + ", " + against(d) + "; " + corrected(e, questions)
-                + (e.probability() < 0.05 ? " (asked alone p " + probability(e.probability()) + ")" : "")
+                + (e.probability() < 0.05 ? " (asked alone p " + Figures.isProbability(e.probability()) + ")" : "")
                 + further(d.subject().quantity(), e.furtherInEachGroup());
     }
 
@@ -68,20 +67,7 @@ public final class GroupWords {
 
     private static String corrected(Evidence e, int questions) {
         return "after correction for " + questions + " question" + (questions == 1 ? "" : "s") + " asked at once p "
-                + probability(e.adjustedProbability());
-    }
-
-    /**
-     * A probability as people read it.
-     *
-     * @param p 0 to 1
-     * @return such as "= 0.04" or "&lt; 0.001"
-     */
-    public static String probability(double p) {
-        if (p < 0.001) {
-            return "< 0.001";
-        }
-        return "= " + String.format(Locale.ROOT, p < 0.0995 ? "%.2g" : "%.2f", p);
+                + Figures.isProbability(e.adjustedProbability());
     }
 
     private static String further(Quantity quantity, OptionalInt further) {

@@ -2,7 +2,6 @@ package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.Subject;
-import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
 import java.util.Optional;
@@ -89,13 +88,13 @@ public final class TrendWords {
                         .map(i -> "it may be anything from " + Figures.interval(i) + unit(subject) + " a month, ")
                         .orElse("")
                 + corrected(d, history)
-                + (alone < 0.05 ? " (asked alone p " + GroupWords.probability(alone) + ")" : "");
+                + (alone < 0.05 ? " (asked alone p " + Figures.isProbability(alone) + ")" : "");
     }
 
     private static String corrected(Drift d, History history) {
         int n = history.questions();
         return "after correction for " + n + " question" + (n == 1 ? "" : "s") + " asked at once p "
-                + GroupWords.probability(d.adjustedProbability());
+                + Figures.isProbability(d.adjustedProbability());
     }
 
     private static String unit(Subject subject) {

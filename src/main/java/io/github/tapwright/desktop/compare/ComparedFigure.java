@@ -67,6 +67,7 @@ public record ComparedFigure(ResonanceChange change, Difference difference, SetU
     public String verdict() {
         return switch (difference.verdict()) {
             case DIFFERS -> "≠ differs";
+            case DIFFERS_ALONE -> "≈ perhaps";
             case CANNOT_TELL -> "? cannot tell";
             case REFUSED -> "✕ refused";
         };

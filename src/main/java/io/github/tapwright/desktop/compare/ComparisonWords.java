@@ -31,6 +31,11 @@ final class ComparisonWords {
                 lines.add(Sentence.certain(figure.sentence()));
             }
         }
+        for (ComparedFigure figure : figures()) {
+            if (figure.difference().verdict() == Difference.Verdict.DIFFERS_ALONE) {
+                lines.add(Sentence.open(figure.sentence()));
+            }
+        }
         for (ResonanceChange change : compared.comparison().changes()) {
             together(change, Difference.Verdict.CANNOT_TELL, "cannot tell").ifPresent(lines::add);
         }
@@ -84,6 +89,7 @@ final class ComparisonWords {
                 + Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3) + " % of frequency, "
                 + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % of Q and "
                 + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB: "
-                + spread.basis().words() + ".";
+                + spread.basis().words() + ". " + compared.comparison().questions()
+                + " questions were asked at once; a difference counts as certain if it stands all of them considered.";
     }
 }

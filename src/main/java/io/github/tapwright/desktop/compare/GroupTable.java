@@ -4,7 +4,6 @@ import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.group.Evidence;
 import io.github.tapwright.comparison.group.GroupDifference;
 import io.github.tapwright.comparison.group.GroupFigures;
-import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
@@ -79,9 +78,7 @@ final class GroupTable {
     }
 
     private static String probability(GroupDifference d, ToDoubleFunction<Evidence> of) {
-        return d.evidence()
-                .map(e -> GroupWords.probability(of.applyAsDouble(e)).replace("= ", ""))
-                .orElse("–");
+        return d.evidence().map(e -> Figures.probability(of.applyAsDouble(e))).orElse("–");
     }
 
     private static String verdict(GroupDifference d) {

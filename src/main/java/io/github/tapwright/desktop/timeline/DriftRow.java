@@ -1,7 +1,6 @@
 package io.github.tapwright.desktop.timeline;
 
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.comparison.group.GroupWords;
 import io.github.tapwright.comparison.trend.Drift;
 import io.github.tapwright.comparison.trend.HumidityRegression;
 import io.github.tapwright.comparison.trend.Series;
@@ -101,7 +100,7 @@ public record DriftRow(Series series) {
     }
 
     private static String probability(double probability) {
-        return GroupWords.probability(probability).replace("= ", "");
+        return Figures.probability(probability);
     }
 
     private static String line(Drift.Line line) {
