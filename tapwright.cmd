@@ -21,7 +21,7 @@ if errorlevel 1 exit /b 4
 
 chcp 65001 >nul
 if "%~1"=="" (
-    "%JAVA%" -Xmx360m -Dtapwright.home="%HOME_DIR%." -cp "%JAR%" io.github.tapwright.desktop.Launch
+    "%JAVA%" -Xmx320m -Dtapwright.home="%HOME_DIR%." -cp "%JAR%" io.github.tapwright.desktop.Launch
     exit /b
 )
 "%JAVA%" -Xmx512m -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dtapwright.home="%HOME_DIR%." -jar "%JAR%" %*

@@ -36,7 +36,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(
         value = 1,
-        jvmArgsAppend = {"-Dprism.order=sw", "-Djavafx.animation.fullspeed=true", "-Xmx360m"})
+        jvmArgsAppend = {"-Dprism.order=sw", "-Djavafx.animation.fullspeed=true", "-Xmx320m"})
 @Warmup(iterations = 2, time = 3)
 @Measurement(iterations = 5, time = 2)
 public class PanBenchmark {

@@ -2,10 +2,10 @@ package io.github.tapwright.chart;
 
 import io.github.tapwright.chart.FingerboardPicture.Cell;
 import io.github.tapwright.chart.FingerboardPicture.FretMap;
+import io.github.tapwright.statistics.Figures;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.DoubleSummaryStatistics;
-import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYBoxAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -91,8 +91,7 @@ final class FingerboardChart implements Drawing {
     }
 
     private static void label(XYPlot plot, FretMap map, Cell cell, double share) {
-        String figure = String.format(Locale.ROOT, "%." + map.places() + "f", cell.value())
-                .replace('-', '−');
+        String figure = Figures.text(cell.value(), map.places());
         XYTextAnnotation text = new XYTextAnnotation(figure, cell.fret(), cell.string());
         text.setFont(Look.FIGURE);
         text.setPaint(share > DARK ? Look.PAPER : Look.INK);

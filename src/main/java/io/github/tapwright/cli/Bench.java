@@ -11,6 +11,7 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.report.EditShop;
 import io.github.tapwright.report.MakeReport;
@@ -186,6 +187,10 @@ final class Bench {
 
         StudyBench studyBench() {
             return new StudyBench(archive.sittings(), archive.benchStudies(), clock);
+        }
+
+        ComparePlayed comparePlayed() {
+            return new ComparePlayed(archive.sittings());
         }
 
         CompareSittings compareSittings() {

@@ -8,10 +8,13 @@ import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.group.GroupBy;
 import io.github.tapwright.comparison.group.GroupSettings;
 import io.github.tapwright.comparison.group.GroupStudy;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.exchange.ComparisonJson;
 import io.github.tapwright.exchange.GroupStudyJson;
+import io.github.tapwright.exchange.PlayedJson;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.report.picture.PlayedMaps;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,6 +33,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Setting up again moves every figure a little. Measure how far on your bench, with five sittings",
             "of one instrument on one day, and give it with --spread.",
+            "",
+            "Two sittings of notes are compared place by place, two of plucks string by string.",
             "",
             "With --group, leave A and B out: every construction in the archive is compared with every other, each",
             "instrument being the mean over its sittings. --stage goes with it, --spread and --despite do not."
@@ -70,7 +75,10 @@ final class CompareCommand extends ArchiveCommand {
     @Mixin
     private TableOption csv = new TableOption();
 
-    @Option(names = "--plot", paramLabel = "OUT", description = "Write the response curves as .png or .svg.")
+    @Option(
+            names = "--plot",
+            paramLabel = "OUT",
+            description = "Write the response curves, or maps of notes, as .png or .svg.")
     private Optional<Path> plot = Optional.empty();
 
     @Option(
@@ -124,10 +132,29 @@ final class CompareCommand extends ArchiveCommand {
                             : "--stage goes with --group; leave it out");
         }
         CompareSittings compare = open.compareSittings();
-        CompareSittings.Compared compared = compare.compare(
-                sitting(compare, two.get(0)),
-                sitting(compare, two.get(1)),
-                new CompareSittings.Settings(spread, window, despite));
+        SittingId a = sitting(compare, two.get(0));
+        SittingId b = sitting(compare, two.get(1));
+        CompareSittings.Settings settings = new CompareSittings.Settings(spread, window, despite);
+        return open.comparePlayed().takes(a)
+                ? showPlayed(open.comparePlayed().compare(a, b, settings))
+                : showTaps(compare.compare(a, b, settings));
+    }
+
+    private int showPlayed(ComparePlayed.Compared compared) throws IOException {
+        if (json) {
+            terminal().print(PlayedJson.of(compared));
+        } else {
+            new PlayedText(terminal(), bench().clock().getZone()).print(compared);
+        }
+        csv.write(() -> PlayedJson.csv(compared), terminal());
+        if (plot.isPresent()) {
+            new PictureOption.Drawn(PlayedMaps.of(compared.comparison()))
+                    .write(plot.get(), terminal(), "no note was played at the same place in both");
+        }
+        return compared.comparison().questions() == 0 ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+    }
+
+    private int showTaps(CompareSittings.Compared compared) throws IOException {
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {
             terminal().print(ComparisonJson.of(compared));

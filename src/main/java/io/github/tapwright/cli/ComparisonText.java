@@ -34,8 +34,7 @@ final class ComparisonText {
 
     void print(CompareSittings.Compared compared) {
         SittingComparison comparison = compared.comparison();
-        terminal.say("A: %s%nB: %s", label(compared.first()), label(compared.second()));
-        printConditions(comparison.comparability());
+        printHead(compared.first(), compared.second(), comparison.comparability());
         printChanges(comparison, compared.bench());
         printAlone("A", comparison.onlyFirst());
         printAlone("B", comparison.onlySecond());
@@ -55,7 +54,9 @@ final class ComparisonText {
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }
 
-    void printConditions(Comparability comparability) {
+    /** Which two, and whether they may be compared. */
+    void printHead(Sitting first, Sitting second, Comparability comparability) {
+        terminal.say("A: %s%nB: %s", label(first), label(second));
         List<ConditionCheck> troubles = comparability.troubles();
         terminal.say("%nMay they be compared?");
         troubles.forEach(

@@ -22,6 +22,16 @@ public record ShopWindow(double lowestPercent, double highestPercent) {
         }
     }
 
+    /**
+     * Whether air lies outside.
+     *
+     * @param percent relative humidity
+     * @return false at either end
+     */
+    public boolean isOutside(double percent) {
+        return percent < lowestPercent || percent > highestPercent;
+    }
+
     /** Where the air lies. */
     public enum Place {
         /** Within the window, its ends included. */

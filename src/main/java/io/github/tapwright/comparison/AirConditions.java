@@ -90,7 +90,7 @@ final class AirConditions {
     private static ConditionCheck window(Pair<Double> humidity, ShopWindow window) {
         boolean outside = Stream.of(humidity.first(), humidity.second())
                 .flatMap(Optional::stream)
-                .anyMatch(h -> h < window.lowestPercent() || h > window.highestPercent());
+                .anyMatch(window::isOutside);
         String words =
                 "the shop keeps " + figure(window.lowestPercent()) + " to " + figure(window.highestPercent()) + " %";
         return outside
@@ -104,7 +104,7 @@ final class AirConditions {
     }
 
     /** Wood follows the air within hours to days; the furthest way it may have had to go is to the shop's window or to the other sitting. */
-    private static ConditionCheck rest(Pair<Double> hours, Pair<Double> humidity, ShopWindow window) {
+    static ConditionCheck rest(Pair<Double> hours, Pair<Double> humidity, ShopWindow window) {
         String words = hours.words(h -> figure(h) + " h in this air");
         double apart = humidity.known() ? apart(humidity) : 0;
         return Stream.of(

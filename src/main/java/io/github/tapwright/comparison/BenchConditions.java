@@ -90,6 +90,15 @@ final class BenchConditions {
             return ConditionCheck.all(
                     "gain", FINE, "calibrations " + calibrations.words(CalibrationId::toString) + " take it out");
         }
+        if (calibrations.first().isPresent() != calibrations.second().isPresent()) {
+            return ConditionCheck.of(
+                    "gain",
+                    FINE,
+                    FINE,
+                    REFUSED,
+                    "calibrations " + calibrations.words(CalibrationId::toString)
+                            + ": levels re 20 µPa and levels re full scale cannot stand side by side");
+        }
         if (gain.same()) {
             return ConditionCheck.all("gain", FINE, words);
         }

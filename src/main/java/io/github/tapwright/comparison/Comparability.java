@@ -1,5 +1,6 @@
 package io.github.tapwright.comparison;
 
+import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
@@ -9,7 +10,7 @@ import java.util.Optional;
 /**
  * Whether two sittings may be compared, condition by condition, before any number is.
  *
- * <p>The rules are in {@link BodyConditions}, {@link BenchConditions} and {@link AirConditions}. What nobody wrote down counts as
+ * <p>The rules are in {@link BodyConditions}, {@link BenchConditions}, {@link AirConditions} and {@link PlayedConditions}. What nobody wrote down counts as
  * doubtful, never as the same.
  *
  * @param checks one for each condition, in a fixed order
@@ -37,6 +38,23 @@ public record Comparability(List<ConditionCheck> checks, Optional<String> despit
         checks.addAll(BenchConditions.check(first, second));
         checks.addAll(AirConditions.check(
                 first.conditions().air(), second.conditions().air(), bench));
+        return new Comparability(checks, despite);
+    }
+
+    /**
+     * Checks two sittings in which strings were played.
+     *
+     * @param first before
+     * @param second after
+     * @param window the humidity the workshop keeps
+     * @param despite the maker's reason to see refused figures all the same
+     * @return the check list
+     */
+    public static Comparability ofPlayed(Sitting first, Sitting second, ShopWindow window, Optional<String> despite) {
+        List<ConditionCheck> checks = new ArrayList<>();
+        checks.addAll(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
+        checks.addAll(BenchConditions.check(first, second));
+        checks.addAll(PlayedConditions.check(first, second, window));
         return new Comparability(checks, despite);
     }
 

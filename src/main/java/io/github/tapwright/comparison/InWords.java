@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison;
 
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
 import java.util.stream.Collectors;
@@ -47,8 +46,13 @@ public final class InWords {
     private static String size(Difference difference) {
         boolean more = difference.estimate().value() > 0;
         Interval i = difference.interval95();
-        return verb(difference.quantity(), more, amount(difference.estimate())) + " ("
-                + Figures.interval(more ? i : new Interval(-i.upper(), -i.lower())) + ")";
+        return verb(
+                        difference.quantity(),
+                        more,
+                        Figures.size(
+                                difference.estimate().value(),
+                                difference.estimate().halfWidth95()))
+                + " (" + Figures.interval(more ? i : new Interval(-i.upper(), -i.lower())) + ")";
     }
 
     private static String doubt(Difference difference) {
@@ -91,14 +95,6 @@ public final class InWords {
         double percent = 100
                 * Math.abs(difference.estimate().value() / difference.first().value());
         return "; about " + Figures.text(percent, percent < 10 ? 1 : 0) + " %";
-    }
-
-    /** The size alone, to the place its interval is known to. */
-    private static String amount(Estimate difference) {
-        Estimate wide =
-                new Estimate(Math.abs(difference.value()), difference.halfWidth95(), difference.degreesOfFreedom());
-        String text = Figures.text(wide);
-        return text.substring(0, text.indexOf(" ± "));
     }
 
     private static String withUnit(String interval, Quantity quantity) {

@@ -8,7 +8,6 @@ import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -69,7 +68,7 @@ public record SittingComparison(
                 changes.stream().flatMap(c -> c.questions().stream()).toList();
         double[] adjusted = HolmAdjustment.of(
                 questions.stream().mapToDouble(Difference::probability).toArray());
-        Map<Difference, Double> probabilities = new IdentityHashMap<>();
+        IdentityHashMap<Difference, Double> probabilities = new IdentityHashMap<>();
         IntStream.range(0, adjusted.length).forEach(i -> probabilities.put(questions.get(i), adjusted[i]));
         return changes.stream().map(c -> c.adjusted(probabilities::get)).toList();
     }

@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.listening.ListenBlind;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
@@ -113,6 +114,10 @@ public final class OpenDesk implements AutoCloseable {
 
     CompareSittings compareSittings() {
         return new CompareSittings(archive.sittings(), studyBench());
+    }
+
+    ComparePlayed comparePlayed() {
+        return new ComparePlayed(archive.sittings());
     }
 
     CompareGroups compareGroups() {

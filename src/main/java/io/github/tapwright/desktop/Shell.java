@@ -145,6 +145,7 @@ final class Shell implements AutoCloseable {
         CompareModel compare = new CompareModel(
                 desk.listSittings(),
                 desk.compareSittings(),
+                desk.comparePlayed(),
                 settings::window,
                 work,
                 notices,

@@ -42,6 +42,16 @@ public record Fingerboard(
         return FastDecays.judged(earlyDecayTimesSeconds(notes));
     }
 
+    /**
+     * Whether a place has neighbours enough to tell whether it dies away fast.
+     *
+     * @param place string and fret
+     * @return false if it was not played, has no early decay, or too few neighbours have
+     */
+    public boolean wasJudged(Fret place) {
+        return FastDecays.canBeJudged(place, earlyDecayTimesSeconds(notes));
+    }
+
     /** The early decay is what a wolf or dead note loses first; a place played twice counts with its longer one. */
     static Map<Fret, Double> earlyDecayTimesSeconds(List<Note> notes) {
         Map<Fret, Double> times = new HashMap<>();

@@ -74,8 +74,30 @@ public final class Figures {
      * @return such as "+3.1 ± 1.2"
      */
     public static String difference(Estimate difference) {
-        Estimate wide = new Estimate(difference.value(), difference.halfWidth95(), difference.degreesOfFreedom());
-        return signed(difference.value(), text(wide));
+        return difference(difference.value(), difference.halfWidth95());
+    }
+
+    /**
+     * A difference with half the width of an interval, to the place of the second digit of that half.
+     *
+     * @param difference finite
+     * @param halfWidth not negative
+     * @return such as "+3.1 ± 1.2"
+     */
+    public static String difference(double difference, double halfWidth) {
+        return signed(difference, text(Estimate.of(difference, halfWidth)));
+    }
+
+    /**
+     * How great a difference is, to the place its interval is known to.
+     *
+     * @param difference finite
+     * @param halfWidth half the width of its interval, not negative
+     * @return such as "3.1", without a sign
+     */
+    public static String size(double difference, double halfWidth) {
+        String text = text(Estimate.of(Math.abs(difference), halfWidth));
+        return text.substring(0, text.indexOf(" ± "));
     }
 
     /**

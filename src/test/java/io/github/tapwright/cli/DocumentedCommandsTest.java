@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -54,7 +55,11 @@ class DocumentedCommandsTest {
             })
     void everyCommandDoesWhatItSays(String document) throws IOException {
         SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);
-        for (String name : List.of("a2", "neck", "ours", "theirs")) {
+        double[][] neck = IntStream.rangeClosed(0, 4)
+                .mapToObj(fret -> PlayedRun.note(110 * Math.pow(2, fret / 12.0), 3, 1, fret))
+                .toArray(double[][]::new);
+        PlayedRun.write(folder.resolve("neck.wav"), neck);
+        for (String name : List.of("a2", "ours", "theirs")) {
             WavWriter.write(
                     folder.resolve(name + ".wav"),
                     StringNote.plain(110, 1e-5, 2, 3).recording(44_100, Chance.seeded(name.hashCode())),

@@ -12,7 +12,7 @@ import javafx.scene.input.KeyCode;
  * A long session in a hurry: goes round all screens again and again, opens sittings, changes light, and prints after each
  * round how much memory the whole program holds. Run by hand on an archive that holds something, in a window nobody sees:
  *
- * <p>{@code xvfb-run -a -s "-screen 0 1280x720x24" java -Xmx360m -Dprism.order=sw -cp …
+ * <p>{@code xvfb-run -a -s "-screen 0 1280x720x24" java -Xmx320m -Dprism.order=sw -cp …
  * io.github.tapwright.desktop.DeskSession ARCHIVE MINUTES}
  */
 final class DeskSession {

@@ -4,6 +4,7 @@ import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
@@ -27,6 +28,7 @@ import io.github.tapwright.report.EditShop;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.Microphone;
@@ -39,6 +41,8 @@ import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.synthesis.Chance;
+import io.github.tapwright.synthesis.FingerboardRun;
 import io.github.tapwright.synthesis.TapScene;
 import io.github.tapwright.synthesis.TrueMode;
 import io.github.tapwright.tap.TapSettings;
@@ -146,6 +150,21 @@ public final class TestDesk implements AutoCloseable {
                         Progress.SILENT);
     }
 
+    /** Keeps a sitting of a run of notes. */
+    public Sitting notes(ShopNumber of, FingerboardRun run) throws IOException {
+        Path file = folder.resolve("run-" + ++files + ".wav");
+        WavWriter.write(file, run.recording(48_000, Chance.seeded(files)), WavSamples.INT_24);
+        return desk.addSitting()
+                .add(
+                        new SittingRequest(
+                                of,
+                                Optional.empty(),
+                                Conditions.UNKNOWN,
+                                List.of(file),
+                                new Procedure.NoteRun(Fingerboard.Settings.STANDARD)),
+                        Progress.SILENT);
+    }
+
     public Work work() {
         return new DirectWork(notices);
     }
@@ -190,6 +209,10 @@ public final class TestDesk implements AutoCloseable {
 
     public ReanalyseSitting reanalyseSitting() {
         return desk.reanalyseSitting();
+    }
+
+    public ComparePlayed comparePlayed() {
+        return desk.comparePlayed();
     }
 
     public CompareSittings compareSittings() {

@@ -2,7 +2,6 @@ package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.comparison.HearingThreshold;
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
 import java.util.OptionalInt;
@@ -37,7 +36,8 @@ public final class GroupWords {
         boolean more = e.difference().value() > 0;
         Interval i = e.interval95();
         Interval size = more ? i : new Interval(-i.upper(), -i.lower());
-        return d.second().group() + " have " + what(d, amount(e.difference()), more) + " ("
+        return d.second().group() + " have "
+                + what(d, Figures.size(e.difference().value(), e.difference().halfWidth95()), more) + " ("
                 + Figures.interval(size) + ") than " + d.first().group() + ", " + against(d) + "; "
                 + corrected(e, questions);
     }
@@ -92,13 +92,5 @@ public final class GroupWords {
         return quantity == Quantity.LEVEL
                 ? Figures.plain(size) + " dB"
                 : Figures.plain(Math.round(1000 * size) / 10.0) + " %";
-    }
-
-    /** The size alone, to the place its interval is known to. */
-    private static String amount(Estimate difference) {
-        Estimate wide =
-                new Estimate(Math.abs(difference.value()), difference.halfWidth95(), difference.degreesOfFreedom());
-        String text = Figures.text(wide);
-        return text.substring(0, text.indexOf(" ± "));
     }
 }

@@ -107,9 +107,7 @@ final class Doubts {
     }
 
     private static boolean outside(Air air, ShopWindow window) {
-        return air.relativeHumidityPercent()
-                .filter(h -> h < window.lowestPercent() || h > window.highestPercent())
-                .isPresent();
+        return air.relativeHumidityPercent().filter(window::isOutside).isPresent();
     }
 
     private static boolean freshStrings(SittingOutline sitting, ZoneId zone) {

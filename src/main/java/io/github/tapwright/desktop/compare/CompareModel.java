@@ -1,20 +1,21 @@
 package io.github.tapwright.desktop.compare;
 
+import io.github.tapwright.chart.ChartFile;
+import io.github.tapwright.chart.Picture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.report.ReportSubject;
-import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import java.nio.file.Path;
@@ -31,11 +32,12 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Two sittings of taps, and what may be said of how they differ. */
+/** Two sittings of the same kind, and what may be said of how they differ. */
 public final class CompareModel {
 
     private final ListSittings listSittings;
     private final CompareSittings compareSittings;
+    private final ComparePlayed comparePlayed;
     private final Supplier<ShopWindow> window;
     private final Work work;
     private final Notices notices;
@@ -44,8 +46,7 @@ public final class CompareModel {
     private final ObjectProperty<Optional<Side>> first = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<Side>> second = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> despite = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<CompareSittings.Compared>> result =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Answer>> result = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean swapping;
     private volatile Optional<Question> wanted = Optional.empty();
 
@@ -56,7 +57,8 @@ public final class CompareModel {
      * Nothing compared yet.
      *
      * @param listSittings lists what can be compared
-     * @param compareSittings compares
+     * @param compareSittings compares sittings of taps
+     * @param comparePlayed compares sittings of notes or plucks
      * @param window the humidity the shop is held at
      * @param work does what takes long
      * @param notices takes what the maker should know
@@ -65,12 +67,14 @@ public final class CompareModel {
     public CompareModel(
             ListSittings listSittings,
             CompareSittings compareSittings,
+            ComparePlayed comparePlayed,
             Supplier<ShopWindow> window,
             Work work,
             Notices notices,
             ZoneId zone) {
         this.listSittings = listSittings;
         this.compareSittings = compareSittings;
+        this.comparePlayed = comparePlayed;
         this.window = window;
         this.work = work;
         this.notices = notices;
@@ -80,7 +84,7 @@ public final class CompareModel {
     }
 
     /**
-     * What can be compared: the latest taps of each instrument, then every sitting of taps.
+     * What can be compared: the latest taps of each instrument, then every sitting.
      *
      * @return the choices
      */
@@ -120,7 +124,7 @@ public final class CompareModel {
      *
      * @return empty while nothing is compared
      */
-    public ReadOnlyObjectProperty<Optional<CompareSittings.Compared>> result() {
+    public ReadOnlyObjectProperty<Optional<Answer>> result() {
         return result.getReadOnlyProperty();
     }
 
@@ -133,23 +137,29 @@ public final class CompareModel {
     }
 
     private List<Side> list() {
-        List<SittingSummary> taps = listSittings.all().stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+        List<SittingSummary> all = listSittings.all().stream()
                 .sorted(Comparator.comparing(
                                 (SittingSummary s) -> s.instrument().text())
                         .thenComparing(s -> s.takenAt().instant()))
                 .toList();
-        Stream<Side> latest = taps.stream()
-                .filter(s -> !s.loaded())
+        Stream<Side> latest = all.stream()
+                .filter(s -> isOfTaps(s) && !s.loaded())
                 .map(SittingSummary::instrument)
                 .distinct()
                 .map(Side::latestOf);
-        return Stream.concat(latest, taps.stream().map(this::side)).toList();
+        return Stream.concat(latest, all.stream().map(this::side)).toList();
+    }
+
+    private static boolean isOfTaps(SittingSummary sitting) {
+        return sitting.procedure().equals(Procedure.BodyTaps.KEY);
     }
 
     private Side side(SittingSummary sitting) {
         return new Side(
-                sitting.instrument(), Optional.of(sitting.id()), title.of(sitting) + " (sitting " + sitting.id() + ")");
+                sitting.instrument(),
+                Optional.of(sitting.id()),
+                title.of(sitting) + " (sitting " + sitting.id()
+                        + (isOfTaps(sitting) ? ")" : ", " + sitting.procedure() + ")"));
     }
 
     /** Turns the two about. */
@@ -205,15 +215,19 @@ public final class CompareModel {
      * Nothing to a question that was overtaken by another, as when someone walks down a list of choices, nor where an
      * instrument's latest sitting is set against itself.
      */
-    private Optional<CompareSittings.Compared> answer(Question question) {
+    private Optional<Answer> answer(Question question) {
         if (!wanted.equals(Optional.of(question))) {
             return Optional.empty();
         }
         SittingId a = id(question.first());
         SittingId b = id(question.second());
-        return a.equals(b)
-                ? Optional.empty()
-                : Optional.of(compareSittings.compare(a, b, settings(question.despite())));
+        return a.equals(b) ? Optional.empty() : Optional.of(answer(a, b, settings(question.despite())));
+    }
+
+    private Answer answer(SittingId a, SittingId b, CompareSittings.Settings settings) {
+        return comparePlayed.takes(a)
+                ? new Answer.OfPlayed(comparePlayed.compare(a, b, settings))
+                : new Answer.OfTaps(compareSittings.compare(a, b, settings));
     }
 
     private Optional<Question> asked() {
@@ -236,7 +250,7 @@ public final class CompareModel {
      */
     public List<ConditionCheck> conditions() {
         return result.get()
-                .map(r -> r.comparison().comparability().checks().stream()
+                .map(r -> r.comparability().checks().stream()
                         .sorted(Comparator.comparing(ConditionCheck::worst).reversed())
                         .toList())
                 .orElse(List.of());
@@ -252,12 +266,12 @@ public final class CompareModel {
     }
 
     /**
-     * The figures of every resonance found in both.
+     * The figures of everything found in both.
      *
-     * @return in order of frequency
+     * @return rows of a table
      */
     public List<ComparedFigure> figures() {
-        return result.get().map(r -> new ComparisonWords(r).figures()).orElse(List.of());
+        return result.get().map(Answer::figures).orElse(List.of());
     }
 
     /**
@@ -266,41 +280,42 @@ public final class CompareModel {
      * @return none while nothing is compared
      */
     public List<Sentence> sentences() {
-        return result.get().map(r -> new ComparisonWords(r).sentences()).orElse(List.of());
+        return result.get().map(Answer::sentences).orElse(List.of());
     }
 
     /**
      * Both curves, the first on top.
      *
-     * @return none while nothing is compared
+     * @return none while nothing is compared, and where nothing was tapped
      */
     public List<Trace> traces() {
-        return result.get()
-                .map(r -> Stream.of(trace("A: ", r.first()), trace("B: ", r.second()))
-                        .flatMap(Optional::stream)
-                        .toList())
-                .orElse(List.of());
+        return result.get().map(r -> r.traces(title)).orElse(List.of());
     }
 
-    private Optional<Trace> trace(String side, Sitting of) {
-        return of.latest()
-                .taps()
-                .flatMap(t -> t.curve())
-                .map(curve -> new Trace(side + title.of(of), curve, CurvePicture.marks(of)));
+    /**
+     * Maps of where two runs of notes differ.
+     *
+     * @return empty for anything else
+     */
+    public Optional<? extends Picture> maps() {
+        return result.get().filter(Answer.OfPlayed.class::isInstance).flatMap(r -> r.picture(title));
     }
 
     /**
      * What a report of this comparison is about: the second sitting, set against the first, with the reason there is.
      *
-     * @return empty while nothing is compared
+     * @return empty while nothing is compared, and for notes and plucks, which the maker is told
      */
     public Optional<ReportSubject> subject() {
-        return result.get()
-                .map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
+        Optional<Answer> taps = result.get().filter(Answer.OfTaps.class::isInstance);
+        if (result.get().isPresent() && taps.isEmpty()) {
+            notices.trouble("Reports compare sittings of taps; save the picture, or make a report of each sitting");
+        }
+        return taps.map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
     }
 
     /**
-     * Writes both curves as a picture.
+     * Writes the curves or the maps as a picture.
      *
      * @param file ends in ".png" or ".svg"
      */
@@ -311,14 +326,17 @@ public final class CompareModel {
                         () -> notices.trouble("There is nothing to save: choose two sittings first"));
     }
 
-    private void savePicture(CompareSittings.Compared compared, Path file) {
-        CurvePicture picture = new CurvePicture("Response to taps, two sittings");
-        despite.get().ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
-        picture.add("A: " + title.of(compared.first()), compared.first());
-        picture.add("B: " + title.of(compared.second()), compared.second());
+    private void savePicture(Answer answer, Path file) {
+        Optional<? extends Picture> picture = answer.picture(title);
+        if (picture.isEmpty()) {
+            notices.trouble("No picture written, because there is nothing to draw");
+            return;
+        }
         work.start(
-                new Job<>("Writing " + file.getFileName(), progress -> picture.write(file)),
-                written -> notices.say(
-                        written ? "Wrote " + file : "No picture written, because there is no curve to draw"));
+                new Job<>("Writing " + file.getFileName(), progress -> {
+                    ChartFile.write(picture.get(), file);
+                    return file;
+                }),
+                written -> notices.say("Wrote " + written));
     }
 }

@@ -1,29 +1,49 @@
 package io.github.tapwright.desktop.compare;
 
 import io.github.tapwright.comparison.Difference;
+import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.played.OnString;
+import io.github.tapwright.comparison.played.PlayedChange;
+import io.github.tapwright.comparison.played.PlayedQuantity;
+import io.github.tapwright.comparison.played.PlayedWords;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
+import java.util.Optional;
 
 /**
- * One figure of one resonance in both sittings, as the table shows it.
+ * One figure in both sittings, as the table shows it.
  *
- * @param change of which resonance
- * @param difference the figure
- * @param spread how far setting up again moves it
+ * @param what a resonance or a string
+ * @param quantity with its unit
+ * @param first in A
+ * @param second in B
+ * @param change95 second less first with half the 95 % interval, or that it is refused
+ * @param told what one may say; empty for a single string, of which nobody asked
+ * @param sentence the same in plain words
  */
-public record ComparedFigure(ResonanceChange change, Difference difference, SetUpSpread spread) {
+public record ComparedFigure(
+        String what,
+        String quantity,
+        String first,
+        String second,
+        String change95,
+        Optional<Verdict> told,
+        String sentence) {
 
-    /**
-     * What the resonance is called.
-     *
-     * @return its name, or where it lies
-     */
-    public String resonance() {
-        return name(change);
+    static ComparedFigure of(ResonanceChange change, Difference difference, SetUpSpread spread) {
+        Quantity quantity = difference.quantity();
+        return new ComparedFigure(
+                name(change),
+                quantity.words() + (quantity.unit().isEmpty() ? "" : " (" + quantity.unit() + ")"),
+                figure(quantity, difference.first()),
+                figure(quantity, difference.second()),
+                difference.shown() ? Figures.difference(difference.estimate()) : "refused",
+                Optional.of(difference.verdict()),
+                InWords.sentence(name(change), difference, spread));
     }
 
     static String name(ResonanceChange change) {
@@ -32,53 +52,59 @@ public record ComparedFigure(ResonanceChange change, Difference difference, SetU
                         + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
     }
 
-    String quantity() {
-        Quantity quantity = difference.quantity();
-        return quantity.words() + (quantity.unit().isEmpty() ? "" : " (" + quantity.unit() + ")");
-    }
-
-    String first() {
-        return figure(difference.first());
-    }
-
-    String second() {
-        return figure(difference.second());
-    }
-
     /** No finer than anyone reads a figure, however sharp the fit. */
-    private String figure(Estimate estimate) {
-        return Figures.text(estimate, difference.quantity() == Quantity.DECAY_TIME ? 3 : 2);
+    private static String figure(Quantity quantity, Estimate estimate) {
+        return Figures.text(estimate, quantity == Quantity.DECAY_TIME ? 3 : 2);
     }
 
-    /**
-     * Second less first, in the air of the first, with half the 95 % interval.
-     *
-     * @return the figure, or that it is refused
-     */
-    public String change95() {
-        return difference.shown() ? Figures.difference(difference.estimate()) : "refused";
+    static ComparedFigure of(PlayedChange change, SetUpSpread spread) {
+        return new ComparedFigure(
+                "all strings",
+                quantity(change),
+                "",
+                "",
+                change95(change, change.estimate()),
+                Optional.of(change.verdict()).filter(v -> change.quantity() != PlayedQuantity.PITCH),
+                PlayedWords.sentence(change, spread));
+    }
+
+    static ComparedFigure of(PlayedChange change, OnString string) {
+        int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
+        return new ComparedFigure(
+                "string " + string.string(),
+                quantity(change),
+                Figures.text(string.first(), places),
+                Figures.text(string.second(), places),
+                change95(change, string.difference()),
+                Optional.empty(),
+                string.firstCount() + " in A and " + string.secondCount()
+                        + " in B; the interval is of what was played on these days, setting up and playing again not in it");
+    }
+
+    private static String quantity(PlayedChange change) {
+        return change.quantity().words() + " (" + change.quantity().unit() + ")";
+    }
+
+    private static String change95(PlayedChange change, Optional<Estimate> difference) {
+        return change.shown()
+                ? difference
+                        .map(d -> PlayedWords.difference(change.quantity(), d))
+                        .orElse("–")
+                : "refused";
     }
 
     /**
      * The verdict, with a sign of its own.
      *
-     * @return a sign and words
+     * @return a sign and words; empty for a single string
      */
     public String verdict() {
-        return switch (difference.verdict()) {
-            case DIFFERS -> "≠ differs";
-            case DIFFERS_ALONE -> "≈ perhaps";
-            case CANNOT_TELL -> "? cannot tell";
-            case REFUSED -> "✕ refused";
-        };
-    }
-
-    /**
-     * The verdict in a plain sentence.
-     *
-     * @return what differs by how much, or that it cannot be told
-     */
-    public String sentence() {
-        return InWords.sentence(resonance(), difference, spread);
+        return told.map(v -> switch (v) {
+                    case DIFFERS -> "≠ differs";
+                    case DIFFERS_ALONE -> "≈ perhaps";
+                    case CANNOT_TELL -> "? cannot tell";
+                    case REFUSED -> "✕ refused";
+                })
+                .orElse("");
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Says a comparison in sentences: what differs first, then what cannot be told, then what only one side has. */
 final class ComparisonWords {
@@ -26,16 +27,12 @@ final class ComparisonWords {
         if (compared.comparison().changes().isEmpty()) {
             lines.add(Sentence.open("No resonance of A could be found again in B."));
         }
-        for (ComparedFigure figure : figures()) {
-            if (figure.difference().verdict() == Difference.Verdict.DIFFERS) {
-                lines.add(Sentence.certain(figure.sentence()));
-            }
-        }
-        for (ComparedFigure figure : figures()) {
-            if (figure.difference().verdict() == Difference.Verdict.DIFFERS_ALONE) {
-                lines.add(Sentence.open(figure.sentence()));
-            }
-        }
+        figures(Difference.Verdict.DIFFERS)
+                .map(f -> Sentence.certain(f.sentence()))
+                .forEach(lines::add);
+        figures(Difference.Verdict.DIFFERS_ALONE)
+                .map(f -> Sentence.open(f.sentence()))
+                .forEach(lines::add);
         for (ResonanceChange change : compared.comparison().changes()) {
             together(change, Difference.Verdict.CANNOT_TELL, "cannot tell").ifPresent(lines::add);
         }
@@ -49,10 +46,14 @@ final class ComparisonWords {
         return lines;
     }
 
+    private Stream<ComparedFigure> figures(Difference.Verdict told) {
+        return figures().stream().filter(f -> f.told().equals(Optional.of(told)));
+    }
+
     List<ComparedFigure> figures() {
         return compared.comparison().changes().stream()
                 .flatMap(c -> c.differences().stream()
-                        .map(d -> new ComparedFigure(c, d, compared.bench().spread())))
+                        .map(d -> ComparedFigure.of(c, d, compared.bench().spread())))
                 .toList();
     }
 

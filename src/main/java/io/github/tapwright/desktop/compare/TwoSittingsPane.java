@@ -5,6 +5,7 @@ import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.part.PictureChooser;
 import io.github.tapwright.desktop.part.Sentences;
 import io.github.tapwright.desktop.plot.CurvePane;
+import io.github.tapwright.desktop.plot.PicturePane;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Two sittings: the conditions on top, the figures and words to the left, the curves to the right. */
@@ -35,6 +37,7 @@ final class TwoSittingsPane {
     private final Sentences words = new Sentences("The comparison in words");
     private final Sentences chosen = new Sentences("The chosen figure in words");
     private final CurvePane curves;
+    private final PicturePane maps;
     private final VBox node = new VBox(8);
 
     TwoSittingsPane(CompareModel model, SettingsModel settings, CompareView.Ways ways) {
@@ -45,7 +48,11 @@ final class TwoSittingsPane {
         this.conditions = new ConditionList(model);
         this.figures = table();
         this.curves = new CurvePane(settings.light(), settings.a4Hz());
-        SplitPane split = new SplitPane(left(), curves);
+        this.maps = new PicturePane("Maps of where two runs of notes differ", settings.light());
+        ScrollPane scrolled = new ScrollPane(maps);
+        scrolled.setFitToWidth(true);
+        scrolled.visibleProperty().bind(curves.visibleProperty().not());
+        SplitPane split = new SplitPane(left(), new StackPane(curves, scrolled));
         split.setDividerPositions(0.6);
         VBox.setVgrow(split, Priority.ALWAYS);
         node.getChildren().setAll(choosers(), top(), split);
@@ -77,7 +84,7 @@ final class TwoSittingsPane {
                 a,
                 b,
                 Parts.button("S_wap", "Turns the two about", model::swap),
-                Parts.button("Save _picture…", "Writes both curves as PNG or SVG", this::savePicture),
+                Parts.button("Save _picture…", "Writes the curves or maps as PNG or SVG", this::savePicture),
                 Parts.button(
                         "_Report…",
                         "Makes a report of this comparison",
@@ -114,9 +121,9 @@ final class TwoSittingsPane {
 
     private TableView<ComparedFigure> table() {
         TableView<ComparedFigure> table = Parts.table(
-                "Differences of every resonance found in both",
-                "Choose two different sittings of taps above; or two instruments, then their latest are compared.",
-                Parts.column("Resonance", 96, false, ComparedFigure::resonance),
+                "Differences of everything found in both",
+                "Choose two different sittings of one kind above; or two instruments, then their latest taps are compared.",
+                Parts.column("What", 96, false, ComparedFigure::what),
                 Parts.column("Figure", 118, false, ComparedFigure::quantity),
                 Parts.column("A", 116, true, ComparedFigure::first),
                 Parts.column("B", 116, true, ComparedFigure::second),
@@ -130,7 +137,7 @@ final class TwoSittingsPane {
     }
 
     private void savePicture() {
-        PictureChooser.ask(node, "Save the curves", "comparison.png").ifPresent(model::savePicture);
+        PictureChooser.ask(node, "Save the picture", "comparison.png").ifPresent(model::savePicture);
     }
 
     private void show() {
@@ -138,6 +145,8 @@ final class TwoSittingsPane {
         figures.setItems(FXCollections.observableArrayList(model.figures()));
         figures.getSelectionModel().selectFirst();
         words.show(model.sentences());
+        curves.setVisible(model.maps().isEmpty());
         curves.show(model.traces());
+        maps.show(model.maps());
     }
 }

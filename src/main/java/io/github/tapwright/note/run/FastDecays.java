@@ -52,8 +52,16 @@ public final class FastDecays {
                 .count();
     }
 
-    private static boolean canBeJudged(Fret place, Map<Fret, Double> times) {
-        return neighbours(place, times).size() >= FEWEST_NEIGHBOURS;
+    /**
+     * Whether a note can be judged at all.
+     *
+     * @param place where
+     * @param decayTimesSeconds as for {@link #in}
+     * @return true if it has a decay time and four neighbours or more
+     */
+    public static boolean canBeJudged(Fret place, Map<Fret, Double> decayTimesSeconds) {
+        return decayTimesSeconds.containsKey(place)
+                && neighbours(place, decayTimesSeconds).size() >= FEWEST_NEIGHBOURS;
     }
 
     private static List<Entry<Fret, Double>> neighbours(Fret place, Map<Fret, Double> times) {

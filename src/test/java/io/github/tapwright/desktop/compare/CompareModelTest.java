@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
 
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.Difference.Verdict;
@@ -55,7 +56,13 @@ class CompareModelTest {
     void fresh() {
         desk.notices().dismiss();
         model = new CompareModel(
-                desk.listSittings(), desk.compareSittings(), () -> window, desk.work(), desk.notices(), ZoneOffset.UTC);
+                desk.listSittings(),
+                desk.compareSittings(),
+                desk.comparePlayed(),
+                () -> window,
+                desk.work(),
+                desk.notices(),
+                ZoneOffset.UTC);
         model.refresh();
     }
 
@@ -93,10 +100,8 @@ class CompareModelTest {
 
         assertThat(model.figures())
                 .filteredOn(f -> f.quantity().equals("frequency (Hz)"))
-                .extracting(ComparedFigure::resonance, ComparedFigure::verdict)
-                .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("main air", "? cannot tell"),
-                        org.assertj.core.groups.Tuple.tuple("main top", "≠ differs"));
+                .extracting(ComparedFigure::what, ComparedFigure::verdict)
+                .containsExactly(tuple("main air", "? cannot tell"), tuple("main top", "≠ differs"));
         assertThat(model.sentences().get(0).words()).startsWith("main top is ").contains("Hz higher");
         assertThat(model.traces()).hasSize(2);
         assertThat(model.refuses()).isFalse();
@@ -127,7 +132,7 @@ class CompareModelTest {
         choose(before, covered);
         assertThat(model.conditions().get(0).worst()).isEqualTo(Grade.REFUSED);
         assertThat(model.refuses()).isTrue();
-        assertThat(model.figures()).allMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+        assertThat(model.figures()).allMatch(f -> f.told().equals(Optional.of(Verdict.REFUSED)));
         assertThat(model.figures()).allMatch(f -> f.change95().equals("refused"));
 
         model.compareDespite("  ");
@@ -136,7 +141,7 @@ class CompareModelTest {
 
         model.compareDespite("I want to see the hole's share");
         assertThat(model.despite().get()).contains("I want to see the hole's share");
-        assertThat(model.figures()).noneMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+        assertThat(model.figures()).noneMatch(f -> f.told().equals(Optional.of(Verdict.REFUSED)));
         assertThat(model.subject())
                 .hasValueSatisfying(
                         s -> assertThat(((ReportSubject.OfTwo) s).settings().despite())
@@ -144,7 +149,7 @@ class CompareModelTest {
 
         desk.notices().undo();
         assertThat(model.despite().get()).isEmpty();
-        assertThat(model.figures()).allMatch(f -> f.difference().verdict() == Verdict.REFUSED);
+        assertThat(model.figures()).allMatch(f -> f.told().equals(Optional.of(Verdict.REFUSED)));
     }
 
     @Test

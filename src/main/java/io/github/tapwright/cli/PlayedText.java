@@ -1,0 +1,85 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.played.ComparePlayed;
+import io.github.tapwright.comparison.played.FastNote;
+import io.github.tapwright.comparison.played.OnString;
+import io.github.tapwright.comparison.played.PlayedChange;
+import io.github.tapwright.comparison.played.PlayedComparison;
+import io.github.tapwright.comparison.played.PlayedWords;
+import io.github.tapwright.statistics.Figures;
+import java.time.ZoneId;
+
+/** Notes or plucks of two sittings, for people: conditions, string by string, over all strings, dead notes, words. */
+final class PlayedText {
+
+    private static final String NONE = "–";
+
+    private final Terminal terminal;
+    private final ComparisonText head;
+
+    PlayedText(Terminal terminal, ZoneId zone) {
+        this.terminal = terminal;
+        this.head = new ComparisonText(terminal, zone);
+    }
+
+    void print(ComparePlayed.Compared compared) {
+        PlayedComparison comparison = compared.comparison();
+        head.printHead(compared.first(), compared.second(), comparison.comparability());
+        if (comparison.changes().stream().allMatch(c -> c.strings().isEmpty())) {
+            terminal.say("%nNothing was played at the same place in both.");
+            return;
+        }
+        terminal.say("%nB minus A, ± half the 95 %% interval of what was played; decay times in per cent of A's");
+        comparison.changes().stream().filter(c -> !c.strings().isEmpty()).forEach(this::printStrings);
+        printWords(comparison, compared.spread());
+        printFast(comparison);
+    }
+
+    private void printStrings(PlayedChange change) {
+        int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
+        terminal.say("%n%s (%s)", change.quantity().words(), change.quantity().unit());
+        Table table = new Table("string", "in A", "in B", "mean of A", "mean of B", "B minus A");
+        for (OnString s : change.strings()) {
+            table.add(
+                    Integer.toString(s.string()),
+                    Integer.toString(s.firstCount()),
+                    Integer.toString(s.secondCount()),
+                    Figures.text(s.first(), places),
+                    Figures.text(s.second(), places),
+                    difference(change, s));
+        }
+        table.lines().forEach(terminal.out()::println);
+    }
+
+    private static String difference(PlayedChange change, OnString string) {
+        if (!change.shown()) {
+            return "refused";
+        }
+        return string.difference()
+                .map(d -> PlayedWords.difference(change.quantity(), d))
+                .orElse(NONE);
+    }
+
+    private void printWords(PlayedComparison comparison, SetUpSpread spread) {
+        terminal.say(
+                "%nIn words, over all strings, setting up and playing again included: that moves decay times by %s %%",
+                percent(spread));
+        terminal.say(
+                "and levels by %s dB (%s).",
+                Figures.plain(spread.levelDb()), spread.basis().words());
+        comparison.changes().forEach(c -> terminal.say("  - %s", PlayedWords.sentence(c, spread)));
+    }
+
+    private static String percent(SetUpSpread spread) {
+        return Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2);
+    }
+
+    private void printFast(PlayedComparison comparison) {
+        if (!comparison.fastNotes().isEmpty()) {
+            terminal.say("%nNotes that die away much faster than their neighbours");
+            comparison.fastNotes().stream().map(FastNote::words).forEach(w -> terminal.say("  - %s", w));
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package io.github.tapwright.comparison.played;
+
+import io.github.tapwright.comparison.Audibility;
+import io.github.tapwright.comparison.Comparability;
+import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.HearingThreshold;
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Interval;
+import io.github.tapwright.statistics.StudentProbability;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One quantity of what was played in two sittings, string by string and over all strings.
+ *
+ * <p>Over all strings: the mean of the strings' differences, each weighing the same, with u² = u²(notes or plucks) + 2·s² for the spread s of
+ * setting up and playing again ([GUM], 5.1.2). For ratios s is the share itself, which for a few per cent is the spread of the logarithm.
+ *
+ * @param quantity what is compared
+ * @param strings one for each string both sittings have
+ * @param places one for each place both runs have; none for plucks
+ * @param overall over all strings, on the scale of comparison; empty where too little was played, and for pitch
+ * @param grade what the conditions do to it
+ * @param shown whether figures may be shown
+ * @param adjustedProbability of a difference so great by chance alone, made larger for all questions asked at once; 1 where there is none
+ */
+public record PlayedChange(
+        PlayedQuantity quantity,
+        List<OnString> strings,
+        List<AtPlace> places,
+        Optional<UncertaintyBudget> overall,
+        Grade grade,
+        boolean shown,
+        double adjustedProbability) {
+
+    private static final double SIGNIFICANT = 0.05;
+
+    /** Keeps copies of the lists. */
+    public PlayedChange {
+        strings = List.copyOf(strings);
+        places = List.copyOf(places);
+    }
+
+    static PlayedChange of(
+            PlayedQuantity quantity,
+            List<OnString> strings,
+            List<AtPlace> places,
+            Optional<Estimate> played,
+            SetUpSpread spread,
+            Comparability comparability) {
+        Optional<UncertaintyBudget> overall = quantity == PlayedQuantity.PITCH
+                ? Optional.empty()
+                : played.map(p -> new UncertaintyBudget(
+                        p.value(),
+                        List.of(
+                                new Component("notes or plucks of these days", p, 1),
+                                new Component("setting up and playing again, A and B", again(quantity, spread), 1)),
+                        List.of()));
+        return new PlayedChange(
+                quantity,
+                strings,
+                places,
+                overall,
+                comparability.grade(quantity.kind()),
+                comparability.shows(quantity.kind()),
+                overall.map(b -> StudentProbability.twoSided(b.combined())).orElse(1.0));
+    }
+
+    private static Estimate again(PlayedQuantity quantity, SetUpSpread spread) {
+        return spread.of(quantity.kind(), 1).times(Math.sqrt(2));
+    }
+
+    PlayedChange adjusted(double probability) {
+        return new PlayedChange(quantity, strings, places, overall, grade, shown, probability);
+    }
+
+    /** Whether it is a question with an answer. */
+    boolean isAsked() {
+        return shown && overall.isPresent();
+    }
+
+    /**
+     * Over all strings.
+     *
+     * @return second less first on the scale of comparison, setting up and playing again included; empty as {@link #overall}
+     */
+    public Optional<Estimate> estimate() {
+        return overall.map(UncertaintyBudget::combined);
+    }
+
+    /**
+     * Over all strings, in the quantity's unit.
+     *
+     * @return where the true difference lies, 19 times of 20
+     */
+    public Optional<Interval> interval95() {
+        return estimate().map(e -> quantity.inUnit(e.interval95()));
+    }
+
+    /**
+     * How often chance alone brings so great a difference, this question asked alone.
+     *
+     * @return two-sided, 0 to 1; 1 where there is none
+     */
+    public double probability() {
+        return estimate().map(StudentProbability::twoSided).orElse(1.0);
+    }
+
+    /**
+     * What one may say of it.
+     *
+     * @return the verdict
+     */
+    public Verdict verdict() {
+        if (!shown) {
+            return Verdict.REFUSED;
+        }
+        if (estimate().filter(Estimate::differsFromZero).isEmpty()) {
+            return Verdict.CANNOT_TELL;
+        }
+        return adjustedProbability < SIGNIFICANT ? Verdict.DIFFERS : Verdict.DIFFERS_ALONE;
+    }
+
+    /**
+     * Whether people are likely to hear it.
+     *
+     * @return by the whole 95 % interval; empty where there is none
+     */
+    public Optional<Audibility> audibility() {
+        double hundred = quantity.kind() == Quantity.DECAY_TIME ? 100 : 1;
+        return interval95().map(i -> HearingThreshold.of(quantity.kind()).judge(i, hundred));
+    }
+}

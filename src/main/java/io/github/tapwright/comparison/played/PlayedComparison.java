@@ -1,0 +1,122 @@
+package io.github.tapwright.comparison.played;
+
+import io.github.tapwright.comparison.Comparability;
+import io.github.tapwright.comparison.PluckComparison;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.statistics.HolmAdjustment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What was played in two sittings, side by side.
+ *
+ * @param comparability whether they may be compared at all
+ * @param changes one for each quantity
+ * @param fastNotes notes that die away fast in either run; none for plucks
+ */
+public record PlayedComparison(Comparability comparability, List<PlayedChange> changes, List<FastNote> fastNotes) {
+
+    /** Keeps copies of the lists. */
+    public PlayedComparison {
+        changes = List.copyOf(changes);
+        fastNotes = List.copyOf(fastNotes);
+    }
+
+    /**
+     * Compares two runs of notes, place by place.
+     *
+     * @param first before
+     * @param second after
+     * @param spread how far setting up and playing again moves figures
+     * @param comparability whether they may be compared
+     * @return the comparison
+     */
+    static PlayedComparison ofNotes(
+            Fingerboard first, Fingerboard second, SetUpSpread spread, Comparability comparability) {
+        List<PlayedChange> changes = Stream.of(
+                        PlayedQuantity.EARLY_DECAY,
+                        PlayedQuantity.DECAY_TIME,
+                        PlayedQuantity.LEVEL,
+                        PlayedQuantity.PITCH)
+                .map(quantity -> {
+                    NotePairs pairs = NotePairs.of(quantity, first, second);
+                    return PlayedChange.of(
+                            quantity,
+                            pairs.strings(quantity),
+                            pairs.places(quantity),
+                            pairs.overall(),
+                            spread,
+                            comparability);
+                })
+                .toList();
+        return new PlayedComparison(comparability, adjusted(changes), FastNote.of(first, second));
+    }
+
+    /**
+     * Compares repeated plucks, string by string.
+     *
+     * @param first before
+     * @param second after
+     * @param spread how far setting up again moves figures
+     * @param comparability whether they may be compared
+     * @return the comparison
+     */
+    static PlayedComparison ofPlucks(PluckRun first, PluckRun second, SetUpSpread spread, Comparability comparability) {
+        List<PlayedChange> changes = Stream.of(PlayedQuantity.LEVEL, PlayedQuantity.LOUDNESS)
+                .map(quantity -> {
+                    PluckComparison plucks = plucks(quantity, first, second);
+                    List<OnString> strings = plucks.strings().stream()
+                            .map(PlayedComparison::onString)
+                            .toList();
+                    return PlayedChange.of(quantity, strings, List.of(), plucks.overall(), spread, comparability);
+                })
+                .toList();
+        return new PlayedComparison(comparability, adjusted(changes), List.of());
+    }
+
+    private static PluckComparison plucks(PlayedQuantity quantity, PluckRun first, PluckRun second) {
+        return PluckComparison.of(
+                quantity.words(),
+                Optional.empty(),
+                first.plucks(),
+                second.plucks(),
+                quantity == PlayedQuantity.LEVEL ? Pluck::lafMaxDb : Pluck::momentaryMaxLufs);
+    }
+
+    private static OnString onString(PluckComparison.OnString s) {
+        return new OnString(
+                s.string(),
+                s.first().count(),
+                s.second().count(),
+                s.first().mean(),
+                s.second().mean(),
+                s.difference());
+    }
+
+    private static List<PlayedChange> adjusted(List<PlayedChange> changes) {
+        double[] adjusted = HolmAdjustment.of(changes.stream()
+                .filter(PlayedChange::isAsked)
+                .mapToDouble(PlayedChange::probability)
+                .toArray());
+        List<PlayedChange> all = new ArrayList<>();
+        int next = 0;
+        for (PlayedChange c : changes) {
+            all.add(c.isAsked() ? c.adjusted(adjusted[next++]) : c);
+        }
+        return all;
+    }
+
+    /**
+     * How many questions were asked at once.
+     *
+     * @return quantities over all strings that are shown
+     */
+    public int questions() {
+        return (int) changes.stream().filter(PlayedChange::isAsked).count();
+    }
+}

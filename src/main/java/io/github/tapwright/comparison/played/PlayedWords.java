@@ -1,0 +1,93 @@
+package io.github.tapwright.comparison.played;
+
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.statistics.Interval;
+
+/** What was played in two sittings as sentences for people. */
+public final class PlayedWords {
+
+    /** Nobody hears, plays or tunes more finely, in per cent, dB or cents. */
+    private static final double FINEST = 0.1;
+
+    private PlayedWords() {}
+
+    /**
+     * One sentence.
+     *
+     * @param change one quantity over all strings
+     * @param spread what setting up and playing again does
+     * @return such as "the early decay of notes is 21 % longer (3 to 42): more than the notes, setting up and playing again explain
+     *     (assumed, not measured on this bench), perhaps at the limit of what listeners notice in published tests"
+     */
+    public static String sentence(PlayedChange change, SetUpSpread spread) {
+        String what = whose(change.quantity());
+        if (change.quantity() == PlayedQuantity.PITCH) {
+            return what + ": not judged, the player tunes";
+        }
+        if (change.overall().isEmpty()) {
+            return what + ": too little was played in both to tell anything";
+        }
+        return switch (change.verdict()) {
+            case REFUSED -> what + ": not compared, the conditions forbid it";
+            case CANNOT_TELL ->
+                what + ": cannot tell, the difference may be anything from " + Figures.interval(interval(change)) + " "
+                        + change.quantity().unit();
+            case DIFFERS ->
+                what + " is " + size(change) + ": more than what was played, setting up and playing again explain ("
+                        + spread.basis().words() + ")" + heard(change);
+            case DIFFERS_ALONE ->
+                "perhaps " + what + " is " + size(change) + ": convincing if it were the only question (p "
+                        + Figures.isProbability(change.probability()) + "), not with all that were asked at once (p "
+                        + Figures.isProbability(change.adjustedProbability()) + ")" + heard(change);
+        };
+    }
+
+    private static Interval interval(PlayedChange change) {
+        return change.interval95().orElseThrow();
+    }
+
+    private static String whose(PlayedQuantity quantity) {
+        return switch (quantity) {
+            case EARLY_DECAY, DECAY_TIME -> "the " + quantity.words() + " of notes";
+            case LEVEL, LOUDNESS, PITCH -> "the " + quantity.words();
+        };
+    }
+
+    private static String size(PlayedChange change) {
+        PlayedQuantity quantity = change.quantity();
+        Interval i = interval(change);
+        boolean more = i.lower() > 0;
+        Interval size = more ? i : new Interval(-i.upper(), -i.lower());
+        double value = quantity.inUnit(change.estimate().orElseThrow().value());
+        return Figures.size(value, size.width() / 2) + " " + quantity.unit() + " " + direction(quantity, more) + " ("
+                + Figures.interval(size) + ")";
+    }
+
+    private static String direction(PlayedQuantity quantity, boolean more) {
+        return switch (quantity) {
+            case EARLY_DECAY, DECAY_TIME -> more ? "longer" : "shorter";
+            case LEVEL, LOUDNESS -> more ? "higher" : "lower";
+            case PITCH -> more ? "sharper" : "flatter";
+        };
+    }
+
+    private static String heard(PlayedChange change) {
+        return change.audibility()
+                .map(a -> ", " + a.words() + " in published tests")
+                .orElse("");
+    }
+
+    /**
+     * One string's difference in the unit of its quantity, with half the 95 % interval.
+     *
+     * @param quantity what is compared
+     * @param difference on the scale of comparison
+     * @return such as "+21 ± 19"; never finer than a tenth; of ratios half the width between the interval's ends
+     */
+    public static String difference(PlayedQuantity quantity, Estimate difference) {
+        Interval i = quantity.inUnit(difference.interval95());
+        return Figures.difference(quantity.inUnit(difference.value()), Math.max(FINEST, i.width() / 2));
+    }
+}
