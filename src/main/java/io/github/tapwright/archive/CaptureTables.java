@@ -2,6 +2,7 @@ package io.github.tapwright.archive;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
@@ -28,6 +29,11 @@ final class CaptureTables implements CaptureStore {
     private static final String WAITING = "waiting";
     /** As {@link #name} makes them, and older programs may have. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._ -]*\\.wav");
+
+    private static final String KEPT_AS =
+            "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
+                    + " AND s.taken_at = ? AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
+                    + " ORDER BY s.id LIMIT 1";
 
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
@@ -191,12 +197,30 @@ final class CaptureTables implements CaptureStore {
     }
 
     @Override
+    public Optional<SittingId> keptAs(CaptureId id) {
+        LeftCapture left = required(id);
+        try {
+            String sha256 = Sha256.of(left.file()).hex();
+            return database.read(connection -> Query.one(
+                    connection,
+                    KEPT_AS,
+                    row -> new SittingId(row.longInteger("id")),
+                    sha256,
+                    String.valueOf(left.file().getFileName()),
+                    UtcText.of(left.notes().startedAt())));
+        } catch (IOException e) {
+            throw Trouble.with(left.file(), e);
+        }
+    }
+
+    @Override
     public void release(CaptureId id, Original kept) {
         LeftCapture left = required(id);
         try {
-            if (!Sha256.of(left.file()).hex().equals(kept.sha256()) || !Files.exists(folder.original(kept))) {
+            if (!Sha256.of(left.file()).hex().equals(kept.sha256())) {
                 throw new IllegalArgumentException("original " + kept.sha256() + " is not recording " + id);
             }
+            new Originals(folder).locate(kept);
             end(id, "kept");
             Files.delete(left.file());
         } catch (IOException e) {

@@ -174,7 +174,7 @@ final class Bench {
         }
 
         KeepCapture keepCapture() {
-            return new KeepCapture(archive.captures(), addSitting());
+            return new KeepCapture(archive.captures(), archive.sittings(), addSitting());
         }
 
         ListSittings listSittings() {

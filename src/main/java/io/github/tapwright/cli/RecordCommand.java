@@ -5,9 +5,9 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.KeptCapture;
 import io.github.tapwright.sitting.live.LiveRecording;
 import io.github.tapwright.sitting.live.LiveRequest;
 import io.github.tapwright.sitting.live.LiveView;
@@ -131,8 +131,11 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     private int keep(OpenBench open, CaptureId id, UnaryOperator<CaptureNotes> change) {
-        Sitting sitting = open.keepCapture().keep(id, change, terminal.progress());
-        return new SittingAnswer(bench, terminal, json).give(open, sitting);
+        KeptCapture kept = open.keepCapture().keep(id, change, terminal.progress());
+        if (kept.before()) {
+            terminal.note(kept.words() + ": sitting edit " + kept.sitting().id());
+        }
+        return new SittingAnswer(bench, terminal, json).give(open, kept.sitting());
     }
 
     private int record(OpenBench open) {

@@ -148,7 +148,7 @@ public final class OpenDesk implements AutoCloseable {
                 showSitting(),
                 addSitting(),
                 new RecordLive(archive.instruments(), new SoundCard(), captures, clock),
-                new KeepCapture(captures, addSitting()),
+                new KeepCapture(captures, archive.sittings(), addSitting()),
                 studyBench());
     }
 

@@ -20,6 +20,7 @@ import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.CaptureStore;
 import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.KeptCapture;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.Loss;
@@ -194,10 +195,11 @@ class CaptureTest {
             capture.note(new Loss(0.5, 480, "the test says so"));
         }
         LeftCapture second = captures.leftBehind().get(1);
-        KeepCapture keeping = new KeepCapture(captures, workshop.addSitting());
+        KeepCapture keeping = workshop.keepCapture();
 
-        Sitting first = keeping.keep(captures.leftBehind().get(0).id(), n -> n, Progress.SILENT);
-        Sitting lossy = keeping.keep(second.id(), n -> n, Progress.SILENT);
+        Sitting first = keeping.keep(captures.leftBehind().get(0).id(), n -> n, Progress.SILENT)
+                .sitting();
+        Sitting lossy = keeping.keep(second.id(), n -> n, Progress.SILENT).sitting();
 
         Original original = first.recordings().get(0).original();
         assertThat(Files.readAllBytes(workshop.archive.sittings().locate(original)))
@@ -207,6 +209,72 @@ class CaptureTest {
         assertThat(captures.leftBehind()).isEmpty();
         assertThat(file).doesNotExist();
         assertThat(workshop.archive.verify(Progress.SILENT).clean()).isTrue();
+    }
+
+    /** A program that is killed after it made the sitting and before it let go of the recording. */
+    private Sitting keepAndBeKilled(LeftCapture left) throws IOException {
+        Path aside = Files.copy(left.file(), folder.resolve("aside.wav"));
+        Sitting made =
+                workshop.keepCapture().keep(left.id(), n -> n, Progress.SILENT).sitting();
+        Files.move(aside, left.file());
+        try (Database other = Database.open(folder.resolve("archive/tapwright.db"))) {
+            other.write(connection -> Insert.into("capture")
+                    .put("state", "waiting")
+                    .updateWhere(connection, "id", left.id().number()));
+        }
+        return made;
+    }
+
+    @Test
+    void keptAgainAfterACrashItIsInOneSittingAndReleased() throws IOException {
+        write(60);
+        LeftCapture left = captures.leftBehind().get(0);
+        Sitting made = keepAndBeKilled(left);
+
+        KeptCapture again = workshop.keepCapture().keep(left.id(), n -> n, Progress.SILENT);
+
+        assertThat(again.before()).isTrue();
+        assertThat(again.sitting()).isEqualTo(made);
+        assertThat(again.words()).startsWith("Sitting 1 of instrument T-17 holds this recording already");
+        assertThat(workshop.archive.sittings().list(Optional.empty())).hasSize(1);
+        assertThat(captures.leftBehind()).isEmpty();
+        assertThat(left.file()).doesNotExist();
+    }
+
+    @Test
+    void theSameSoundInASittingOfItsOwnIsNotTakenForTheRecordingKept() throws IOException {
+        write(60);
+        write(50);
+        LeftCapture left = captures.leftBehind().get(0);
+        Path exported = Files.createDirectory(folder.resolve("mine"))
+                .resolve(left.file().getFileName());
+        captures.export(left.id(), exported);
+        captures.export(left.id(), folder.resolve("taps.wav"));
+        captures.export(captures.leftBehind().get(1).id(), folder.resolve("more.wav"));
+        workshop.add(folder.resolve("taps.wav"));
+        workshop.add(exported, folder.resolve("more.wav"));
+
+        KeptCapture kept = workshop.keepCapture().keep(left.id(), n -> n, Progress.SILENT);
+
+        assertThat(kept.before()).isFalse();
+        assertThat(kept.sitting().id().number()).isEqualTo(3);
+    }
+
+    @Test
+    void aRecordingWhoseOriginalIsDamagedIsNotReleased() throws IOException {
+        write(60);
+        LeftCapture left = captures.leftBehind().get(0);
+        Original original = keepAndBeKilled(left).recordings().get(0).original();
+        Path place = workshop.archive.sittings().locate(original);
+        byte[] bytes = Files.readAllBytes(place);
+        bytes[200] ^= 1;
+        Files.write(place, bytes);
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> workshop.keepCapture().keep(left.id(), n -> n, Progress.SILENT))
+                .withMessageContaining("put a good copy in its place");
+        assertThat(left.file()).exists();
+        assertThat(captures.leftBehind()).hasSize(1);
     }
 
     @Test

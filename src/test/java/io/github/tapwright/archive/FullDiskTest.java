@@ -11,7 +11,6 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.CaptureStore;
-import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.SoundBlock;
@@ -121,7 +120,9 @@ class FullDiskTest {
             assertThat(blocks).isBetween(10, 999);
             LeftCapture left = captures.leftBehind().get(0);
             assertThat(left.frames()).isGreaterThanOrEqualTo(4800L * blocks);
-            Sitting sitting = new KeepCapture(captures, workshop.addSitting()).keep(left.id(), n -> n, Progress.SILENT);
+            Sitting sitting = workshop.keepCapture()
+                    .keep(left.id(), n -> n, Progress.SILENT)
+                    .sitting();
             assertThat(sitting.recordings().get(0).facts().durationSeconds()).isGreaterThanOrEqualTo(0.1 * blocks);
             assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
         }

@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -56,6 +57,10 @@ final class Workshop implements AutoCloseable {
     AddSitting addSitting() {
         return new AddSitting(
                 archive.instruments(), archive.sittings(), archive.calibrations(), TestWav.source(), CLOCK);
+    }
+
+    KeepCapture keepCapture() {
+        return new KeepCapture(archive.captures(), archive.sittings(), addSitting());
     }
 
     @Override

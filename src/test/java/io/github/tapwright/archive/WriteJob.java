@@ -6,12 +6,10 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
-import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.SoundBlock;
 import io.github.tapwright.tap.TapSettings;
@@ -44,9 +42,10 @@ enum WriteJob {
         void run(Path place, Said said) {
             try (Workshop workshop = Workshop.in(archive(place))) {
                 CaptureId id = record(workshop);
-                Sitting sitting = new KeepCapture(workshop.archive.captures(), workshop.addSitting())
-                        .keep(id, n -> n, Progress.SILENT);
-                said.kept(sitting.id());
+                said.kept(workshop.keepCapture()
+                        .keep(id, n -> n, Progress.SILENT)
+                        .sitting()
+                        .id());
             }
         }
     },

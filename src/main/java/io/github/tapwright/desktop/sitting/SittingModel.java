@@ -13,6 +13,8 @@ import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.InputDevice;
+import io.github.tapwright.sitting.live.KeepCapture;
+import io.github.tapwright.sitting.live.KeptCapture;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.LiveRequest;
@@ -257,9 +259,8 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private void refreshWaiting() {
-        Job<List<LeftCapture>> looking = new Job<>(
-                "Looking for recordings", progress -> use.keepCapture().waiting());
-        work.start(looking, waiting::setAll);
+        KeepCapture captures = use.keepCapture();
+        work.start(new Job<>("Looking for recordings", progress -> captures.waiting()), waiting::setAll);
     }
 
     /** Looks at the running recording; to be called some times a second. */
@@ -313,7 +314,7 @@ public final class SittingModel implements AutoCloseable {
     private void keep(CaptureId id, UnaryOperator<CaptureNotes> change) {
         work.start(
                 new Job<>("Keeping the recording", progress -> use.keepCapture().keep(id, change, progress)),
-                sitting -> finish(sitting, microphone.recorded().equals(Optional.of(id))));
+                made -> finish(made, microphone.recorded().equals(Optional.of(id))));
     }
 
     /**
@@ -339,24 +340,24 @@ public final class SittingModel implements AutoCloseable {
     private void keep(SittingRequest request) {
         work.start(new Job<>("Keeping recordings", progress -> use.addSitting().add(request, progress)), sitting -> {
             files.clear();
-            finish(sitting, step.get() == VisitStep.PREPARING);
+            finish(new KeptCapture(sitting, false), step.get() == VisitStep.PREPARING);
         });
     }
 
     /** Keeping takes its time; another recording may run by now, which then goes on undisturbed. */
-    private void finish(Sitting sitting, boolean ofThisVisit) {
+    private void finish(KeptCapture made, boolean ofThisVisit) {
         if (ofThisVisit) {
             endVisit();
             form.askAgain();
         }
         refreshWaiting();
         if (ofThisVisit && plan.get() == Plan.REPEATABILITY) {
-            study.add(sitting.id());
+            study.add(made.sitting().id());
             return;
         }
-        notices.say("Kept as sitting " + sitting.id());
+        notices.say(made.words());
         if (step.get() == VisitStep.PREPARING) {
-            kept.accept(sitting);
+            kept.accept(made.sitting());
         }
     }
 

@@ -1,8 +1,10 @@
 package io.github.tapwright.sitting.live;
 
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.SittingId;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Where running recordings go to disk, and where those wait that no sitting was made of. */
 public interface CaptureStore {
@@ -52,10 +54,21 @@ public interface CaptureStore {
     Path setAside(CaptureId id);
 
     /**
+     * The sitting that was made of a recording, where a program was stopped before it could let go of the recording.
+     * The sound alone does not tell, since the maker may put the same sound into another sitting: the sitting must hold
+     * this sound and no other, under the name the archive gave it, and be taken when the recording began.
+     *
+     * @param id which recording, mended
+     * @return the first such sitting, or empty if none was made
+     * @throws io.github.tapwright.instrument.RefusedEntryException if no such recording waits
+     */
+    Optional<SittingId> keptAs(CaptureId id);
+
+    /**
      * Lets go of a recording that is kept as an original now.
      *
      * @param id which recording
-     * @param kept the original; must hold the very bytes of the recording
+     * @param kept the original; must hold the very bytes of the recording, undamaged
      * @throws io.github.tapwright.instrument.RefusedEntryException if no such recording waits
      * @throws IllegalArgumentException if the original holds something else; nothing is removed then
      */

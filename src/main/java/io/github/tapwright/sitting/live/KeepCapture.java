@@ -4,8 +4,11 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.sitting.SittingStore;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +19,19 @@ import java.util.function.UnaryOperator;
 public final class KeepCapture {
 
     private final CaptureStore captures;
+    private final ShowSitting showing;
     private final AddSitting adding;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param captures where recordings wait
+     * @param sittings where sittings are kept
      * @param adding what makes sittings
      */
-    public KeepCapture(CaptureStore captures, AddSitting adding) {
+    public KeepCapture(CaptureStore captures, SittingStore sittings, AddSitting adding) {
         this.captures = captures;
+        this.showing = new ShowSitting(sittings);
         this.adding = adding;
     }
 
@@ -39,21 +45,30 @@ public final class KeepCapture {
     }
 
     /**
-     * Makes a sitting of a recording: its file becomes an original bit for bit, and is analysed as any other.
+     * Makes a sitting of a recording: its file becomes an original bit for bit, and is analysed as any other. Where
+     * that was done already and only the letting go of the recording is left, that alone is done.
      *
      * @param id which recording
      * @param change what the maker has to add to or correct in its notes
      * @param progress told about each step
-     * @return the sitting as it is kept
+     * @return the sitting that holds the recording, and whether it was made just now
      * @throws RefusedEntryException if no such recording waits, it holds no sound, or its instrument is unknown
      */
-    public Sitting keep(CaptureId id, UnaryOperator<CaptureNotes> change, Progress progress) {
+    public KeptCapture keep(CaptureId id, UnaryOperator<CaptureNotes> change, Progress progress) {
         LeftCapture left = captures.mend(id);
         if (left.frames() == 0) {
             throw new RefusedEntryException(
                     "recording " + id + " holds no sound; set it aside, and record again with the input checked");
         }
-        CaptureNotes notes = change.apply(left.notes());
+        Optional<SittingId> before = captures.keptAs(id);
+        KeptCapture kept = before.isPresent()
+                ? new KeptCapture(showing.show(before.get()), true)
+                : new KeptCapture(add(left, change.apply(left.notes()), progress), false);
+        captures.release(id, kept.sitting().recordings().get(0).original());
+        return kept;
+    }
+
+    private Sitting add(LeftCapture left, CaptureNotes notes, Progress progress) {
         SittingRequest request = new SittingRequest(
                         notes.instrument(),
                         Optional.of(Moment.at(notes.startedAt())),
@@ -61,9 +76,7 @@ public final class KeepCapture {
                         List.of(left.file()),
                         notes.procedure())
                 .withRemarks(remarks(left));
-        Sitting sitting = adding.add(request, progress);
-        captures.release(id, sitting.recordings().get(0).original());
-        return sitting;
+        return adding.add(request, progress);
     }
 
     private static List<String> remarks(LeftCapture left) {
