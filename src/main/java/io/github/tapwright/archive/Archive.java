@@ -85,6 +85,10 @@ public final class Archive implements AutoCloseable {
      * @return a store that works while the archive is open
      */
     public CaptureStore captures() {
+        return captureTables();
+    }
+
+    private CaptureTables captureTables() {
         return new CaptureTables(database, folder, brokenOff);
     }
 
@@ -146,10 +150,10 @@ public final class Archive implements AutoCloseable {
      * Reads every byte of the archive and compares it with what should be there; changes nothing.
      *
      * @param progress told about each original
-     * @return what is wrong, what is kept although nothing refers to it, and what was left over
+     * @return what is wrong, what is kept although nothing refers to it, what was left over, and what waits to be kept
      */
     public VerifyReport verify(Progress progress) {
-        return new ArchiveCheck(folder, database).run(progress);
+        return new ArchiveCheck(folder, database, captureTables()).run(progress);
     }
 
     /**

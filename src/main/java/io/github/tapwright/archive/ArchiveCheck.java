@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.archive.VerifyReport.WaitingRecording;
 import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.Progress;
 import java.io.IOException;
@@ -17,11 +18,13 @@ final class ArchiveCheck {
 
     private final ArchiveFolder folder;
     private final Database database;
+    private final CaptureTables captures;
     private final List<String> problems = new ArrayList<>();
 
-    ArchiveCheck(ArchiveFolder folder, Database database) {
+    ArchiveCheck(ArchiveFolder folder, Database database, CaptureTables captures) {
         this.folder = folder;
         this.database = database;
+        this.captures = captures;
     }
 
     /** What the database expects beside it. */
@@ -78,10 +81,32 @@ final class ArchiveCheck {
             }
         }
         files.strangers().forEach(f -> problems.add(f + " is not an original; move it out of the archive's folder"));
-        List<Path> temporary =
-                files.temporary().stream().map(folder.root()::relativize).toList();
+        List<Path> recorded = folder.captureFiles(); // before the database is asked: one may begin meanwhile
+        List<WaitingRecording> waiting = waiting();
+        List<Path> temporary = Stream.concat(files.temporary().stream(), recorded.stream())
+                .map(folder.root()::relativize)
+                .filter(p -> waiting.stream().noneMatch(w -> w.file().equals(p)))
+                .toList();
         return new VerifyReport(
-                expected.sittingCount(), expected.calibrationCount(), all.size(), problems, unreferenced, temporary);
+                expected.sittingCount(),
+                expected.calibrationCount(),
+                all.size(),
+                problems,
+                unreferenced,
+                temporary,
+                waiting);
+    }
+
+    private List<WaitingRecording> waiting() throws IOException {
+        try {
+            return captures.waiting();
+        } catch (ArchiveException e) {
+            if (Trouble.willPass(e)) {
+                throw e;
+            }
+            problems.add("database: the list of recordings that wait cannot be read: " + e.getMessage());
+            return List.of();
+        }
     }
 
     private static boolean isExpected(Expected expected, Original found) {

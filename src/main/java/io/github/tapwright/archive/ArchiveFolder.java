@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.sitting.Original;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,6 +32,18 @@ record ArchiveFolder(Path root) {
 
     Path captures() {
         return root.resolve("captures");
+    }
+
+    /** The files of live recordings, without those that were set aside. */
+    List<Path> captureFiles() throws IOException {
+        if (!Files.isDirectory(captures())) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(captures())) {
+            return entries.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+                    .sorted()
+                    .toList();
+        }
     }
 
     Path capturesSetAside() {

@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.archive.VerifyReport.WaitingRecording;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.SittingId;
@@ -86,6 +87,18 @@ final class CaptureTables implements CaptureStore {
             left(row).ifPresent(left::add);
         }
         return left;
+    }
+
+    /** All that waits with its file, those among it that are being written, too. */
+    List<WaitingRecording> waiting() throws IOException {
+        List<WaitingRecording> waiting = new ArrayList<>();
+        for (Waiting row : database.read(connection -> rows(connection, "TRUE"))) {
+            if (Files.isRegularFile(row.file())) {
+                Path path = folder.root().relativize(row.file());
+                waiting.add(new WaitingRecording(row.id(), path, isBeingWritten(row)));
+            }
+        }
+        return waiting;
     }
 
     private List<Waiting> rows(Connection connection, String which) throws SQLException {

@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.live.CaptureId;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -13,6 +14,7 @@ import java.util.List;
  * @param unreferenced sound originals nothing refers to; kept, and no error: a program was stopped between
  *     keeping a recording and keeping its sitting or calibration; paths below the archive's folder
  * @param temporary leftovers of programs that were stopped, or of ones still running; paths below the archive's folder
+ * @param waiting live recordings that are part of no sitting yet, oldest first; nothing is wrong with them
  */
 public record VerifyReport(
         long sittingCount,
@@ -20,14 +22,25 @@ public record VerifyReport(
         int originalCount,
         List<String> problems,
         List<Path> unreferenced,
-        List<Path> temporary) {
+        List<Path> temporary,
+        List<WaitingRecording> waiting) {
 
     /** Keeps copies of the lists. */
     public VerifyReport {
         problems = List.copyOf(problems);
         unreferenced = List.copyOf(unreferenced);
         temporary = List.copyOf(temporary);
+        waiting = List.copyOf(waiting);
     }
+
+    /**
+     * A live recording that is part of no sitting yet.
+     *
+     * @param id the number under which it can be kept
+     * @param file its path below the archive's folder
+     * @param running whether a program is writing it now; it can be kept once it was stopped
+     */
+    public record WaitingRecording(CaptureId id, Path file, boolean running) {}
 
     /**
      * Whether nothing is wrong.

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.archive.VerifyReport;
+import io.github.tapwright.archive.VerifyReport.WaitingRecording;
 import io.github.tapwright.cli.Bench.OpenBench;
 import picocli.CommandLine.Command;
 
@@ -22,7 +23,15 @@ final class VerifyCommand extends ArchiveCommand {
         report.problems().forEach(p -> terminal().say("  wrong: %s", p));
         report.unreferenced().forEach(p -> terminal().say("  kept although nothing refers to it: %s", p));
         report.temporary().forEach(p -> terminal().say("  left over from a program that was stopped: %s", p));
+        report.waiting().forEach(w -> terminal().say("  %s", words(w)));
         terminal().say(report.clean() ? "Everything is as it should be." : "The archive is damaged, see above.");
         return report.clean() ? ExitCode.DONE : ExitCode.ARCHIVE;
+    }
+
+    private static String words(WaitingRecording waiting) {
+        return waiting.running()
+                ? "being recorded just now: " + waiting.file()
+                : "a recording that waits to be kept: " + waiting.file() + "; keep it with record --recover "
+                        + waiting.id() + ", or in the window under Sitting";
     }
 }

@@ -2,8 +2,16 @@ package io.github.tapwright.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.archive.VerifyReport.WaitingRecording;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.live.Capture;
+import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.CaptureStore;
+import io.github.tapwright.sitting.live.LiveFormat;
+import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +23,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ArchiveCheckTest {
+
+    private static final CaptureNotes NOTES = new CaptureNotes(
+            Workshop.NUMBER,
+            new Procedure.BodyTaps(TapSettings.STANDARD),
+            Conditions.UNKNOWN,
+            "a microphone",
+            LiveFormat.STANDARD,
+            Workshop.CLOCK.instant());
 
     @TempDir
     Path folder;
@@ -40,7 +56,7 @@ class ArchiveCheckTest {
 
     @Test
     void aSoundArchiveIsClean() {
-        assertThat(check()).isEqualTo(new VerifyReport(1, 0, 2, List.of(), List.of(), List.of()));
+        assertThat(check()).isEqualTo(new VerifyReport(1, 0, 2, List.of(), List.of(), List.of(), List.of()));
         assertThat(check().clean()).isTrue();
     }
 
@@ -83,6 +99,34 @@ class ArchiveCheckTest {
                 .startsWith("originals")
                 .endsWith(".wav");
         assertThat(report.temporary()).singleElement().asString().endsWith("begun.wav");
+    }
+
+    @Test
+    void recordingsThatRunOrWaitAreNamedAndNoError() throws IOException {
+        CaptureStore captures = workshop.archive.captures();
+        captures.begin(NOTES).close();
+        Path leftOver = Files.createFile(folder.resolve("archive/captures/let-go-of.wav"));
+        try (Capture running = captures.begin(NOTES)) {
+            VerifyReport report = check();
+
+            assertThat(report.clean()).isTrue();
+            assertThat(report.waiting()).extracting(w -> w.id().number()).containsExactly(1L, 2L);
+            assertThat(report.waiting()).extracting(WaitingRecording::running).containsExactly(false, true);
+            assertThat(report.waiting().get(1).id()).isEqualTo(running.id());
+            assertThat(report.waiting())
+                    .allSatisfy(w -> assertThat(folder.resolve("archive").resolve(w.file()))
+                            .exists());
+            assertThat(report.temporary()).containsExactly(Path.of("captures", String.valueOf(leftOver.getFileName())));
+        }
+    }
+
+    @Test
+    void whatIsKnownOfAWaitingRecordingAndCannotBeReadIsNamed() {
+        workshop.archive.captures().begin(NOTES).close();
+        change("UPDATE capture SET started_at = 'yesterday'");
+
+        assertThat(check().problems())
+                .anySatisfy(p -> assertThat(p).contains("recordings that wait cannot be read", "yesterday"));
     }
 
     @Test

@@ -74,7 +74,7 @@ class CalibrationStoreTest {
             kept = add(workshop, tone("tone.wav", 1000));
             workshop.archive.backUp(backup, Progress.SILENT);
             assertThat(workshop.archive.verify(Progress.SILENT))
-                    .isEqualTo(new VerifyReport(0, 1, 1, List.of(), List.of(), List.of()));
+                    .isEqualTo(new VerifyReport(0, 1, 1, List.of(), List.of(), List.of(), List.of()));
         }
         VerifyReport restored =
                 new Restore(Workshop.CLOCK).restore(backup, folder.resolve("restored"), Progress.SILENT);
@@ -108,7 +108,7 @@ class CalibrationStoreTest {
             assertThat(workshop.archive.calibrations().find(new CalibrationId(1)))
                     .isEmpty();
             assertThat(workshop.archive.verify(Progress.SILENT))
-                    .isEqualTo(new VerifyReport(0, 0, 0, List.of(), List.of(), List.of()));
+                    .isEqualTo(new VerifyReport(0, 0, 0, List.of(), List.of(), List.of(), List.of()));
         }
     }
 
@@ -120,7 +120,7 @@ class CalibrationStoreTest {
             add(workshop, tone);
 
             assertThat(workshop.archive.verify(Progress.SILENT))
-                    .isEqualTo(new VerifyReport(1, 1, 1, List.of(), List.of(), List.of()));
+                    .isEqualTo(new VerifyReport(1, 1, 1, List.of(), List.of(), List.of(), List.of()));
         }
     }
 

@@ -80,7 +80,7 @@ class LockedDatabaseTest {
         }
         try (Workshop workshop = Workshop.in(archive)) {
             assertThat(workshop.archive.verify(Progress.SILENT))
-                    .isEqualTo(new VerifyReport(2, 0, 2, List.of(), List.of(), List.of()));
+                    .isEqualTo(new VerifyReport(2, 0, 2, List.of(), List.of(), List.of(), List.of()));
         }
     }
 

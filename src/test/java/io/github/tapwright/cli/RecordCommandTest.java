@@ -2,7 +2,14 @@ package io.github.tapwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.tapwright.archive.Archive;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.live.CaptureNotes;
+import io.github.tapwright.sitting.live.LiveFormat;
+import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -68,6 +75,29 @@ class RecordCommandTest {
         assertThat(run("record", "--recover", "7").err()).contains("no recording 7 waits");
         assertThat(run("record", "--recover", "0").code()).isEqualTo(ExitCode.WRONG_USE);
         assertThat(run("record", "--set-aside", "7").code()).isEqualTo(ExitCode.WRONG_USE);
+    }
+
+    @Test
+    void verifyNamesARecordingThatWaitsAndTheWayToKeepIt() {
+        addInstrument();
+        try (Archive archive = Archive.open(folder.resolve("archive"), Clock.systemUTC())) {
+            archive.captures()
+                    .begin(new CaptureNotes(
+                            new ShopNumber("T-17"),
+                            new Procedure.BodyTaps(TapSettings.STANDARD),
+                            Conditions.UNKNOWN,
+                            "a microphone",
+                            LiveFormat.STANDARD,
+                            Clock.systemUTC().instant()))
+                    .close();
+        }
+
+        CommandRun verified = run("verify");
+
+        assertThat(verified.code()).isEqualTo(ExitCode.DONE);
+        assertThat(verified.out())
+                .contains("a recording that waits to be kept: captures", "record --recover 1")
+                .contains("Everything is as it should be.");
     }
 
     @Test
