@@ -1,12 +1,13 @@
 package io.github.tapwright.sitting.live;
 
-import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.Strike;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * A running recording. One thread carries sound from the input to disk, one looks for strikes, one fits resonances; any
@@ -21,11 +22,14 @@ public final class LiveRecording implements AutoCloseable {
     private final Capture capture;
     private final LevelMeter meter;
     private final Optional<FollowTaps> follow;
+    private final Function<TapLook.Verdicts, TapsSoFar> fitting;
     private final Thread recorder;
     private final Object lock = new Object();
 
     private CaptureNotes notes;
     private TapsSoFar taps = TapsSoFar.NOTHING;
+    private Optional<String> notFollowed = Optional.empty();
+    private Optional<String> notFitted = Optional.empty();
     private Optional<TapLook.Verdicts> toFit = Optional.empty();
     private Optional<String> trouble = Optional.empty();
     private long frames;
@@ -33,9 +37,19 @@ public final class LiveRecording implements AutoCloseable {
     private boolean running = true;
 
     LiveRecording(RunningInput input, Capture capture, CaptureNotes notes) {
+        this(input, capture, notes, TapLook.Verdicts::fitted);
+    }
+
+    /** Takes another way to fit, too, so that one that fails can be tried. */
+    LiveRecording(
+            RunningInput input,
+            Capture capture,
+            CaptureNotes notes,
+            Function<TapLook.Verdicts, TapsSoFar> fitting) {
         this.input = input;
         this.capture = capture;
         this.notes = notes;
+        this.fitting = fitting;
         this.meter = new LevelMeter(input.format());
         this.follow = notes.procedure() instanceof Procedure.BodyTaps wanted
                 ? Optional.of(new FollowTaps(
@@ -44,27 +58,37 @@ public final class LiveRecording implements AutoCloseable {
         this.recorder = new Thread(this::record, "tapwright-recorder");
         recorder.start();
         follow.ifPresent(following -> {
-            startBeside(() -> listen(following), "tapwright-listener");
-            startBeside(this::fit, "tapwright-fitter");
+            startBeside(() -> listen(following), "tapwright-listener", this::listeningFailed);
+            startBeside(this::fit, "tapwright-fitter", this::fittingFailed);
         });
     }
 
-    /** Work that may be given up at any moment; recording goes first. */
-    private void startBeside(Runnable work, String name) {
-        Thread thread = new Thread(() -> runBeside(work), name);
+    /** Work that may be given up at any moment; whatever becomes of it, the recording is more than the view of it. */
+    private static void startBeside(Runnable work, String name, Consumer<RuntimeException> failed) {
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        work.run();
+                    } catch (RuntimeException e) {
+                        failed.accept(e);
+                    }
+                },
+                name);
         thread.setDaemon(true);
         thread.start();
     }
 
-    private void runBeside(Runnable work) {
-        try {
-            work.run();
-        } catch (RuntimeException e) {
-            // Whatever it was, the recording is more than the view of it.
-            synchronized (lock) {
-                taps = taps.withNote("the taps cannot be followed any more (" + e.getMessage()
-                        + "); the recording goes on, and is analysed when it is kept");
-            }
+    private void listeningFailed(RuntimeException why) {
+        synchronized (lock) {
+            notFollowed = Optional.of("the taps cannot be followed any more (" + why.getMessage() + "); the recording"
+                    + " goes on, and is analysed when it is kept");
+        }
+    }
+
+    private void fittingFailed(RuntimeException why) {
+        synchronized (lock) {
+            notFitted = Optional.of("resonances cannot be fitted any more while it runs (" + why.getMessage()
+                    + "); the recording goes on, and is analysed when it is kept");
         }
     }
 
@@ -182,7 +206,7 @@ public final class LiveRecording implements AutoCloseable {
     private void fit() {
         try {
             for (Optional<TapLook.Verdicts> next = nextToFit(); next.isPresent(); next = nextToFit()) {
-                TapsSoFar fitted = next.get().fitted();
+                TapsSoFar fitted = fitting.apply(next.get());
                 synchronized (lock) {
                     taps = taps.withResonancesOf(fitted);
                 }
@@ -218,8 +242,14 @@ public final class LiveRecording implements AutoCloseable {
         List<Loss> losses = input.losses();
         synchronized (lock) {
             double seconds = (double) frames / input.format().rateHz();
-            return new LiveView(seconds, meter.now(), taps, losses, running, trouble);
+            return new LiveView(seconds, meter.now(), shown(), losses, running, trouble);
         }
+    }
+
+    /** What failed stands beside the taps and not among them: every look brings other taps, and the maker must see it. */
+    private TapsSoFar shown() {
+        TapsSoFar shown = notFollowed.map(taps::withNote).orElse(taps);
+        return notFitted.map(shown::withNote).orElse(shown);
     }
 
     /**
@@ -240,15 +270,6 @@ public final class LiveRecording implements AutoCloseable {
      */
     public CaptureId id() {
         return capture.id();
-    }
-
-    /**
-     * Writes down conditions while it runs.
-     *
-     * @param conditions all that is known now
-     */
-    public void note(Conditions conditions) {
-        change(notes().with(conditions));
     }
 
     /**

@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param instrument whose sitting it will be
  * @param procedure what it is for
- * @param conditions what is known so far; more can be said while it runs
+ * @param conditions what is known so far; more can be said when it is kept
  * @param device an {@link InputDevice#name()}; empty for the system's choice
  * @param format how to record
  */
