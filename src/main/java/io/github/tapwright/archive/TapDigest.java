@@ -32,6 +32,7 @@ final class TapDigest {
 
     private static final int VERSION = 1;
     private static final int MOST = 10_000;
+    private static final double TOLERANCE_DB = 1e-9;
 
     private TapDigest() {}
 
@@ -94,6 +95,31 @@ final class TapDigest {
         } catch (BufferUnderflowException | IllegalArgumentException e) {
             throw damaged();
         }
+    }
+
+    /**
+     * Whether kept third octaves are those that were worked out anew.
+     *
+     * <p>A level is made with {@link Math#pow} and {@link Math#log10}, whose last bit may differ between versions of Java;
+     * that is no damage. Hence a tolerance of 10⁻⁹ dB, a relative 2.3·10⁻¹⁰ of the power: far more than rounding does and
+     * far less than any figure shows. Damage that small still changes the sum of the table. All but the levels must be
+     * the same to the bit.
+     */
+    static boolean sameOctaves(byte[] kept, byte[] anew) {
+        if (kept.length != anew.length) {
+            return false;
+        }
+        ByteBuffer a = ByteBuffer.wrap(kept);
+        ByteBuffer b = ByteBuffer.wrap(anew);
+        boolean same = !b.hasRemaining() || a.getLong() == b.getLong(); // version and number
+        while (same && b.hasRemaining()) {
+            same = a.getInt() == b.getInt() && sameLevel(a.getDouble(), b.getDouble());
+        }
+        return same;
+    }
+
+    private static boolean sameLevel(double keptDb, double anewDb) {
+        return Double.compare(keptDb, anewDb) == 0 || Math.abs(keptDb - anewDb) <= TOLERANCE_DB;
     }
 
     private static int count(ByteBuffer in) {

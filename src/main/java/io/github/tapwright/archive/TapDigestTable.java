@@ -44,7 +44,7 @@ final class TapDigestTable {
                     ? TapDigest.of(ThirdOctaves.of(result.curve().get()))
                     : new byte[0];
             if (!Arrays.equals(TapDigest.of(result.resonances()), resonances.orElseGet(() -> new byte[0]))
-                    || !Arrays.equals(curve, octaves.orElseGet(() -> new byte[0]))) {
+                    || !TapDigest.sameOctaves(octaves.orElseGet(() -> new byte[0]), curve)) {
                 return true;
             }
         }
