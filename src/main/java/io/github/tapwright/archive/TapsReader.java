@@ -17,7 +17,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -114,13 +113,7 @@ final class TapsReader {
     }
 
     private static Rejection rejection(Row row) throws SQLException {
-        return new Rejection(row.requiredKey("reason", TapsReader::reason), row.text("figure"));
-    }
-
-    private static Optional<RejectionReason> reason(String words) {
-        return Arrays.stream(RejectionReason.values())
-                .filter(r -> r.words().equals(words))
-                .findFirst();
+        return new Rejection(row.requiredKey("reason", RejectionReason::find), row.text("figure"));
     }
 
     private static NamedResonance resonance(Row row) throws SQLException {

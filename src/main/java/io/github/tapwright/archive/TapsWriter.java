@@ -70,7 +70,7 @@ final class TapsWriter {
             Rejection rejection = strike.rejections().get(i);
             child("strike_rejection", analysisId, i)
                     .put("strike", ordinal)
-                    .put("reason", rejection.reason().words())
+                    .put("reason", rejection.reason().key())
                     .put("figure", rejection.figure())
                     .run(connection);
         }

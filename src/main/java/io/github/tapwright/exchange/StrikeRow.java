@@ -26,7 +26,7 @@ record StrikeRow(String file, int number, Strike strike) {
             Field.of(
                     "rejected_because",
                     r -> r.strike.rejections().stream()
-                            .map(x -> x.reason().words())
+                            .map(x -> x.reason().key())
                             .toList()),
             Field.of(
                     "rejection_figures",

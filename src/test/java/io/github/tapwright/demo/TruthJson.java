@@ -62,7 +62,7 @@ final class TruthJson {
         node.put("good", strike.good());
         strike.fault().ifPresent(f -> {
             node.put("planted", f.name().toLowerCase(Locale.ROOT).replace('_', ' '));
-            node.put("expected_rejection", f.reason().words());
+            node.put("expected_rejection", f.reason().key());
         });
         strike.secondOnsetSeconds().ifPresent(s -> node.put("second_onset_s", rounded(s)));
         return node;
