@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.listening.ListeningWords;
 import io.github.tapwright.comparison.listening.PreparedSounds;
 import io.github.tapwright.desktop.sound.PlaybackModel;
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.sitting.ListSittings;
@@ -54,6 +55,9 @@ public final class ListeningModel {
     private final ReadOnlyObjectWrapper<Optional<ListeningSession>> session =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Set<Letter>> heard = new ReadOnlyObjectWrapper<>(EnumSet.noneOf(Letter.class));
+    /** Which listening shall be on the screen: the one begun or opened last, or none. */
+    private final LatestQuestion wanted = new LatestQuestion();
+
     private Optional<PreparedSounds> prepared = Optional.empty();
     private int playCount;
 
@@ -169,13 +173,17 @@ public final class ListeningModel {
         int trials = trialCount.get();
         Optional<String> who = typed(listener);
         Optional<String> through = typed(playedThrough);
+        long mine = wanted.ask();
         work.start(
                 new Job<>("Matching the sounds", progress -> {
                     PreparedSounds ready = useCases.listenBlind().prepare(sounds, progress);
-                    return new Begun(
-                            ready, useCases.listenBlind().begin(ready, seeds.getAsLong(), trials, who, through));
+                    return wanted.isLatest(mine)
+                            ? Optional.of(new Begun(
+                                    ready,
+                                    useCases.listenBlind().begin(ready, seeds.getAsLong(), trials, who, through)))
+                            : Optional.<Begun>empty();
                 }),
-                this::ask);
+                begun -> begun.ifPresent(b -> ask(b, mine)));
     }
 
     private record Begun(PreparedSounds sounds, ListeningSession session) {}
@@ -190,6 +198,7 @@ public final class ListeningModel {
      * @param left which
      */
     public void open(ListeningSession left) {
+        long mine = wanted.ask();
         if (left.finished()) {
             prepared = Optional.empty();
             session.set(Optional.of(left));
@@ -201,15 +210,23 @@ public final class ListeningModel {
                 new Job<>(
                         "Reading the sounds",
                         progress -> new Begun(useCases.listenBlind().prepare(sounds, progress), left)),
-                this::ask);
+                begun -> ask(begun, mine));
     }
 
-    private void ask(Begun begun) {
-        prepared = Optional.of(begun.sounds);
-        ask(begun.session);
+    private void ask(Begun begun, long mine) {
+        if (wanted.isLatest(mine)) {
+            prepared = Optional.of(begun.sounds);
+        }
+        ask(begun.session, mine);
     }
 
-    private void ask(ListeningSession asked) {
+    /** One that was left meanwhile waits in the list, with what became of it. */
+    private void ask(ListeningSession asked, long mine) {
+        if (!wanted.isLatest(mine)) {
+            refresh();
+            return;
+        }
+        playback.stop(); // what still sounds, or is about to, belongs to the question before
         playCount = 0;
         heard.set(EnumSet.noneOf(Letter.class));
         session.set(Optional.of(asked));
@@ -276,16 +293,18 @@ public final class ListeningModel {
         }
         ListeningSession asked = session.get().orElseThrow();
         int plays = playCount;
+        long mine = wanted.ask();
         playback.stop();
         heard.set(EnumSet.noneOf(Letter.class));
         work.start(
                 new Job<>(
                         "Keeping the answer", progress -> useCases.listenBlind().answer(asked, saidA, plays)),
-                this::ask);
+                next -> ask(next, mine));
     }
 
     /** Goes back to the choice of sounds; a listening under way waits in the list. */
     public void leave() {
+        wanted.ask();
         playback.stop();
         session.get()
                 .filter(s -> !s.finished())

@@ -5,6 +5,7 @@ import io.github.tapwright.chart.ResponsePicture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.mode.TapResult;
@@ -24,8 +25,10 @@ import io.github.tapwright.tap.Strike;
 import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -44,6 +47,10 @@ public final class ResponseModel {
     private final SittingTitle title;
     private final ReadOnlyObjectWrapper<Optional<Sitting>> sitting = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Sitting> overlays = FXCollections.observableArrayList();
+    /** What shall lie over, read already or not. */
+    private final Set<SittingId> laid = new HashSet<>();
+
+    private final LatestQuestion opened = new LatestQuestion();
     private final ObservableList<SittingSummary> choices = FXCollections.observableArrayList();
 
     /**
@@ -118,30 +125,43 @@ public final class ResponseModel {
      * @param id which
      */
     public void open(SittingId id) {
-        work.start(
-                new Job<>(
-                        "Reading sitting " + id,
-                        progress -> showSitting.show(id).requireTaps()),
-                shown -> {
-                    overlays.removeIf(o -> o.id().equals(shown.id()));
-                    sitting.set(Optional.of(shown));
-                });
+        long mine = opened.ask();
+        work.start(reading(id), shown -> {
+            if (opened.isLatest(mine)) {
+                takeOff(id);
+                sitting.set(Optional.of(shown));
+            }
+        });
+    }
+
+    private Job<Sitting> reading(SittingId id) {
+        return new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps());
+    }
+
+    private void takeOff(SittingId id) {
+        laid.remove(id);
+        overlays.removeIf(o -> o.id().equals(id));
     }
 
     /**
      * Lays a sitting over the one looked at, or takes it away again.
      *
      * @param id which
-     * @param laid whether it shall lie there
+     * @param wanted whether it shall lie there
      */
-    public void lay(SittingId id, boolean laid) {
-        overlays.removeIf(o -> o.id().equals(id));
-        if (laid && sitting.get().filter(s -> s.id().equals(id)).isEmpty()) {
-            work.start(
-                    new Job<>(
-                            "Reading sitting " + id,
-                            progress -> showSitting.show(id).requireTaps()),
-                    overlays::add);
+    public void lay(SittingId id, boolean wanted) {
+        takeOff(id);
+        if (wanted && sitting.get().filter(s -> s.id().equals(id)).isEmpty()) {
+            laid.add(id);
+            work.start(reading(id), this::layOver);
+        }
+    }
+
+    /** By the time it is read it may have been taken off again, looked at, or asked for twice. */
+    private void layOver(Sitting read) {
+        if (laid.contains(read.id())) {
+            overlays.removeIf(o -> o.id().equals(read.id()));
+            overlays.add(read);
         }
     }
 

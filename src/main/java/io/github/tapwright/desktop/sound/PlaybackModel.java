@@ -35,7 +35,9 @@ public final class PlaybackModel {
     private final ReadOnlyObjectWrapper<Optional<Asked>> waiting = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> playing = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean cautioned;
-    private long number;
+    private long asked;
+    /** Which of those asked for sounds, or sounded last: while the next is read, it may end by itself. */
+    private long sounding;
 
     /**
      * What the maker wants to hear.
@@ -115,36 +117,39 @@ public final class PlaybackModel {
         waiting.set(Optional.empty());
     }
 
-    /** Silence. */
+    /** Silence; what waits for the caution is not wanted any more either. */
     public void stop() {
-        number++;
+        asked++;
+        waiting.set(Optional.empty());
         output.stop();
         playing.set(Optional.empty());
     }
 
-    private void start(Asked asked) {
-        long mine = ++number;
-        work.start(new Job<>("Reading " + asked.words(), asked.sound()), sound -> {
-            if (mine == number) {
-                sound(asked, sound, mine);
+    private void start(Asked wanted) {
+        long mine = ++asked;
+        work.start(new Job<>("Reading " + wanted.words(), wanted.sound()), sound -> {
+            if (mine == asked) {
+                sound(wanted, sound, mine);
             }
         });
     }
 
-    private void sound(Asked asked, Recording sound, long mine) {
+    private void sound(Asked wanted, Recording sound, long mine) {
         double level = Math.max(LEAST_DB, Math.min(0, levelDb.get()));
+        sounding = mine;
+        playing.set(Optional.of(wanted.words()));
         try {
-            output.play(sound, level + asked.gainDb(), trouble -> screen.execute(() -> over(mine, trouble)));
+            output.play(sound, level + wanted.gainDb(), trouble -> screen.execute(() -> over(mine, trouble)));
         } catch (RefusedEntryException e) {
-            notices.failed("Playing " + asked.words(), e);
+            playing.set(Optional.empty());
+            notices.failed("Playing " + wanted.words(), e);
             return;
         }
-        playing.set(Optional.of(asked.words()));
-        asked.started().run();
+        wanted.started().run();
     }
 
     private void over(long mine, Optional<String> trouble) {
-        if (mine == number) {
+        if (mine == sounding) {
             playing.set(Optional.empty());
         }
         trouble.ifPresent(notices::trouble);

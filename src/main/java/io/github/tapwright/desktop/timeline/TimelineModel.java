@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.Instrument;
@@ -38,7 +39,7 @@ public final class TimelineModel {
     private final Work work;
     private final Notices notices;
     private final ZoneId zone;
-    private volatile Optional<ShopNumber> wanted = Optional.empty();
+    private final LatestQuestion question = new LatestQuestion();
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<History>> history = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -130,27 +131,26 @@ public final class TimelineModel {
 
     private void follow() {
         Optional<ShopNumber> asked = instrument.get();
-        if (history.get().map(History::instrument).equals(asked)) {
-            asked.ifPresent(this::follow);
-            return;
+        long mine = question.ask();
+        if (!history.get().map(History::instrument).equals(asked)) {
+            history.set(Optional.empty());
         }
-        history.set(Optional.empty());
-        asked.ifPresent(this::follow);
+        asked.ifPresent(of -> follow(of, mine));
     }
 
-    private void follow(ShopNumber of) {
-        wanted = Optional.of(of);
-        work.start(new Job<>("Following instrument " + of, progress -> answer(of)), made -> {
-            if (wanted.equals(Optional.of(of))) {
+    private void follow(ShopNumber of, long mine) {
+        ShopWindow held = window.get();
+        work.start(new Job<>("Following instrument " + of, progress -> answer(of, held, mine)), made -> {
+            if (question.isLatest(mine)) {
                 history.set(made);
             }
         });
     }
 
     /** Nothing for an instrument that was overtaken by another, as when someone walks down the list. */
-    private Optional<History> answer(ShopNumber of) {
-        return wanted.equals(Optional.of(of))
-                ? Optional.of(followInstrument.follow(of, Optional.empty(), window.get()))
+    private Optional<History> answer(ShopNumber of, ShopWindow held, long mine) {
+        return question.isLatest(mine)
+                ? Optional.of(followInstrument.follow(of, Optional.empty(), held))
                 : Optional.empty();
     }
 

@@ -7,7 +7,9 @@ import io.github.tapwright.comparison.listening.ListenBlind;
 import io.github.tapwright.desktop.NotesDesk;
 import io.github.tapwright.desktop.sound.PlaybackModel;
 import io.github.tapwright.desktop.work.DirectWork;
+import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.level.broadcast.LoudnessMatch;
 import io.github.tapwright.level.broadcast.MatchedBy;
 import io.github.tapwright.recording.Recording;
@@ -62,7 +64,10 @@ class ListeningModelTest {
     }
 
     private ListeningModel model() {
-        DirectWork work = new DirectWork(notices);
+        return model(new DirectWork(notices));
+    }
+
+    private ListeningModel model(Work work) {
         PlaybackModel playback = new PlaybackModel(desk.output(), work, notices, Runnable::run);
         playback.acceptCaution();
         return new ListeningModel(
@@ -215,6 +220,92 @@ class ListeningModelTest {
         notices.undo();
         assertThat(model.choice().chosen())
                 .containsExactly(model.choice().offered().get(0));
+    }
+
+    private HeldWork heldAtTheFirstQuestion() {
+        HeldWork work = new HeldWork(notices);
+        model = model(work);
+        model.choice().offer(run.id());
+        work.finish();
+        model.choice().choose(model.choice().offered().get(0));
+        model.choice().choose(model.choice().offered().get(2));
+        model.trialCount().set(10);
+        model.begin();
+        work.finish();
+        return work;
+    }
+
+    @Test
+    void whoLeavesWhileAnAnswerIsKeptIsNotCalledBackAndTheAnswerStays() {
+        HeldWork work = heldAtTheFirstQuestion();
+        Arrays.stream(Letter.values()).forEach(letter -> {
+            model.play(letter);
+            work.finish();
+        });
+        model.answer(true);
+        model.leave();
+        work.finish();
+
+        assertThat(model.session().get()).isEmpty();
+        assertThat(model.sessions())
+                .singleElement()
+                .satisfies(s -> assertThat(s.answers()).hasSize(1));
+    }
+
+    @Test
+    void aSoundOfTheQuestionBeforeIsNotHeardInTheNext() {
+        HeldWork work = heldAtTheFirstQuestion();
+        Arrays.stream(Letter.values()).forEach(letter -> {
+            model.play(letter);
+            work.finish();
+        });
+        model.answer(true);
+        model.play(Letter.A);
+        desk.played.clear();
+        work.finish();
+
+        assertThat(session().answers()).hasSize(1);
+        assertThat(desk.played).isEmpty();
+        assertThat(model.heard().get()).isEmpty();
+    }
+
+    @Test
+    void whoOpensAListeningWhileSoundsAreMatchedKeepsIt() {
+        begin(10);
+        answer(true);
+        ListeningSession before = session();
+        HeldWork work = new HeldWork(notices);
+        model = model(work);
+        begin(() -> model.begin(), work);
+        model.open(before);
+        work.finish();
+
+        assertThat(session()).isEqualTo(before);
+        assertThat(desk.archive.listenings().all()).as("nobody waited for it").hasSize(1);
+    }
+
+    private void begin(Runnable begins, HeldWork work) {
+        model.choice().offer(run.id());
+        work.finish();
+        model.choice().choose(model.choice().offered().get(0));
+        model.choice().choose(model.choice().offered().get(1));
+        begins.run();
+    }
+
+    @Test
+    void whoBeginsTwiceInHasteHasOneListening() {
+        HeldWork work = new HeldWork(notices);
+        model = model(work);
+        begin(
+                () -> {
+                    model.begin();
+                    model.begin();
+                },
+                work);
+        work.finish();
+
+        assertThat(desk.archive.listenings().all()).hasSize(1);
+        assertThat(session().finished()).isFalse();
     }
 
     @Test

@@ -3,6 +3,8 @@ package io.github.tapwright.desktop.response;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.work.HeldWork;
+import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.ShownResonance;
@@ -31,14 +33,7 @@ class ResponseModelTest {
     @BeforeEach
     void open() throws IOException {
         desk = new TestDesk(folder);
-        response = new ResponseModel(
-                desk.listSittings(),
-                desk.showSitting(),
-                desk.nameResonance(),
-                desk.reanalyseSitting(),
-                desk.work(),
-                desk.notices(),
-                ZoneOffset.UTC);
+        response = on(desk.work());
         ShopNumber number = desk.instrument("7");
         sitting = desk.sitting(number, 102, 196, Conditions.UNKNOWN);
         response.open(sitting.id());
@@ -122,6 +117,63 @@ class ResponseModelTest {
 
     private int curveStrikes() {
         return response.traces().get(0).curve().strikeCount();
+    }
+
+    private ResponseModel on(Work work) {
+        return new ResponseModel(
+                desk.listSittings(),
+                desk.showSitting(),
+                desk.nameResonance(),
+                desk.reanalyseSitting(),
+                work,
+                desk.notices(),
+                ZoneOffset.UTC);
+    }
+
+    @Test
+    void whatIsTakenOffBeforeItWasReadStaysOffAndNothingLiesThereTwice() {
+        Sitting other = desk.sitting(desk.instrument("8"), 98, 188, Conditions.UNKNOWN);
+        HeldWork work = new HeldWork(desk.notices());
+        ResponseModel model = on(work);
+
+        model.lay(other.id(), true);
+        model.lay(other.id(), false);
+        work.finish();
+        assertThat(model.overlays()).as("off again").isEmpty();
+
+        model.lay(other.id(), true);
+        model.lay(other.id(), false);
+        model.lay(other.id(), true);
+        work.finish();
+        assertThat(model.overlays()).extracting(Sitting::id).containsExactly(other.id());
+    }
+
+    @Test
+    void aSittingIsNotLaidOverItselfAlthoughItWasAskedForWhileItWasRead() {
+        HeldWork work = new HeldWork(desk.notices());
+        ResponseModel model = on(work);
+
+        model.open(sitting.id());
+        model.lay(sitting.id(), true);
+        work.finish();
+
+        assertThat(model.sitting().get()).isPresent();
+        assertThat(model.overlays()).isEmpty();
+    }
+
+    @Test
+    void theSittingAskedForLastIsShownAndNoneBeforeIt() {
+        Sitting other = desk.sitting(desk.instrument("8"), 98, 188, Conditions.UNKNOWN);
+        HeldWork work = new HeldWork(desk.notices());
+        ResponseModel model = on(work);
+
+        model.open(sitting.id());
+        work.work();
+        model.open(other.id());
+        work.deliver();
+        assertThat(model.sitting().get()).as("overtaken").isEmpty();
+        work.finish();
+        assertThat(model.sitting().get()).map(Sitting::id).contains(other.id());
     }
 
     @Test

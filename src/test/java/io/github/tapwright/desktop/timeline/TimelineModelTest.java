@@ -3,8 +3,11 @@ package io.github.tapwright.desktop.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.work.HeldWork;
+import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.report.ReportSubject;
@@ -14,6 +17,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -60,14 +65,65 @@ class TimelineModelTest {
     @BeforeEach
     void fresh() {
         desk.notices().dismiss();
-        model = new TimelineModel(
+        model = on(desk.work());
+        model.refresh();
+    }
+
+    private TimelineModel on(Work work) {
+        return new TimelineModel(
                 desk.listInstruments(),
                 desk.followInstrument(),
                 () -> window,
-                desk.work(),
+                work,
                 desk.notices(),
                 ZoneOffset.UTC);
-        model.refresh();
+    }
+
+    @Test
+    void aHistoryNobodyWaitsForAnyMoreIsNotShown() {
+        HeldWork work = new HeldWork(desk.notices());
+        TimelineModel held = on(work);
+
+        held.open(drifting);
+        work.work();
+        held.instrument().set(Optional.empty());
+        work.deliver();
+
+        assertThat(held.history().get()).isEmpty();
+    }
+
+    @Test
+    void whoComesBackToAnInstrumentSeesItsHistoryAndNoGapFromTheTimeBetween() {
+        HeldWork work = new HeldWork(desk.notices());
+        TimelineModel held = on(work);
+        List<Optional<ShopNumber>> shown = new ArrayList<>();
+        held.history().addListener((o, before, after) -> shown.add(after.map(History::instrument)));
+
+        held.open(untouched);
+        held.open(drifting);
+        work.work(); // finds that it was overtaken
+        held.open(untouched);
+        work.work();
+        held.open(drifting);
+        work.finish();
+
+        assertThat(held.sittings()).hasSize(SITTINGS);
+        assertThat(shown).containsExactly(Optional.of(drifting));
+    }
+
+    @Test
+    void aHistoryIsThatOfTheHumidityTheShopWasHeldAtWhenItWasAskedFor() {
+        HeldWork work = new HeldWork(desk.notices());
+        TimelineModel held = on(work);
+        held.open(drifting);
+        window = new ShopWindow(60, 70);
+        work.finish();
+
+        assertThat(held.history().get()).isEqualTo(on(drifting, ShopWindow.USUAL));
+    }
+
+    private static Optional<History> on(ShopNumber number, ShopWindow window) {
+        return Optional.of(desk.followInstrument().follow(number, Optional.empty(), window));
     }
 
     @Test
