@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.shelf;
 
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.Construction;
@@ -39,6 +40,7 @@ public final class ShelfModel {
     private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
     private final FilteredList<ShelfRow> found = new FilteredList<>(rows);
     private final StringProperty search = new SimpleStringProperty("");
+    private final LatestQuestion reading = new LatestQuestion();
     private final ReadOnlyBooleanWrapper read = new ReadOnlyBooleanWrapper();
 
     /**
@@ -94,12 +96,13 @@ public final class ShelfModel {
         return read.getReadOnlyProperty();
     }
 
-    /** Reads the shelf anew; the sketches follow one by one. */
+    /** Reads the shelf anew; the sketches follow one by one whenever there is nothing else to do. */
     public void refresh() {
+        long mine = reading.ask();
         work.start(new Job<>("Reading the shelf", progress -> rowsNow()), fresh -> {
             rows.setAll(fresh);
             read.set(true);
-            fresh.forEach(this::sketch);
+            fresh.forEach(row -> sketch(row, mine));
         });
     }
 
@@ -118,18 +121,19 @@ public final class ShelfModel {
                 .toList();
     }
 
-    private void sketch(ShelfRow row) {
+    /** None once the shelf is read anew, which sketches it all again. */
+    private void sketch(ShelfRow row, long mine) {
         Optional<SittingSummary> taps = row.latestTaps();
         if (taps.isEmpty()) {
             return;
         }
-        work.start(
-                new Job<>(
-                        "Sketching instrument " + row.instrument().shopNumber(),
-                        progress -> ShelfRow.sketch(showSitting.show(taps.get().id()))),
+        work.startWhenIdle(
+                new Job<>("Sketching instrument " + row.instrument().shopNumber(), progress -> reading.isLatest(mine)
+                        ? ShelfRow.sketch(showSitting.show(taps.get().id()))
+                        : List.<Double>of()),
                 drawn -> {
                     int place = rows.indexOf(row);
-                    if (place >= 0) {
+                    if (place >= 0 && reading.isLatest(mine)) {
                         rows.set(place, row.withSketch(drawn));
                     }
                 });

@@ -1,5 +1,7 @@
 package io.github.tapwright.desktop.work;
 
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -8,12 +10,17 @@ import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** Runs jobs one after the other on a thread of its own, so that two never change the archive at once. */
+/**
+ * Runs jobs one after the other on a thread of its own, so that two never change the archive at once. Results arrive in
+ * the order asked for, those of jobs nobody waits for after all others.
+ */
 public final class BackgroundWork implements Work, AutoCloseable {
 
     private final Executor screen;
     private final Notices notices;
     private final ObservableList<RunningJob> running = FXCollections.observableArrayList();
+    private final Queue<Waiting> asked = new ConcurrentLinkedQueue<>();
+    private final Queue<Waiting> idle = new ConcurrentLinkedQueue<>();
     private static final int PATIENCE_SECONDS = 10;
 
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
@@ -34,7 +41,7 @@ public final class BackgroundWork implements Work, AutoCloseable {
     }
 
     /**
-     * The jobs under way or waiting, first come first.
+     * The jobs under way or waiting, in the order they are done.
      *
      * @return changes on the screen's thread only
      */
@@ -42,11 +49,36 @@ public final class BackgroundWork implements Work, AutoCloseable {
         return running;
     }
 
+    private record Waiting(RunningJob shown, Runnable run) {}
+
     @Override
     public <T> void start(Job<T> job, Consumer<T> done) {
-        RunningJob shown = new RunningJob(job.what());
+        RunningJob shown = new RunningJob(job.what(), true);
+        long before = running.stream().filter(r -> r.isAsked() || r.isUnderWay()).count();
+        running.add((int) before, shown);
+        wait(asked, job, shown, done);
+    }
+
+    @Override
+    public <T> void startWhenIdle(Job<T> job, Consumer<T> done) {
+        RunningJob shown = new RunningJob(job.what(), false);
         running.add(shown);
-        thread.execute(() -> run(job, shown, done));
+        wait(idle, job, shown, done);
+    }
+
+    private <T> void wait(Queue<Waiting> queue, Job<T> job, RunningJob shown, Consumer<T> done) {
+        queue.add(new Waiting(shown, () -> run(job, shown, done)));
+        thread.execute(this::runNext);
+    }
+
+    /** There is one call for every job that waits. */
+    private void runNext() {
+        Waiting first = asked.poll();
+        Waiting next = first == null ? idle.poll() : first;
+        if (next != null) {
+            next.shown().begin();
+            next.run().run();
+        }
     }
 
     // A job may fail in any way; whatever it is, the maker is told and the window lives on.

@@ -28,4 +28,9 @@ public final class DirectWork implements Work {
         }
         done.accept(result);
     }
+
+    @Override
+    public <T> void startWhenIdle(Job<T> job, Consumer<T> done) {
+        start(job, done);
+    }
 }

@@ -14,12 +14,15 @@ public final class RunningJob {
     public static final double UNKNOWN = -1;
 
     private final String what;
+    private final boolean asked;
+    private final AtomicBoolean underWay = new AtomicBoolean();
     private final AtomicBoolean givenUp = new AtomicBoolean();
     private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(UNKNOWN);
     private final ReadOnlyStringWrapper words;
 
-    RunningJob(String what) {
+    RunningJob(String what, boolean asked) {
         this.what = what;
+        this.asked = asked;
         this.words = new ReadOnlyStringWrapper(what);
     }
 
@@ -48,6 +51,19 @@ public final class RunningJob {
      */
     public ReadOnlyStringProperty words() {
         return words.getReadOnlyProperty();
+    }
+
+    /** Whether the maker asked for it and waits. */
+    boolean isAsked() {
+        return asked;
+    }
+
+    void begin() {
+        underWay.set(true);
+    }
+
+    boolean isUnderWay() {
+        return underWay.get();
     }
 
     /** Asks the job to end at its next step; its result, if it still comes, is not used. */

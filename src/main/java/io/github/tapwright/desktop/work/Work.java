@@ -13,4 +13,13 @@ public interface Work {
      * @param <T> what the job brings
      */
     <T> void start(Job<T> job, Consumer<T> done);
+
+    /**
+     * Starts a job nobody waits for: every job the maker asks for goes first, also one asked for later.
+     *
+     * @param job what to do; short, since one under way is not broken off
+     * @param done takes the result, as above
+     * @param <T> what the job brings
+     */
+    <T> void startWhenIdle(Job<T> job, Consumer<T> done);
 }

@@ -3,6 +3,7 @@ package io.github.tapwright.desktop.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
@@ -90,6 +91,30 @@ class ShelfModelTest {
         assertThat(shelf.found()).isEmpty();
         shelf.search().set("");
         assertThat(shelf.found()).hasSize(2);
+    }
+
+    @Test
+    void aShelfReadAnewIsSketchedOnce() {
+        ShopNumber number = desk.instrument("9");
+        desk.sitting(number, 102, 196, Conditions.UNKNOWN);
+        HeldWork work = new HeldWork(desk.notices());
+        ShelfModel held = new ShelfModel(
+                desk.listInstruments(),
+                desk.listSittings(),
+                desk.showSitting(),
+                desk.addInstrument(),
+                work,
+                desk.notices());
+        held.refresh();
+        work.work();
+        work.deliver();
+        held.refresh();
+        work.work(); // the sketch of a shelf that is read anew
+        work.deliver();
+
+        assertThat(held.found().get(0).sketch()).isEmpty();
+        work.finish();
+        assertThat(held.found().get(0).sketch()).isNotEmpty();
     }
 
     @Test

@@ -54,6 +54,30 @@ class BackgroundWorkTest {
     }
 
     @Test
+    void whatNobodyWaitsForGivesWayToWhatIsAskedFor() throws InterruptedException {
+        CountDownLatch started = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        work.startWhenIdle(
+                new Job<>("sketch 0", progress -> {
+                    started.countDown();
+                    go.await();
+                    return "sketch 0";
+                }),
+                results::add);
+        started.await();
+        work.startWhenIdle(new Job<>("sketch 1", progress -> "sketch 1"), results::add);
+        work.startWhenIdle(new Job<>("sketch 2", progress -> "sketch 2"), results::add);
+        work.start(new Job<>("opened", progress -> "opened"), results::add);
+        work.start(new Job<>("named", progress -> "named"), results::add);
+
+        List<String> order = List.of("sketch 0", "opened", "named", "sketch 1", "sketch 2");
+        assertThat(work.running()).extracting(RunningJob::what).isEqualTo(order);
+        go.countDown();
+        untilIdle();
+        assertThat(results).isEqualTo(order);
+    }
+
+    @Test
     void progressIsShownAsAShare() throws InterruptedException {
         CountDownLatch told = new CountDownLatch(1);
         work.start(

@@ -29,6 +29,11 @@ public final class HeldWork implements Work {
         });
     }
 
+    @Override
+    public <T> void startWhenIdle(Job<T> job, Consumer<T> done) {
+        start(job, done);
+    }
+
     /** Does the next job; its result is on its way to the screen. */
     public void work() {
         waiting.remove().run();
