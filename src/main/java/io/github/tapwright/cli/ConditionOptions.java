@@ -14,7 +14,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** What was written down about a sitting; what is left out is unknown, and says so wherever it is shown. */
+/**
+ * What was written down about a sitting; what is left out stays as it was, in a new sitting unknown, and says so
+ * wherever it is shown. The word "unknown" takes back what was written down.
+ */
 final class ConditionOptions {
 
     @Option(
@@ -22,57 +25,86 @@ final class ConditionOptions {
             paramLabel = "STAGE",
             converter = KeyConverters.StageOfWork.class,
             description = "in-the-white, before-finish, finished, strung or later.")
-    private Optional<Stage> stage = Optional.empty();
+    private Said<Stage> stage = Said.nothing();
 
-    @Option(names = "--temperature", paramLabel = "°C", description = "Temperature of the room.")
-    private Optional<Double> temperatureCelsius = Optional.empty();
+    @Option(
+            names = "--temperature",
+            paramLabel = "°C",
+            converter = Said.Figure.class,
+            description = "Temperature of the room.")
+    private Said<Double> temperatureCelsius = Said.nothing();
 
-    @Option(names = "--humidity", paramLabel = "%", description = "Relative humidity of the room.")
-    private Optional<Double> relativeHumidityPercent = Optional.empty();
+    @Option(
+            names = "--humidity",
+            paramLabel = "%",
+            converter = Said.Figure.class,
+            description = "Relative humidity of the room.")
+    private Said<Double> relativeHumidityPercent = Said.nothing();
 
     @Option(
             names = "--rested",
             paramLabel = "HOURS",
+            converter = Said.Figure.class,
             description = "For how many hours the instrument has lain in this room's air.")
-    private Optional<Double> restedHours = Optional.empty();
+    private Said<Double> restedHours = Said.nothing();
 
     @Option(
             names = "--strings",
             paramLabel = "STATE",
             converter = KeyConverters.StringsDid.class,
-            description = "off, damped or free.")
-    private Optional<StringState> strings = Optional.empty();
+            description = "off, damped or free; off takes back string set and day with it.")
+    private Said<StringState> strings = Said.nothing();
 
-    @Option(names = "--string-set", paramLabel = "TEXT", description = "Maker and gauge of the strings.")
-    private Optional<String> stringSet = Optional.empty();
+    @Option(
+            names = "--string-set",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "Maker and gauge of the strings.")
+    private Said<String> stringSet = Said.nothing();
 
-    @Option(names = "--strings-fitted", paramLabel = "DAY", description = "Day they were put on, as 2026-03-14.")
-    private Optional<LocalDate> stringsFittedOn = Optional.empty();
+    @Option(
+            names = "--strings-fitted",
+            paramLabel = "DAY",
+            converter = Said.Day.class,
+            description = "Day they were put on, as 2026-03-14.")
+    private Said<LocalDate> stringsFittedOn = Said.nothing();
 
     @Option(
             names = "--hole",
-            paramLabel = "open|covered",
+            paramLabel = "open|covered|unknown",
             converter = HoleConverter.class,
             description = "Soundhole open or covered.")
     private Optional<HoleState> hole = Optional.empty();
 
-    @Option(names = "--support", paramLabel = "TEXT", description = "What carried the instrument.")
-    private Optional<String> support = Optional.empty();
+    @Option(
+            names = "--support",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "What carried the instrument.")
+    private Said<String> support = Said.nothing();
 
-    @Option(names = "--tool", paramLabel = "TEXT", description = "What struck it.")
-    private Optional<String> strikeTool = Optional.empty();
+    @Option(names = "--tool", paramLabel = "TEXT", converter = Said.Text.class, description = "What struck it.")
+    private Said<String> strikeTool = Said.nothing();
 
-    @Option(names = "--place", paramLabel = "TEXT", description = "Where it was struck.")
-    private Optional<String> strikePlace = Optional.empty();
+    @Option(names = "--place", paramLabel = "TEXT", converter = Said.Text.class, description = "Where it was struck.")
+    private Said<String> strikePlace = Said.nothing();
 
-    @Option(names = "--microphone", paramLabel = "TEXT", description = "Which microphone.")
-    private Optional<String> microphone = Optional.empty();
+    @Option(names = "--microphone", paramLabel = "TEXT", converter = Said.Text.class, description = "Which microphone.")
+    private Said<String> microphone = Said.nothing();
 
-    @Option(names = "--distance", paramLabel = "MM", description = "From the top to the microphone, mm.")
-    private Optional<Double> distanceMm = Optional.empty();
+    @Option(
+            names = "--distance",
+            paramLabel = "MM",
+            converter = Said.Figure.class,
+            description = "From the top to the microphone, mm.")
+    private Said<Double> distanceMm = Said.nothing();
 
-    @Option(names = "--gain", paramLabel = "TEXT", description = "Input gain as you read it.")
-    private Optional<String> gain = Optional.empty();
+    @Option(
+            names = "--gain",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "Input gain as you read it.")
+    private Said<String> gain = Said.nothing();
 
     @Option(
             names = "--added-mass",
@@ -80,53 +112,61 @@ final class ConditionOptions {
             description = "Mass stuck to the instrument for this sitting, g; 0 for none.")
     private Optional<Double> addedMassGrams = Optional.empty();
 
-    @Option(names = "--mass-place", paramLabel = "TEXT", description = "Where that mass sat.")
-    private Optional<String> massPlace = Optional.empty();
+    @Option(
+            names = "--mass-place",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "Where that mass sat.")
+    private Said<String> massPlace = Said.nothing();
 
-    @Option(names = "--operator", paramLabel = "TEXT", description = "Who struck.")
-    private Optional<String> operator = Optional.empty();
+    @Option(names = "--operator", paramLabel = "TEXT", converter = Said.Text.class, description = "Who struck.")
+    private Said<String> operator = Said.nothing();
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "Anything else.")
-    private Optional<String> note = Optional.empty();
+    @Option(names = "--note", paramLabel = "TEXT", converter = Said.Text.class, description = "Anything else.")
+    private Said<String> note = Said.nothing();
 
     /** What was said, everything else unknown. */
     Conditions conditions() {
         return applyTo(Conditions.UNKNOWN);
     }
 
-    /** What was known with all that was said; an empty text means unknown. */
+    /** What was known with all that was said. */
     Conditions applyTo(Conditions before) {
         return new Conditions(
-                stage.or(before::stage),
+                stage.over(before.stage()),
                 new Air(
-                        temperatureCelsius.or(before.air()::temperatureCelsius),
-                        relativeHumidityPercent.or(before.air()::relativeHumidityPercent),
-                        restedHours.or(before.air()::restedHours)),
-                new Strings(
-                        strings.or(before.strings()::state),
-                        stringSet.or(before.strings()::setName),
-                        stringsFittedOn.or(before.strings()::fittedOn)),
+                        temperatureCelsius.over(before.air().temperatureCelsius()),
+                        relativeHumidityPercent.over(before.air().relativeHumidityPercent()),
+                        restedHours.over(before.air().restedHours())),
+                strings(before.strings()),
                 hole.orElse(before.hole()),
                 new Placing(
-                        support.or(before.placing()::support),
-                        strikeTool.or(before.placing()::strikeTool),
-                        strikePlace.or(before.placing()::strikePlace)),
+                        support.over(before.placing().support()),
+                        strikeTool.over(before.placing().strikeTool()),
+                        strikePlace.over(before.placing().strikePlace())),
                 new Microphone(
-                        microphone.or(before.microphone()::model),
-                        distanceMm.or(before.microphone()::distanceMm),
-                        gain.or(before.microphone()::gain)),
+                        microphone.over(before.microphone().model()),
+                        distanceMm.over(before.microphone().distanceMm()),
+                        gain.over(before.microphone().gain())),
                 addedMass(before.addedMass()),
-                operator.or(before::operator),
-                note.or(before::note));
+                operator.over(before.operator()),
+                note.over(before.note()));
+    }
+
+    /** Strings that are taken off leave neither their set nor its day behind. */
+    private Strings strings(Strings before) {
+        Strings known = strings.value().equals(Optional.of(StringState.OFF)) ? Strings.UNKNOWN : before;
+        return new Strings(
+                strings.over(before.state()), stringSet.over(known.setName()), stringsFittedOn.over(known.fittedOn()));
     }
 
     private Optional<AddedMass> addedMass(Optional<AddedMass> before) {
         Optional<Double> grams =
                 addedMassGrams.or(() -> before.map(AddedMass::grams)).filter(g -> g != 0);
-        if (grams.isEmpty() && massPlace.filter(p -> !p.isBlank()).isPresent()) {
+        if (grams.isEmpty() && massPlace.value().isPresent()) {
             throw new RefusedEntryException(
                     "--mass-place says where an added mass sat; say its grams with --added-mass");
         }
-        return grams.map(g -> new AddedMass(g, massPlace.or(() -> before.flatMap(AddedMass::place))));
+        return grams.map(g -> new AddedMass(g, massPlace.over(before.flatMap(AddedMass::place))));
     }
 }

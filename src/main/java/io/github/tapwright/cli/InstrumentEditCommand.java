@@ -8,7 +8,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Changes what is known about an instrument. */
-@Command(name = "edit", description = "Changes what is known about an instrument; an empty text means unknown.")
+@Command(
+        name = "edit",
+        description = "Changes what is known about an instrument; what is not said stays as it was.",
+        footer = {
+            "",
+            "The word unknown, or an empty text, takes back what was written down, as in",
+            "--core-mm unknown; an instrument always has a kind."
+        })
 final class InstrumentEditCommand extends ArchiveCommand {
 
     @Parameters(paramLabel = "NUMBER", description = "Its shop number.")

@@ -9,7 +9,7 @@ import io.github.tapwright.instrument.Layer;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Everything one can say about an instrument; what is not said stays as it was. An empty text means unknown. */
+/** Everything one can say about an instrument; what is not said stays as it was, and "unknown" takes it back. */
 final class InstrumentOptions {
 
     @Option(
@@ -19,51 +19,87 @@ final class InstrumentOptions {
             description = "classical, flamenco, steel-string or other.")
     private Optional<InstrumentKind> kind = Optional.empty();
 
-    @Option(names = "--nickname", paramLabel = "NAME", description = "What the workshop calls it.")
-    private Optional<String> nickname = Optional.empty();
+    @Option(
+            names = "--nickname",
+            paramLabel = "NAME",
+            converter = Said.Text.class,
+            description = "What the workshop calls it.")
+    private Said<String> nickname = Said.nothing();
 
-    @Option(names = "--scale", paramLabel = "MM", description = "Scale length, mm.")
-    private Optional<Double> scaleLengthMm = Optional.empty();
+    @Option(names = "--scale", paramLabel = "MM", converter = Said.Figure.class, description = "Scale length, mm.")
+    private Said<Double> scaleLengthMm = Said.nothing();
 
-    @Option(names = "--strings", paramLabel = "N", description = "Number of strings.")
-    private Optional<Integer> stringCount = Optional.empty();
+    @Option(names = "--strings", paramLabel = "N", converter = Said.Count.class, description = "Number of strings.")
+    private Said<Integer> stringCount = Said.nothing();
 
-    @Option(names = "--soundhole", paramLabel = "MM", description = "Diameter of the soundhole, mm.")
-    private Optional<Double> soundholeDiameterMm = Optional.empty();
+    @Option(
+            names = "--soundhole",
+            paramLabel = "MM",
+            converter = Said.Figure.class,
+            description = "Diameter of the soundhole, mm.")
+    private Said<Double> soundholeDiameterMm = Said.nothing();
 
     @Option(
             names = "--construction",
             paramLabel = "TOP",
             converter = KeyConverters.Construction.class,
             description = "solid, honeycomb-sandwich, wood-sandwich or other.")
-    private Optional<ConstructionKind> construction = Optional.empty();
+    private Said<ConstructionKind> construction = Said.nothing();
 
-    @Option(names = "--outer-skin", paramLabel = "WOOD", description = "The layer one sees, or the whole solid top.")
-    private Optional<String> outerSkin = Optional.empty();
+    @Option(
+            names = "--outer-skin",
+            paramLabel = "WOOD",
+            converter = Said.Text.class,
+            description = "The layer one sees, or the whole solid top.")
+    private Said<String> outerSkin = Said.nothing();
 
-    @Option(names = "--outer-skin-mm", paramLabel = "MM", description = "Its thickness, mm.")
-    private Optional<Double> outerSkinMm = Optional.empty();
+    @Option(
+            names = "--outer-skin-mm",
+            paramLabel = "MM",
+            converter = Said.Figure.class,
+            description = "Its thickness, mm.")
+    private Said<Double> outerSkinMm = Said.nothing();
 
-    @Option(names = "--core", paramLabel = "MATERIAL", description = "What lies between the skins.")
-    private Optional<String> core = Optional.empty();
+    @Option(
+            names = "--core",
+            paramLabel = "MATERIAL",
+            converter = Said.Text.class,
+            description = "What lies between the skins.")
+    private Said<String> core = Said.nothing();
 
-    @Option(names = "--core-mm", paramLabel = "MM", description = "Its thickness, mm.")
-    private Optional<Double> coreMm = Optional.empty();
+    @Option(names = "--core-mm", paramLabel = "MM", converter = Said.Figure.class, description = "Its thickness, mm.")
+    private Said<Double> coreMm = Said.nothing();
 
-    @Option(names = "--inner-skin", paramLabel = "WOOD", description = "The layer the braces are glued to.")
-    private Optional<String> innerSkin = Optional.empty();
+    @Option(
+            names = "--inner-skin",
+            paramLabel = "WOOD",
+            converter = Said.Text.class,
+            description = "The layer the braces are glued to.")
+    private Said<String> innerSkin = Said.nothing();
 
-    @Option(names = "--inner-skin-mm", paramLabel = "MM", description = "Its thickness, mm.")
-    private Optional<Double> innerSkinMm = Optional.empty();
+    @Option(
+            names = "--inner-skin-mm",
+            paramLabel = "MM",
+            converter = Said.Figure.class,
+            description = "Its thickness, mm.")
+    private Said<Double> innerSkinMm = Said.nothing();
 
-    @Option(names = "--bracing", paramLabel = "TEXT", description = "The pattern of braces.")
-    private Optional<String> bracing = Optional.empty();
+    @Option(
+            names = "--bracing",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "The pattern of braces.")
+    private Said<String> bracing = Said.nothing();
 
-    @Option(names = "--body-notes", paramLabel = "TEXT", description = "Anything else about the body.")
-    private Optional<String> bodyNotes = Optional.empty();
+    @Option(
+            names = "--body-notes",
+            paramLabel = "TEXT",
+            converter = Said.Text.class,
+            description = "Anything else about the body.")
+    private Said<String> bodyNotes = Said.nothing();
 
-    @Option(names = "--notes", paramLabel = "TEXT", description = "Anything else.")
-    private Optional<String> notes = Optional.empty();
+    @Option(names = "--notes", paramLabel = "TEXT", converter = Said.Text.class, description = "Anything else.")
+    private Said<String> notes = Said.nothing();
 
     /** The instrument with all that was said. */
     Instrument applyTo(Instrument before) {
@@ -72,28 +108,28 @@ final class InstrumentOptions {
                 kind.orElse(before.kind()),
                 body(before.body()),
                 construction(before.construction()),
-                nickname.or(before::nickname),
-                notes.or(before::notes));
+                nickname.over(before.nickname()),
+                notes.over(before.notes()));
     }
 
     private Body body(Body before) {
         return new Body(
-                scaleLengthMm.or(before::scaleLengthMm),
-                stringCount.or(before::stringCount),
-                soundholeDiameterMm.or(before::soundholeDiameterMm),
-                bodyNotes.or(before::notes));
+                scaleLengthMm.over(before.scaleLengthMm()),
+                stringCount.over(before.stringCount()),
+                soundholeDiameterMm.over(before.soundholeDiameterMm()),
+                bodyNotes.over(before.notes()));
     }
 
     private Construction construction(Construction before) {
         return new Construction(
-                construction.or(before::kind),
+                construction.over(before.kind()),
                 layer(before.outerSkin(), outerSkin, outerSkinMm),
                 layer(before.core(), core, coreMm),
                 layer(before.innerSkin(), innerSkin, innerSkinMm),
-                bracing.or(before::bracing));
+                bracing.over(before.bracing()));
     }
 
-    private static Layer layer(Layer before, Optional<String> material, Optional<Double> thicknessMm) {
-        return new Layer(material.or(before::material), thicknessMm.or(before::thicknessMm));
+    private static Layer layer(Layer before, Said<String> material, Said<Double> thicknessMm) {
+        return new Layer(material.over(before.material()), thicknessMm.over(before.thicknessMm()));
     }
 }

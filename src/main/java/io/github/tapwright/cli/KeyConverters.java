@@ -27,26 +27,26 @@ final class KeyConverters {
     }
 
     /** Reads how a top is built. */
-    static final class Construction implements ITypeConverter<ConstructionKind> {
+    static final class Construction implements ITypeConverter<Said<ConstructionKind>> {
         @Override
-        public ConstructionKind convert(String text) {
-            return read(text, ConstructionKind.values());
+        public Said<ConstructionKind> convert(String text) {
+            return Said.read(text, known -> read(known, ConstructionKind.values()));
         }
     }
 
     /** Reads how far an instrument had come. */
-    static final class StageOfWork implements ITypeConverter<Stage> {
+    static final class StageOfWork implements ITypeConverter<Said<Stage>> {
         @Override
-        public Stage convert(String text) {
-            return read(text, Stage.values());
+        public Said<Stage> convert(String text) {
+            return Said.read(text, known -> read(known, Stage.values()));
         }
     }
 
     /** Reads what the strings did. */
-    static final class StringsDid implements ITypeConverter<StringState> {
+    static final class StringsDid implements ITypeConverter<Said<StringState>> {
         @Override
-        public StringState convert(String text) {
-            return read(text, StringState.values());
+        public Said<StringState> convert(String text) {
+            return Said.read(text, known -> read(known, StringState.values()));
         }
     }
 

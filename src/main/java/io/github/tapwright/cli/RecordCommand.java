@@ -4,6 +4,7 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.recording.UnreadableRecordingException;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
@@ -126,7 +127,9 @@ final class RecordCommand implements Callable<Integer> {
 
     /** What was said with --recover goes over what was known when the recording began. */
     private CaptureNotes corrected(CaptureNotes notes) {
-        CaptureNotes known = notes.with(conditions.applyTo(notes.conditions()));
+        Conditions said = conditions.applyTo(notes.conditions());
+        ConditionsText.takenOff(notes.conditions(), said).ifPresent(terminal::note);
+        CaptureNotes known = notes.with(said);
         return number.map(n -> known.with(new ShopNumber(n))).orElse(known);
     }
 

@@ -23,7 +23,8 @@ public record Construction(
         bracing = Entry.line("the bracing", bracing);
         if (kind.equals(Optional.of(ConstructionKind.SOLID)) && (core.known() || innerSkin.known())) {
             throw new RefusedEntryException(
-                    "a solid top has one layer only; give it as the outer skin, or choose a sandwich construction");
+                    "a solid top has one layer only; give it as the outer skin and leave core and inner skin unknown, or"
+                            + " choose a sandwich construction");
         }
     }
 }

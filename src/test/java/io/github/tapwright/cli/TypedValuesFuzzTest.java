@@ -34,7 +34,11 @@ class TypedValuesFuzzTest {
             new KeyConverters.StringsDid(),
             new KeyConverters.Grouping(),
             new KeyConverters.Strung(),
-            new KeyConverters.ForWhom());
+            new KeyConverters.ForWhom(),
+            new Said.Text(),
+            new Said.Figure(),
+            new Said.Count(),
+            new Said.Day());
 
     @FuzzTest
     void isReadOrRefused(byte[] bytes) {
