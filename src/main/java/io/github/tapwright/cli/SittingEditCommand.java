@@ -5,7 +5,7 @@ import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -13,8 +13,14 @@ import picocli.CommandLine.Parameters;
 /** Corrects what was written down about a sitting. */
 @Command(
         name = "edit",
-        description = "Corrects what was written down about a sitting; an empty text means unknown.",
-        footer = {"", "What a correction replaces is kept and shown below the sitting."})
+        description = "Corrects what was written down about a sitting; what is not said stays as it was.",
+        footer = {
+            "",
+            "The word unknown, or an empty text, takes back what was written down, as in",
+            "--humidity unknown; an added mass is taken back with 0. What a correction",
+            "replaces is kept and shown below the sitting. The soundhole decides which names",
+            "are suggested: a correction there analyses anew, and earlier results stay."
+        })
 final class SittingEditCommand extends ArchiveCommand {
 
     @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
@@ -30,15 +36,36 @@ final class SittingEditCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) {
         EditSitting edit = open.editSitting();
-        Sitting sitting = edit.edit(id, options::applyTo, terminal().progress());
-        List<Conditions> before = edit.corrected(id);
+        EditSitting.Edited edited = edit.edit(id, options::applyTo, terminal().progress());
+        Sitting sitting = edited.sitting();
         terminal()
                 .say(
                         "Sitting %s of instrument %s%n  %s",
                         sitting.id(), sitting.instrument(), ConditionsText.line(sitting.conditions()));
-        for (Conditions conditions : before) {
+        ConditionsText.takenOff(edited.before(), sitting.conditions())
+                .ifPresent(line -> terminal().say("  %s", line));
+        analysed(edited).ifPresent(line -> terminal().say("  %s", line));
+        for (Conditions conditions : edit.corrected(id)) {
             terminal().say("  before a correction: %s", ConditionsText.line(conditions));
         }
+        edited.failure().ifPresent(failure -> {
+            throw failure;
+        });
         return ExitCode.DONE;
+    }
+
+    private static Optional<String> analysed(EditSitting.Edited edited) {
+        if (edited.failure().isPresent()) {
+            return Optional.of(
+                    "names and figures are still those from before, because analysing anew failed; mend that and"
+                            + " give the same command again");
+        }
+        if (edited.added().isPresent()) {
+            return Optional.of("analysed anew for what is written down now: analysis "
+                    + edited.added().get().number() + "; earlier results stay beside it");
+        }
+        return edited.holeChanged()
+                ? Optional.of("analysed anew for this soundhole: every name and every figure is the same")
+                : Optional.empty();
     }
 }
