@@ -32,6 +32,10 @@ final class CalibrationChoice {
     /** A recorded tone and what its calibrator promises. */
     record StatedTone(Path file, CalibratorTone tone) {}
 
+    boolean isGiven() {
+        return tone.isPresent() || kept.isPresent();
+    }
+
     Optional<AppliedCalibration> find(Bench bench, Path archive, Terminal terminal) throws IOException {
         if (kept.isPresent()) {
             try (OpenBench open = bench.open(archive, false, terminal.progress())) {

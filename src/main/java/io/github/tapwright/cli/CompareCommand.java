@@ -37,7 +37,8 @@ import picocli.CommandLine.Parameters;
             "Two sittings of notes are compared place by place, two of plucks string by string.",
             "",
             "With --group, leave A and B out: every construction in the archive is compared with every other, each",
-            "instrument being the mean over its sittings. --stage goes with it, --spread and --despite do not."
+            "instrument being the mean over its sittings. --stage goes with it, --spread, --despite and --shop-window",
+            "do not."
         })
 final class CompareCommand extends ArchiveCommand {
 
@@ -92,7 +93,7 @@ final class CompareCommand extends ArchiveCommand {
             paramLabel = "LO:HI",
             converter = WindowConverter.class,
             description = "Relative humidity the shop keeps, %%; 40:50 if left out.")
-    private ShopWindow window = ShopWindow.USUAL;
+    private Optional<ShopWindow> window = Optional.empty();
 
     CompareCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
@@ -106,10 +107,9 @@ final class CompareCommand extends ArchiveCommand {
     }
 
     private int compareGroups(OpenBench open, GroupBy by) throws IOException {
-        if (!two.isEmpty() || instruments || spread.isPresent() || despite.isPresent()) {
-            throw new RefusedEntryException(
-                    "--group takes no sittings, --instruments, --spread or --despite; leave them out");
-        }
+        Given.refuse(
+                !two.isEmpty() || instruments || spread.isPresent() || despite.isPresent() || window.isPresent(),
+                "--group takes no sittings, --instruments, --spread, --despite or --shop-window; leave them out");
         GroupStudy study = open.compareGroups().compare(new GroupSettings(by, stage.orElse(StageClass.STRUNG)));
         GroupText text = new GroupText(terminal());
         if (json) {
@@ -134,13 +134,13 @@ final class CompareCommand extends ArchiveCommand {
         CompareSittings compare = open.compareSittings();
         SittingId a = sitting(compare, two.get(0));
         SittingId b = sitting(compare, two.get(1));
-        CompareSittings.Settings settings = new CompareSittings.Settings(spread, window, despite);
+        CompareSittings.Settings settings = new CompareSittings.Settings(spread, window.orElse(ShopWindow.USUAL), despite);
         return open.comparePlayed().takes(a)
                 ? showPlayed(open.comparePlayed().compare(a, b, settings))
                 : showTaps(compare.compare(a, b, settings));
     }
 
-    private int showPlayed(ComparePlayed.Compared compared) throws IOException {
+    private int showPlayed(ComparePlayed.Compared compared) {
         if (json) {
             terminal().print(PlayedJson.of(compared));
         } else {
@@ -154,7 +154,7 @@ final class CompareCommand extends ArchiveCommand {
         return compared.comparison().questions() == 0 ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }
 
-    private int showTaps(CompareSittings.Compared compared) throws IOException {
+    private int showTaps(CompareSittings.Compared compared) {
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {
             terminal().print(ComparisonJson.of(compared));

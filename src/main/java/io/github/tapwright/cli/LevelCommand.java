@@ -39,7 +39,7 @@ final class LevelCommand implements Callable<Integer> {
             names = "--field",
             paramLabel = "free|diffuse",
             description = "How the sound reached the microphone, for loudness in sone; free unless told otherwise.")
-    private SoundField field = SoundField.FREE;
+    private Optional<SoundField> field = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
@@ -61,11 +61,15 @@ final class LevelCommand implements Callable<Integer> {
         if (plot.isPresent()) {
             SpectrumPicture.refuseTooMany(files.size());
         }
+        Given.refuse(
+                field.isPresent() && !calibration.isGiven(),
+                "--field is for loudness in sone, which needs --calibration or --calibrated-by; give one, or leave it"
+                        + " out");
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelReference reference =
                 applied.<LevelReference>map(AppliedCalibration::calibration).orElseGet(FullScale::new);
         List<MeasuredLevels> measured =
-                bench.measureLevels().measure(files, new LevelSettings(reference, field), terminal.progress());
+                bench.measureLevels().measure(files, new LevelSettings(reference, field.orElse(SoundField.FREE)), terminal.progress());
         if (json) {
             terminal.print(LevelJson.each(measured, applied));
         } else {

@@ -65,6 +65,7 @@ final class PlucksCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        tuning.refuseFrets();
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelSettings settings =
                 applied.map(c -> LevelSettings.calibrated(c.calibration())).orElse(LevelSettings.RELATIVE);

@@ -52,13 +52,14 @@ final class ProcedureOptions {
         refuse(
                 tuning.isGiven() && wanted instanceof Procedure.BodyTaps,
                 "--tuning, --frets and --a4 are for notes and plucks");
+        if (wanted instanceof Procedure.OpenPlucks) {
+            tuning.refuseFrets();
+        }
         refuse(calibration.isPresent() && !(wanted instanceof Procedure.OpenPlucks), "--calibrated-by is for plucks");
         return wanted;
     }
 
     private static void refuse(boolean misplaced, String why) {
-        if (misplaced) {
-            throw new RefusedEntryException(why + "; leave it out, or choose another --procedure");
-        }
+        Given.refuse(misplaced, why + "; leave it out, or choose another --procedure");
     }
 }

@@ -14,14 +14,19 @@ import io.github.tapwright.sitting.live.LiveRequest;
 import io.github.tapwright.sitting.live.LiveView;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Records from a microphone into a sitting. */
 @Command(
@@ -36,8 +41,13 @@ final class RecordCommand implements Callable<Integer> {
 
     private static final int LOOK_MILLIS = 50;
 
+    private static final String RECOVER = "--recover";
+
     private final Bench bench;
     private final Terminal terminal;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "INSTRUMENT", description = "Shop number.")
     private Optional<String> number = Optional.empty();
@@ -77,7 +87,7 @@ final class RecordCommand implements Callable<Integer> {
         @Option(names = "--waiting", description = "List recordings that wait to be kept.")
         private boolean waiting;
 
-        @Option(names = "--recover", paramLabel = "ID", description = "Keep a recording that waits as a sitting.")
+        @Option(names = RECOVER, paramLabel = "ID", description = "Keep a recording that waits as a sitting.")
         private Optional<Long> recover = Optional.empty();
 
         @Option(
@@ -89,14 +99,32 @@ final class RecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (export.isPresent() && instead.recover.isEmpty()) {
-            throw new RefusedEntryException("--export copies a recording that waits; say which with --recover ID");
-        }
+        Given.refuse(
+                export.isPresent() && instead.recover.isEmpty(),
+                "--export copies a recording that waits; say which with --recover ID");
+        refuseWhatIsNotUsed();
         if (instead.devices) {
             return new RecordLists(bench, terminal).devices(bench.inputDevices());
         }
         try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
             return run(open);
+        }
+    }
+
+    /** Only a recording that begins now asks how, and only one that is kept has conditions. */
+    private void refuseWhatIsNotUsed() {
+        if (instead.devices) {
+            Given.onlyBeside(spec, "--list-devices", Set.of());
+        } else if (instead.waiting) {
+            Given.onlyBeside(spec, "--waiting", Set.of());
+        } else if (instead.setAside.isPresent()) {
+            Given.onlyBeside(spec, "--set-aside", Set.of());
+        } else if (export.isPresent()) {
+            Given.onlyBeside(spec, "--export", Set.of(RECOVER));
+        } else if (instead.recover.isPresent()) {
+            Set<String> kept = new HashSet<>(CommandSpec.forAnnotatedObject(conditions).optionsMap().keySet());
+            kept.addAll(List.of("--json", "INSTRUMENT"));
+            Given.onlyBeside(spec, RECOVER, kept);
         }
     }
 

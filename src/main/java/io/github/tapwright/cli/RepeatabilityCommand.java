@@ -48,6 +48,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) throws IOException {
         csv.refuseUnlessTable();
+        Given.refuse(
+                keep && sittings.isEmpty(),
+                "--keep keeps the study of the sittings given; give their numbers, or leave it out to see the study kept");
         Optional<BenchStudy> found = find(open.studyBench());
         if (found.isEmpty()) {
             terminal()
@@ -62,7 +65,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
             new RepeatabilityText(terminal()).print(study);
         }
         csv.write(() -> BenchStudyJson.csv(study), terminal());
-        if (keep && !sittings.isEmpty()) {
+        if (keep) {
             terminal().note("kept; comparisons rest on this study from now on");
         }
         return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;

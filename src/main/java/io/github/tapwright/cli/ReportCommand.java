@@ -69,7 +69,7 @@ final class ReportCommand extends ArchiveCommand {
             paramLabel = "CLASS",
             converter = KeyConverters.Strung.class,
             description = "Groups: sittings strung or unstrung; strung if left out.")
-    private StageClass stage = StageClass.STRUNG;
+    private Optional<StageClass> stage = Optional.empty();
 
     @Option(
             names = "--spread",
@@ -89,8 +89,8 @@ final class ReportCommand extends ArchiveCommand {
             names = "--shop-window",
             paramLabel = "LO:HI",
             converter = WindowConverter.class,
-            description = "Relative humidity the shop keeps, %%; 40:50 if left out.")
-    private ShopWindow window = ShopWindow.USUAL;
+            description = "With --against or --trend, relative humidity the shop keeps, %%; 40:50 if left out.")
+    private Optional<ShopWindow> window = Optional.empty();
 
     @Option(
             names = "--out",
@@ -119,18 +119,31 @@ final class ReportCommand extends ArchiveCommand {
             throw new RefusedEntryException(
                     "give one of: the number of a sitting, --trend INSTRUMENT, --group construction");
         }
-        if (against.isPresent() && sitting.isEmpty()) {
-            throw new RefusedEntryException("--against goes with the number of a sitting; leave it out");
-        }
+        refuseWhatTheSubjectDoesNotUse();
+        ShopWindow kept = window.orElse(ShopWindow.USUAL);
         if (trend.isPresent()) {
-            return new ReportSubject.OfHistory(new ShopNumber(trend.get()), spread, window);
+            return new ReportSubject.OfHistory(new ShopNumber(trend.get()), spread, kept);
         }
         if (group.isPresent()) {
-            return new ReportSubject.OfGroups(new GroupSettings(group.get(), stage));
+            return new ReportSubject.OfGroups(new GroupSettings(group.get(), stage.orElse(StageClass.STRUNG)));
         }
         SittingId id = sitting.orElseThrow();
         return against.<ReportSubject>map(
-                        a -> new ReportSubject.OfTwo(id, a, new CompareSittings.Settings(spread, window, despite)))
+                        a -> new ReportSubject.OfTwo(id, a, new CompareSittings.Settings(spread, kept, despite)))
                 .orElseGet(() -> new ReportSubject.OfSitting(id));
+    }
+
+    private void refuseWhatTheSubjectDoesNotUse() {
+        boolean overTimeOrTwo = trend.isPresent() || against.isPresent();
+        Given.refuse(
+                against.isPresent() && sitting.isEmpty(), "--against goes with the number of a sitting; leave it out");
+        Given.refuse(stage.isPresent() && group.isEmpty(), "--stage goes with --group; leave it out");
+        Given.refuse(despite.isPresent() && against.isEmpty(), "--despite goes with --against; leave it out");
+        Given.refuse(
+                spread.isPresent() && !overTimeOrTwo,
+                "--spread goes with --against or --trend; leave it out, or say what to compare with");
+        Given.refuse(
+                window.isPresent() && !overTimeOrTwo,
+                "--shop-window goes with --against or --trend; leave it out, or say what to compare with");
     }
 }

@@ -12,7 +12,9 @@ import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -68,15 +70,20 @@ final class SittingReanalyseCommand extends ArchiveCommand {
             throw new RefusedEntryException(
                     "--set-aside numbers the strikes of one sitting; name one, without --use-all");
         }
-        List<SittingId> ids = which.all
-                ? open.listSittings().all().stream()
-                        .filter(s ->
-                                (settings.isEmpty() && !all) || s.procedure().equals(Procedure.BodyTaps.KEY))
-                        .map(SittingSummary::id)
-                        .toList()
-                : which.some;
+        List<SittingId> ids = which.all ? every(open) : which.some;
         ids.forEach(id -> reanalyse(open, id));
         return ExitCode.DONE;
+    }
+
+    /** Every sitting that what was said can be about. */
+    private List<SittingId> every(OpenBench open) {
+        boolean tapsOnly = settings.isPresent() || all;
+        Map<Boolean, List<SittingId>> ids = open.listSittings().all().stream()
+                .collect(Collectors.partitioningBy(
+                        s -> !tapsOnly || s.procedure().equals(Procedure.BodyTaps.KEY),
+                        Collectors.mapping(SittingSummary::id, Collectors.toList())));
+        ids.get(false).forEach(id -> terminal().say("Sitting %s: left out, it is not for taps", id));
+        return ids.get(true);
     }
 
     private void reanalyse(OpenBench open, SittingId id) {
@@ -101,6 +108,10 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     /** What was said, over what the latest analysis of taps had. */
     private Optional<TapSettings> settings(Sitting before) {
         Optional<TapResult> taps = before.latest().taps();
+        Given.refuse(
+                taps.isEmpty() && (!unwanted.isEmpty() || all),
+                "sitting " + before.id() + " is not for taps; strikes are set aside in sittings for taps only, leave "
+                        + (all ? "--use-all" : "--set-aside") + " out");
         if (taps.isEmpty() || (settings.isEmpty() && unwanted.isEmpty() && !all)) {
             return settings;
         }

@@ -14,7 +14,7 @@ final class TuningOptions {
             description = "Open strings from the lowest up, such as E2,A2,D3,G3,B3,E4, which holds if left out.")
     private Optional<String> notes = Optional.empty();
 
-    @Option(names = "--frets", paramLabel = "N", description = "Number of frets; 19 if left out.")
+    @Option(names = "--frets", paramLabel = "N", description = "Run of notes: number of frets; 19 if left out.")
     private Optional<Integer> frets = Optional.empty();
 
     @Option(names = "--a4", paramLabel = "HZ", description = "Tuning note A4; 440 if left out.")
@@ -22,6 +22,11 @@ final class TuningOptions {
 
     boolean isGiven() {
         return notes.isPresent() || frets.isPresent() || a4Hz.isPresent();
+    }
+
+    /** Open strings alone need no frets. */
+    void refuseFrets() {
+        Given.refuse(frets.isPresent(), "--frets is for a run of notes; plucks are of open strings, leave it out");
     }
 
     private double a4Hz() {
