@@ -1,7 +1,6 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
-import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +21,7 @@ abstract class ArchiveCommand implements Callable<Integer> {
     }
 
     /** Does the work and returns the exit code. */
-    abstract int run(OpenBench open) throws IOException;
+    abstract int run(OpenBench open);
 
     /** Whether an archive that does not exist yet is made. */
     boolean mayMakeTheArchive() {
@@ -38,7 +37,7 @@ abstract class ArchiveCommand implements Callable<Integer> {
     }
 
     @Override
-    public final Integer call() throws IOException {
+    public final Integer call() {
         try (OpenBench open = bench.open(archive.folder(), mayMakeTheArchive(), terminal.progress())) {
             return run(open);
         }

@@ -104,7 +104,7 @@ final class Bench {
     }
 
     /** Opens an archive; a new one is made only where one is asked for, so that a slip in a name makes none. */
-    OpenBench open(Path archive, boolean mayBeNew, Progress progress) throws IOException {
+    OpenBench open(Path archive, boolean mayBeNew, Progress progress) {
         if (!mayBeNew && isNothing(archive)) {
             throw new ArchiveException("there is no archive in " + archive
                     + "; make one by adding an instrument, or choose another with --archive");
@@ -116,12 +116,17 @@ final class Bench {
         return new Restore(clock).restore(backup, folder, progress);
     }
 
-    private static boolean isNothing(Path folder) throws IOException {
+    private static boolean isNothing(Path folder) {
         if (!Files.isDirectory(folder)) {
             return !Files.exists(folder);
         }
         try (Stream<Path> content = Files.list(folder)) {
             return content.findAny().isEmpty();
+        } catch (IOException e) {
+            throw new ArchiveException(
+                    "the archive's folder " + folder + " cannot be read; give yourself permission to read it, or choose"
+                            + " another with --archive",
+                    e);
         }
     }
 

@@ -4,7 +4,6 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.level.CalibratorTone;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibrationId;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -36,7 +35,7 @@ final class CalibrationChoice {
         return tone.isPresent() || kept.isPresent();
     }
 
-    Optional<AppliedCalibration> find(Bench bench, Path archive, Terminal terminal) throws IOException {
+    Optional<AppliedCalibration> find(Bench bench, Path archive, Terminal terminal) {
         if (kept.isPresent()) {
             try (OpenBench open = bench.open(archive, false, terminal.progress())) {
                 return Optional.of(AppliedCalibration.of(open.showCalibration().show(kept.get())));

@@ -16,7 +16,6 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.picture.PlayedMaps;
 import io.github.tapwright.sitting.SittingId;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -100,13 +99,13 @@ final class CompareCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         plot.ifPresent(PictureOption::check);
         csv.refuseUnlessTable();
         return group.isPresent() ? compareGroups(open, group.get()) : compareTwo(open);
     }
 
-    private int compareGroups(OpenBench open, GroupBy by) throws IOException {
+    private int compareGroups(OpenBench open, GroupBy by) {
         Given.refuse(
                 !two.isEmpty() || instruments || spread.isPresent() || despite.isPresent() || window.isPresent(),
                 "--group takes no sittings, --instruments, --spread, --despite or --shop-window; leave them out");
@@ -124,7 +123,7 @@ final class CompareCommand extends ArchiveCommand {
         return study.differences().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }
 
-    private int compareTwo(OpenBench open) throws IOException {
+    private int compareTwo(OpenBench open) {
         if (two.size() != 2 || stage.isPresent()) {
             throw new RefusedEntryException(
                     two.size() != 2

@@ -15,7 +15,6 @@ import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -41,7 +40,7 @@ final class ComparisonText {
     }
 
     /** Writes both response curves into one picture. */
-    void draw(CompareSittings.Compared compared, Path file) throws IOException {
+    void draw(CompareSittings.Compared compared, Path file) {
         CurvePicture picture = new CurvePicture("Response to taps, two sittings");
         compared.comparison()
                 .comparability()
@@ -50,7 +49,7 @@ final class ComparisonText {
         for (Sitting s : List.of(compared.first(), compared.second())) {
             picture.add(label(s), s);
         }
-        boolean written = picture.write(file);
+        boolean written = Output.tryTo(file, () -> picture.write(file));
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }
 

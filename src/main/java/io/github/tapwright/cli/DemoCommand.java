@@ -56,7 +56,7 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         Path recordings = from.orElse(bench.home().resolve("recordings-demo"));
         Path description = recordings.resolve("workshop.json");
         if (!Files.isRegularFile(description)) {
@@ -93,7 +93,7 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     /** The client report of the latest usable sitting, under the invented workshop's name. */
-    private Optional<Path> writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) throws IOException {
+    private Optional<Path> writeReport(OpenBench open, Workshop workshop, List<Sitting> sittings) {
         List<Sitting> usable = sittings.stream()
                 .filter(s -> s.latest().findings().areUsable())
                 .filter(s -> TapSittings.objection(SittingOutline.of(s)).isEmpty())
@@ -108,19 +108,16 @@ final class DemoCommand implements Callable<Integer> {
                         Optional.empty(),
                         false));
         Sitting latest = usable.get(usable.size() - 1);
-        Files.createDirectories(folder);
+        Output.to(folder, () -> Files.createDirectories(folder));
         Path file = folder.resolve("client-report.pdf");
         ReportSubject subject = new ReportSubject.OfSitting(latest.id());
-        open.makeReport()
-                .write(
-                        new ReportRequest(
-                                ReportKind.CLIENT, subject, bench.clock().instant()),
-                        file,
-                        terminal.progress());
+        ReportRequest request =
+                new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant());
+        Output.tryTo(file, () -> open.makeReport().write(request, file, terminal.progress()));
         return Optional.of(file);
     }
 
-    private void refuseUsedFolder() throws IOException {
+    private void refuseUsedFolder() {
         if (!Files.exists(folder)) {
             return;
         }
@@ -131,6 +128,8 @@ final class DemoCommand implements Callable<Integer> {
             if (content.findAny().isPresent()) {
                 throw new RefusedEntryException(folder + " is not empty; name a new folder, so that nothing is mixed");
             }
+        } catch (IOException e) {
+            throw new RefusedEntryException(folder + " cannot be read; name a new folder");
         }
     }
 

@@ -12,7 +12,6 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -40,15 +39,15 @@ final class DemoStory {
     }
 
     /** One picture with the curves of all sittings of an instrument. */
-    void draw(Instrument instrument, List<Sitting> sittings, Path folder) throws IOException {
+    void draw(Instrument instrument, List<Sitting> sittings, Path folder) {
         CurvePicture picture =
                 new CurvePicture("Instrument " + instrument.shopNumber() + " (invented), response to taps");
         sittings.stream().filter(s -> s.latest().taps().isPresent()).forEach(s -> picture.add(label(s), s));
-        Files.createDirectories(folder);
+        Output.to(folder, () -> Files.createDirectories(folder));
         // a number is any text, and the description may be somebody else's: it must not lead out of the folder
         String number = instrument.shopNumber().text().replaceAll("[^\\p{L}\\p{Nd}-]+", "_");
         Path file = folder.resolve("instrument-" + number + ".png");
-        if (picture.write(file)) {
+        if (Output.tryTo(file, () -> picture.write(file))) {
             terminal.say("  picture: %s", file);
         }
     }

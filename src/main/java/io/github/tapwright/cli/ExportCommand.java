@@ -8,7 +8,6 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.listening.ListeningSession;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +40,7 @@ final class ExportCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         List<Instrument> instruments = open.listInstruments().list();
         List<Sitting> sittings = open.listSittings().all().stream()
                 .map(s -> open.showSitting().show(s.id()))
@@ -55,7 +54,7 @@ final class ExportCommand extends ArchiveCommand {
         if (format != Format.CSV) {
             files.put("archive.json", ArchiveJson.everything(instruments, sittings, calibrations, listenings));
         }
-        ExportFolder.write(folder, files);
+        Output.to(folder, () -> ExportFolder.write(folder, files));
         terminal()
                 .say(
                         "Wrote %d instruments and %d sittings into %s: %s",

@@ -7,7 +7,6 @@ import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +67,7 @@ final class FingerboardCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         plot.ifPresent(PictureOption::check);
         csv.refuseUnlessTable();
         Fingerboard.Settings settings = settings();
@@ -89,7 +88,7 @@ final class FingerboardCommand implements Callable<Integer> {
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    private List<ShownResonance> resonances(SittingId id) throws IOException {
+    private List<ShownResonance> resonances(SittingId id) {
         try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
             Sitting tapped = open.showSitting().show(id).requireTaps();
             return tapped.resonances(tapped.latest());

@@ -12,7 +12,6 @@ import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,7 +44,7 @@ final class GroupText {
     }
 
     /** Writes the mean response of each group into one picture. */
-    void draw(GroupStudy study, Path file) throws IOException {
+    void draw(GroupStudy study, Path file) {
         new PictureOption.Drawn(GroupPictures.of(study)).write(file, terminal, "there is no curve to draw");
     }
 

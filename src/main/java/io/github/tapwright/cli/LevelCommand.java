@@ -7,7 +7,6 @@ import io.github.tapwright.level.LevelSettings;
 import io.github.tapwright.level.loudness.SoundField;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.MeasuredLevels;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +55,7 @@ final class LevelCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         plot.ifPresent(PictureOption::check);
         if (plot.isPresent()) {
             SpectrumPicture.refuseTooMany(files.size());
@@ -86,9 +85,9 @@ final class LevelCommand implements Callable<Integer> {
         measured.forEach(m -> new LevelText(terminal).print(m));
     }
 
-    private void draw(List<MeasuredLevels> measured, Optional<AppliedCalibration> applied, Path file)
-            throws IOException {
-        boolean written = new SpectrumPicture(measured, applied).write(file);
+    private void draw(List<MeasuredLevels> measured, Optional<AppliedCalibration> applied, Path file) {
+        SpectrumPicture picture = new SpectrumPicture(measured, applied);
+        boolean written = Output.tryTo(file, () -> picture.write(file));
         terminal.note(written ? "wrote " + file : "no picture written, because there is no sound to draw");
     }
 

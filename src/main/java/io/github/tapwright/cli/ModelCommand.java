@@ -10,7 +10,6 @@ import io.github.tapwright.mode.body.Answer;
 import io.github.tapwright.mode.body.BodyChange;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.statistics.Estimate;
-import java.io.IOException;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -98,7 +97,7 @@ final class ModelCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench bench) throws IOException {
+    int run(OpenBench bench) {
         csv.refuseUnlessTable();
         FittedBody body =
                 bench.bodyModelOfSitting().fit(new BodyRequest(open, covered, loaded, spread, back, box(), change));

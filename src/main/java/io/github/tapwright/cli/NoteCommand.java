@@ -8,7 +8,6 @@ import io.github.tapwright.note.NoteName;
 import io.github.tapwright.note.NoteResult;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.sitting.AnalyseNotes;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +53,7 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         if (plot.isPresent()) {
             PictureOption.check(plot.get());
             if (files.size() > 1) {
@@ -80,12 +79,9 @@ final class NoteCommand implements Callable<Integer> {
         return any ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    private void draw(String name, NoteResult result, Path file) throws IOException {
+    private void draw(String name, NoteResult result, Path file) {
         Optional<NotePicture> picture = NotePicture.of(name, result);
-        if (picture.isPresent()) {
-            ChartFile.write(picture.get(), file);
-        }
-        terminal.note(picture.isPresent() ? "wrote " + file : "no picture written, because there are no partials");
+        new PictureOption.Drawn(picture).write(file, terminal, "there are no partials");
     }
 
     private NoteSettings settings() {

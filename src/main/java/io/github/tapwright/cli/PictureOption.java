@@ -3,7 +3,6 @@ package io.github.tapwright.cli;
 import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.Picture;
 import io.github.tapwright.instrument.RefusedEntryException;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -24,10 +23,8 @@ final class PictureOption {
     record Drawn(Optional<? extends Picture> picture) {
 
         /** Writes it and says so, or says why there is none. */
-        void write(Path file, Terminal terminal, String whyNone) throws IOException {
-            if (picture.isPresent()) {
-                ChartFile.write(picture.get(), file);
-            }
+        void write(Path file, Terminal terminal, String whyNone) {
+            picture.ifPresent(p -> Output.to(file, () -> ChartFile.write(p, file)));
             terminal.note(picture.isPresent() ? "wrote " + file : "no picture written, because " + whyNone);
         }
     }

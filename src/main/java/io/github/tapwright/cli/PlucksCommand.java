@@ -6,7 +6,6 @@ import io.github.tapwright.level.LevelSettings;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.MeasurePlucks;
 import io.github.tapwright.sitting.Pluck;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,7 +63,7 @@ final class PlucksCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         tuning.refuseFrets();
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelSettings settings =

@@ -12,7 +12,6 @@ import io.github.tapwright.sitting.live.KeptCapture;
 import io.github.tapwright.sitting.live.LiveRecording;
 import io.github.tapwright.sitting.live.LiveRequest;
 import io.github.tapwright.sitting.live.LiveView;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -98,7 +97,7 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         Given.refuse(
                 export.isPresent() && instead.recover.isEmpty(),
                 "--export copies a recording that waits; say which with --recover ID");

@@ -5,7 +5,6 @@ import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.sitting.SittingId;
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -46,7 +45,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         csv.refuseUnlessTable();
         Given.refuse(
                 keep && sittings.isEmpty(),

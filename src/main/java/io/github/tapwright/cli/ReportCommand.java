@@ -14,7 +14,6 @@ import io.github.tapwright.report.ReportKind;
 import io.github.tapwright.report.ReportRequest;
 import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.SittingId;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -103,11 +102,12 @@ final class ReportCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         MakeReport.requireKnownEnding(out);
         ReportRequest request =
                 new ReportRequest(kind, subject(), bench().clock().instant());
-        boolean usable = open.makeReport().write(request, out, terminal().progress());
+        boolean usable = Output.tryTo(
+                out, () -> open.makeReport().write(request, out, terminal().progress()));
         terminal().note("wrote " + out);
         return usable ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }

@@ -3,7 +3,6 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.report.EditShop;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +40,7 @@ final class ShopEditCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         if (picture.isPresent() && withoutPicture) {
             throw new RefusedEntryException("--picture and --no-picture go against each other; leave one out");
         }

@@ -4,7 +4,6 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -32,7 +31,7 @@ final class SittingShowCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         plot.ifPresent(PictureOption::check);
         Sitting sitting = open.showSitting().show(id);
         Optional<Sitting> taps = open.findTaps().near(sitting);

@@ -11,7 +11,6 @@ import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -69,7 +68,7 @@ final class SittingText {
     }
 
     /** Writes the response curve, or the maps of a run, of the latest analysis, if there is one. */
-    void draw(Sitting sitting, Path file) throws IOException {
+    void draw(Sitting sitting, Path file) {
         Optional<Fingerboard> board = sitting.latest().findings().notes();
         if (board.isPresent()) {
             new PictureOption.Drawn(FingerboardMaps.of(board.get())).write(file, terminal, "no note has a place");
@@ -78,7 +77,7 @@ final class SittingText {
         CurvePicture picture = new CurvePicture("Instrument " + sitting.instrument() + ", response to taps");
         picture.subtitle(ConditionsText.line(sitting.conditions()));
         picture.add("sitting " + sitting.id(), sitting);
-        boolean written = picture.write(file);
+        boolean written = Output.tryTo(file, () -> picture.write(file));
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }
 

@@ -1,7 +1,6 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.instrument.RefusedEntryException;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,10 +23,11 @@ final class TableOption {
                 });
     }
 
-    void write(Supplier<String> table, Terminal terminal) throws IOException {
+    void write(Supplier<String> table, Terminal terminal) {
         if (file.isPresent()) {
-            Files.writeString(file.get(), table.get(), StandardCharsets.UTF_8);
-            terminal.note("wrote " + file.get());
+            Path to = file.get();
+            Output.to(to, () -> Files.writeString(to, table.get(), StandardCharsets.UTF_8));
+            terminal.note("wrote " + to);
         }
     }
 }

@@ -10,7 +10,6 @@ import io.github.tapwright.sitting.AnalyseTaps;
 import io.github.tapwright.sitting.SoundFacts;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.TapSettings;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +84,7 @@ final class TapsCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         plot.ifPresent(PictureOption::check);
         List<Set> sets = analyse();
         if (json) {
@@ -152,7 +151,7 @@ final class TapsCommand implements Callable<Integer> {
                 : facts.channelCount() + " channels, number " + (facts.channelUsed() + 1) + " analysed";
     }
 
-    private void draw(List<Set> sets, Path file) throws IOException {
+    private void draw(List<Set> sets, Path file) {
         CurvePicture picture = new CurvePicture("Response to taps");
         sets.forEach(s -> picture.add(
                 s.title(),
@@ -160,7 +159,7 @@ final class TapsCommand implements Callable<Integer> {
                 s.lines().stream()
                         .map(l -> CurvePicture.mark(l.resonance(), l.name()))
                         .toList()));
-        boolean written = picture.write(file);
+        boolean written = Output.tryTo(file, () -> picture.write(file));
         terminal.note(written ? "wrote " + file : "no picture written, because there is no curve to draw");
     }
 }

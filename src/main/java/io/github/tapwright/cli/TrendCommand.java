@@ -7,7 +7,6 @@ import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.exchange.HistoryJson;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.picture.HistoryPictures;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -58,7 +57,7 @@ final class TrendCommand extends ArchiveCommand {
     }
 
     @Override
-    int run(OpenBench open) throws IOException {
+    int run(OpenBench open) {
         plot.ifPresent(PictureOption::check);
         csv.refuseUnlessTable();
         History history = open.followInstrument().follow(new ShopNumber(instrument), spread, window);

@@ -6,7 +6,6 @@ import io.github.tapwright.validation.BookResult;
 import io.github.tapwright.validation.Chapter;
 import io.github.tapwright.validation.Outcome;
 import io.github.tapwright.validation.ValidationBook;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -40,13 +39,14 @@ final class ValidateCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         int all = book.sections().size();
         int[] begun = {0};
         BookResult result = book.run(title -> terminal.progress().at(title, begun[0]++, all));
         terminal.progress().at("done", all, all);
         if (markdown.isPresent()) {
-            Files.writeString(markdown.get(), BookPage.of(result));
+            Path page = markdown.get();
+            Output.to(page, () -> Files.writeString(page, BookPage.of(result)));
         }
         if (json) {
             terminal.print(ValidationJson.of(result));

@@ -16,6 +16,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
@@ -23,6 +24,7 @@ import io.github.tapwright.sitting.Microphone;
 import io.github.tapwright.sitting.Placing;
 import io.github.tapwright.sitting.Procedure;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -44,16 +46,20 @@ public final class WorkshopJson {
      *
      * @param file in the form recordings-demo/README.md describes
      * @return the workshop
-     * @throws IOException if the file cannot be read or is no JSON
-     * @throws RefusedEntryException if something in it cannot be right
+     * @throws UnreadableRecordingException if the file cannot be read
+     * @throws RefusedEntryException if it is no JSON, or something in it cannot be right
      */
-    public static Workshop read(Path file) throws IOException {
+    public static Workshop read(Path file) {
         JsonNode document;
         try {
             document = new ObjectMapper().readTree(Files.readString(file));
         } catch (JsonProcessingException e) {
             throw new RefusedEntryException(file + " is no JSON (" + e.getOriginalMessage() + ", line "
                     + (e.getLocation() == null ? 0 : e.getLocation().getLineNr()) + "); correct it there");
+        } catch (CharacterCodingException e) {
+            throw new RefusedEntryException(file + " is no text in UTF-8; save it as UTF-8");
+        } catch (IOException e) {
+            throw new UnreadableRecordingException(file + " cannot be read; check its permissions and the disk", e);
         }
         try {
             return workshop(document);

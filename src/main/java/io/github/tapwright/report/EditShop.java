@@ -5,7 +5,6 @@ import io.github.tapwright.sitting.ShopPicture;
 import io.github.tapwright.sitting.ShopProfile;
 import io.github.tapwright.sitting.ShopStore;
 import io.github.tapwright.sitting.StagedOriginal;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -55,9 +54,8 @@ public final class EditShop {
      * @return what holds from now on
      * @throws io.github.tapwright.instrument.RefusedEntryException if a text is too long, or the picture cannot stand on a report
      * @throws io.github.tapwright.recording.UnreadableRecordingException if the picture is not there or may not be read
-     * @throws IOException if the copy of the picture cannot be read
      */
-    public ShopProfile edit(Change change) throws IOException {
+    public ShopProfile edit(Change change) {
         ShopProfile before = shop.latest();
         Optional<ShopPicture> kept = change.withoutPicture() ? Optional.empty() : before.picture();
         ShopProfile after =

@@ -1,6 +1,7 @@
 package io.github.tapwright.report;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.recording.UnreadableRecordingException;
 import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.report.xhtml.SvgReader;
@@ -44,14 +45,10 @@ record Emblem(String mediaType, String base64) {
      * @param name what the maker calls it
      * @return the picture
      * @throws RefusedEntryException if it cannot stand on a report
-     * @throws IOException if it cannot be read
+     * @throws UnreadableRecordingException if it cannot be read
      */
-    static Emblem of(Path file, String name) throws IOException {
-        if (Files.size(file) > LONGEST) {
-            throw new RefusedEntryException(
-                    name + " is longer than 2 MB; save the picture smaller, 1000 pixels across are plenty");
-        }
-        byte[] bytes = Files.readAllBytes(file);
+    static Emblem of(Path file, String name) {
+        byte[] bytes = bytes(file, name);
         String type = type(bytes)
                 .orElseThrow(() -> new RefusedEntryException(name
                         + " is neither PNG nor JPEG nor SVG inside, whatever its name says; save it as one of them"));
@@ -61,6 +58,19 @@ record Emblem(String mediaType, String base64) {
             checkPixels(bytes, name);
         }
         return new Emblem(type, Base64.getEncoder().encodeToString(bytes));
+    }
+
+    private static byte[] bytes(Path file, String name) {
+        try {
+            if (Files.size(file) > LONGEST) {
+                throw new RefusedEntryException(
+                        name + " is longer than 2 MB; save the picture smaller, 1000 pixels across are plenty");
+            }
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UnreadableRecordingException(
+                    "the picture " + name + " cannot be read from " + file + "; check its permissions and the disk", e);
+        }
     }
 
     String dataAddress() {
@@ -88,7 +98,7 @@ record Emblem(String mediaType, String base64) {
     }
 
     /** The size is read from the head first, so that a small file cannot unpack into a huge picture. */
-    private static void checkPixels(byte[] bytes, String name) throws IOException {
+    private static void checkPixels(byte[] bytes, String name) {
         try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {

@@ -20,7 +20,6 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingStore;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -174,15 +173,7 @@ public final class MakeReport {
         return new ShopHead(
                 profile.name(),
                 profile.address(),
-                profile.picture().map(p -> emblem(stores.shop().locate(p.original()), p.fileName())));
-    }
-
-    private static Emblem emblem(Path file, String name) {
-        try {
-            return Emblem.of(file, name);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+                profile.picture().map(p -> Emblem.of(stores.shop().locate(p.original()), p.fileName())));
     }
 
     private String day(Instant at) {
