@@ -78,9 +78,17 @@ record ArchiveFolder(Path root) {
             throw new ArchiveException(
                     Files.isDirectory(originals())
                             ? "the database " + database() + " is missing; restore the latest backup into a new folder"
-                            : root + " is not an archive and not empty; choose an archive or an empty folder");
+                            : root + " is not an archive and not empty; " + remedy());
         }
         Files.createDirectories(root);
+    }
+
+    /** A demo's folder holds its archive one step further down. */
+    private String remedy() {
+        ArchiveFolder below = new ArchiveFolder(root.resolve("archive"));
+        return Files.isRegularFile(below.database())
+                ? "the archive in it is " + below.root() + ", choose that one"
+                : "choose an archive or an empty folder";
     }
 
     /** Creates the folders beside the database that are not there yet. */

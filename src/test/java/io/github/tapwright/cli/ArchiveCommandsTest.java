@@ -178,6 +178,24 @@ class ArchiveCommandsTest {
     }
 
     @Test
+    void theFolderAroundAnArchiveNamesTheArchiveInIt() throws IOException {
+        Path demo = Files.createDirectory(own.resolve("demo"));
+        Path inside = Files.createDirectory(demo.resolve("archive"));
+        assertThat(CommandRun.of("sitting", "list", "--archive", demo).err())
+                .contains("choose an archive or an empty folder");
+        Files.delete(inside);
+        assertThat(CommandRun.of("instrument", "add", "33", "--archive", inside).code())
+                .isZero();
+
+        CommandRun run = CommandRun.of("sitting", "list", "--archive", demo);
+
+        assertThat(run.code()).isEqualTo(ExitCode.ARCHIVE);
+        assertThat(run.err())
+                .contains("is not an archive and not empty; the archive in it is " + inside + ", choose that one")
+                .hasLineCount(1);
+    }
+
+    @Test
     void whatDoesNotFitTheShelfIsRefusedOnOneLine() {
         assertThat(onArchive("sitting", "add", "99", STRUNG).code()).isEqualTo(ExitCode.WRONG_USE);
         assertThat(onArchive("instrument", "add", "33").err()).contains("33").hasLineCount(1);
