@@ -32,11 +32,13 @@ final class ArchiveCheck {
 
     VerifyReport run(Progress progress) {
         progress.at("checking the database", 0, 1);
-        problems.addAll(new ReadingCheck(database, folder).problems());
         try {
+            problems.addAll(new ReadingCheck(database, folder).problems());
             return checkFiles(expected(), progress);
         } catch (IOException e) {
             throw Trouble.with(folder.originals(), e);
+        } finally {
+            progress.end();
         }
     }
 

@@ -58,6 +58,7 @@ final class BackupWriter {
             } finally {
                 Files.deleteIfExists(copy);
                 Files.deleteIfExists(partial);
+                progress.end();
             }
         } catch (IOException e) {
             throw Trouble.with(target, e);

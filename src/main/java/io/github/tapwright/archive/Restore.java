@@ -55,6 +55,7 @@ public final class Restore {
                 return report;
             } finally {
                 delete(partial);
+                progress.end();
             }
         } catch (NoSuchFileException e) {
             throw Trouble.with(backup, e);

@@ -42,8 +42,12 @@ final class ValidateCommand implements Callable<Integer> {
     public Integer call() {
         int all = book.sections().size();
         int[] begun = {0};
-        BookResult result = book.run(title -> terminal.progress().at(title, begun[0]++, all));
-        terminal.progress().at("done", all, all);
+        BookResult result;
+        try {
+            result = book.run(title -> terminal.progress().at(title, begun[0]++, all));
+        } finally {
+            terminal.progress().end();
+        }
         if (markdown.isPresent()) {
             Path page = markdown.get();
             Output.to(page, () -> Files.writeString(page, BookPage.of(result)));

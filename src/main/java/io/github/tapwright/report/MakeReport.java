@@ -93,20 +93,23 @@ public final class MakeReport {
      */
     public boolean write(ReportRequest request, Path file, Progress progress) throws IOException {
         requireKnownEnding(file);
-        progress.at("gathering figures", 0, 2);
-        Draft draft = draft(request);
-        progress.at("writing " + file.getFileName(), 1, 2);
-        Report report = new Report(
-                draft.title(),
-                draft.lead(),
-                draft.sections(),
-                draft.pictures(),
-                head(),
-                request.madeAt(),
-                day(request.madeAt()));
-        ReportFile.write(report, file);
-        progress.at("done", 2, 2);
-        return draft.usable();
+        try {
+            progress.at("gathering figures", 0, 2);
+            Draft draft = draft(request);
+            progress.at("writing " + file.getFileName(), 1, 2);
+            Report report = new Report(
+                    draft.title(),
+                    draft.lead(),
+                    draft.sections(),
+                    draft.pictures(),
+                    head(),
+                    request.madeAt(),
+                    day(request.madeAt()));
+            ReportFile.write(report, file);
+            return draft.usable();
+        } finally {
+            progress.end();
+        }
     }
 
     private Draft draft(ReportRequest request) {

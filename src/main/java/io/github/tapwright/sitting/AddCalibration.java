@@ -52,7 +52,7 @@ public final class AddCalibration {
                     .orElseThrow(() -> new IllegalStateException("calibration " + id + " was kept and is gone"));
         } finally {
             calibrations.discard(copy);
-            progress.at("done", 1, 1);
+            progress.end();
         }
     }
 }

@@ -66,6 +66,7 @@ public final class AddSitting {
                     .orElseThrow(() -> new IllegalStateException("sitting " + id + " was kept and is gone"));
         } finally {
             staged.forEach(sittings::discard);
+            progress.end();
         }
     }
 

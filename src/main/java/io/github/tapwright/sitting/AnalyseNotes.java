@@ -40,14 +40,17 @@ public final class AnalyseNotes {
      */
     public List<Found> analyse(List<Path> files, NoteSettings settings, Progress progress) {
         List<Found> found = new ArrayList<>();
-        for (Path file : files) {
-            progress.at("listening to " + file.getFileName(), found.size(), files.size());
-            found.add(source.read(SoundFile.of(file), recording -> {
-                NoteResult result = NoteAnalysis.analyse(recording.stream(), settings);
-                return new Found(recording.facts(result.channelUsed(), result.durationSeconds()), result);
-            }));
+        try {
+            for (Path file : files) {
+                progress.at("listening to " + file.getFileName(), found.size(), files.size());
+                found.add(source.read(SoundFile.of(file), recording -> {
+                    NoteResult result = NoteAnalysis.analyse(recording.stream(), settings);
+                    return new Found(recording.facts(result.channelUsed(), result.durationSeconds()), result);
+                }));
+            }
+            return found;
+        } finally {
+            progress.end();
         }
-        progress.at("done", files.size(), files.size());
-        return found;
     }
 }

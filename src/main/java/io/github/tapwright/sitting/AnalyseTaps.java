@@ -54,16 +54,19 @@ public final class AnalyseTaps {
     public Found analyse(List<Path> files, TapSettings settings, HoleState hole, Progress progress) {
         List<SoundFacts> facts = new ArrayList<>();
         List<TapTrack> tracks = new ArrayList<>();
-        for (Path file : files) {
-            progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
-            TrackReader.Reading reading = reader.read(SoundFile.of(file), settings);
-            facts.add(reading.facts());
-            tracks.add(reading.track());
+        try {
+            for (Path file : files) {
+                progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
+                TrackReader.Reading reading = reader.read(SoundFile.of(file), settings);
+                facts.add(reading.facts());
+                tracks.add(reading.track());
+            }
+            progress.at("finding resonances", files.size(), files.size() + 1);
+            TapResult result = TapAnalysis.analyse(tracks, settings, hole);
+            return new Found(facts, result);
+        } finally {
+            progress.end();
         }
-        progress.at("finding resonances", files.size(), files.size() + 1);
-        TapResult result = TapAnalysis.analyse(tracks, settings, hole);
-        progress.at("done", files.size() + 1, files.size() + 1);
-        return new Found(facts, result);
     }
 
     /**
@@ -81,12 +84,16 @@ public final class AnalyseTaps {
             return List.of(analyse(files, settings, hole, progress));
         }
         AtomicInteger done = new AtomicInteger();
-        return sideBySide.each(files, file -> {
-            Found found = analyse(List.of(file), settings, hole, Progress.SILENT);
-            synchronized (done) {
-                progress.at("finding resonances", done.incrementAndGet(), files.size());
-            }
-            return found;
-        });
+        try {
+            return sideBySide.each(files, file -> {
+                Found found = analyse(List.of(file), settings, hole, Progress.SILENT);
+                synchronized (done) {
+                    progress.at("finding resonances", done.incrementAndGet(), files.size());
+                }
+                return found;
+            });
+        } finally {
+            progress.end();
+        }
     }
 }

@@ -40,14 +40,18 @@ final class FindingsReader {
     private Read read(List<SoundFile> files, TapSettings settings, HoleState hole, Progress progress) {
         List<SoundFacts> facts = new ArrayList<>();
         List<TapTrack> read = new ArrayList<>();
-        for (SoundFile file : files) {
-            progress.at("reading " + file.name(), read.size(), files.size() + 1);
-            TrackReader.Reading reading = tracks.read(file, settings);
-            facts.add(reading.facts());
-            read.add(reading.track());
+        try {
+            for (SoundFile file : files) {
+                progress.at("reading " + file.name(), read.size(), files.size() + 1);
+                TrackReader.Reading reading = tracks.read(file, settings);
+                facts.add(reading.facts());
+                read.add(reading.track());
+            }
+            progress.at("finding resonances", files.size(), files.size() + 1);
+            return new Read(facts, new Findings.OfTaps(TapAnalysis.analyse(read, settings, hole)));
+        } finally {
+            progress.end();
         }
-        progress.at("finding resonances", files.size(), files.size() + 1);
-        return new Read(facts, new Findings.OfTaps(TapAnalysis.analyse(read, settings, hole)));
     }
 
     private Read read(List<SoundFile> files, Procedure.OpenPlucks wanted, Progress progress) {

@@ -74,12 +74,15 @@ public final class MapFingerboard {
     Mapped read(List<SoundFile> files, Fingerboard.Settings settings, Progress progress) {
         List<Heard> heard = new ArrayList<>();
         List<SoundFacts> facts = new ArrayList<>();
-        for (int f = 0; f < files.size(); f++) {
-            progress.at("listening to " + files.get(f).name(), f, files.size());
-            facts.add(notes(files.get(f), f, settings, heard));
+        try {
+            for (int f = 0; f < files.size(); f++) {
+                progress.at("listening to " + files.get(f).name(), f, files.size());
+                facts.add(notes(files.get(f), f, settings, heard));
+            }
+        } finally {
+            progress.end();
         }
         List<String> warnings = new ArrayList<>(notices(files, facts));
-        progress.at("done", files.size(), files.size());
         List<Optional<Double>> pitches = heard.stream()
                 .map(h -> h.result.pitch().found().map(Pitch::hz).map(hz -> hz.value()))
                 .toList();

@@ -32,12 +32,15 @@ public final class MeasureLevels {
      */
     public List<MeasuredLevels> measure(List<Path> files, LevelSettings settings, Progress progress) {
         List<MeasuredLevels> measured = new ArrayList<>();
-        for (Path file : files) {
-            progress.at("measuring " + file.getFileName(), measured.size(), files.size());
-            measured.add(source.read(SoundFile.of(file), recording -> measure(file, recording, settings)));
+        try {
+            for (Path file : files) {
+                progress.at("measuring " + file.getFileName(), measured.size(), files.size());
+                measured.add(source.read(SoundFile.of(file), recording -> measure(file, recording, settings)));
+            }
+            return measured;
+        } finally {
+            progress.end();
         }
-        progress.at("done", files.size(), files.size());
-        return measured;
     }
 
     private static MeasuredLevels measure(Path file, SourceRecording recording, LevelSettings settings) {

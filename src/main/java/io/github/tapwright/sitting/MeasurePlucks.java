@@ -71,17 +71,20 @@ public final class MeasurePlucks {
     Measured read(List<SoundFile> files, Tuning tuning, LevelSettings levels, Progress progress) {
         List<Pluck> plucks = new ArrayList<>();
         List<SoundFacts> facts = new ArrayList<>();
-        for (int f = 0; f < files.size(); f++) {
-            progress.at("listening to " + files.get(f).name(), f, files.size());
-            int number = f;
-            facts.add(runs.each(
-                    files.get(f),
-                    LONGEST_SECONDS,
-                    (attackSeconds, excerpt, channel) ->
-                            plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
+        try {
+            for (int f = 0; f < files.size(); f++) {
+                progress.at("listening to " + files.get(f).name(), f, files.size());
+                int number = f;
+                facts.add(runs.each(
+                        files.get(f),
+                        LONGEST_SECONDS,
+                        (attackSeconds, excerpt, channel) ->
+                                plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
+            }
+            return new Measured(facts, plucks);
+        } finally {
+            progress.end();
         }
-        progress.at("done", files.size(), files.size());
-        return new Measured(facts, plucks);
     }
 
     private static Pluck pluck(

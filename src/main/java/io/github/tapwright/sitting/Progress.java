@@ -8,11 +8,16 @@ public interface Progress {
     Progress SILENT = (step, done, total) -> {};
 
     /**
-     * Called before each step and once at the end.
+     * Called before each step; {@link #end} is called once the task is over.
      *
      * @param step what is being done, in words, such as "reading taps.wav"
      * @param done steps finished
      * @param total steps in all
      */
     void at(String step, int done, int total);
+
+    /** Called when a task is over, whether it succeeded or failed, so that nothing goes on saying it runs. */
+    default void end() {
+        at("done", 1, 1);
+    }
 }

@@ -54,9 +54,13 @@ public final class ListenBlind {
             throw new RefusedEntryException("listening needs two different sounds at least; choose another one");
         }
         List<Recording> cuts = new ArrayList<>();
-        for (int i = 0; i < stretches.size(); i++) {
-            progress.at("reading " + stretches.get(i).words(), i, stretches.size());
-            cuts.add(cutStretch.cut(stretches.get(i)));
+        try {
+            for (int i = 0; i < stretches.size(); i++) {
+                progress.at("reading " + stretches.get(i).words(), i, stretches.size());
+                cuts.add(cutStretch.cut(stretches.get(i)));
+            }
+        } finally {
+            progress.end();
         }
         List<Recording> played = EqualLength.of(stretches, cuts);
         MatchedBy by =
