@@ -79,7 +79,7 @@ final class NoteReport {
         List<Partial> partials = new ArrayList<>();
         reports.forEach((number, report) -> partials.add(partial(number, report, series, pitch)));
         note(series, pitch, partials);
-        Finding<Estimate> stretch = series.isStretched()
+        Finding<Estimate> stretch = series.tellsStretch()
                 ? new Finding.Found<>(series.inharmonicity())
                 : new Finding.NotFound<>("only " + series.size()
                         + " partials: four at least are needed to tell how far the series is stretched");

@@ -67,7 +67,7 @@ public sealed interface PartialDecay {
      * @param lateLevelDb level of the slower one re the faster one just after the pluck, dB
      * @param decayTimeSeconds time until both together have fallen by 60 dB since the pluck, beats averaged out
      * @param beatHz frequency of the slower less that of the faster one; its absolute value is the beat's
-     * @param beats whether at least one beat can be seen before the smaller of the two is 20 dB below the other
+     * @param beats whether at least one beat can be seen while neither of the two is 20 dB below the other
      */
     record TwoStage(
             Estimate earlyDecayTimeSeconds,

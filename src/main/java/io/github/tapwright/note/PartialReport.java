@@ -92,17 +92,22 @@ final class PartialReport {
                 lateLevel.orElseThrow(),
                 whole.orElseThrow(),
                 beat.orElseThrow(),
-                beats(
-                        beat.orElseThrow(),
-                        fit.tones().get(fast).sigma(),
-                        fit.tones().get(slow).sigma()));
+                beats(beat.orElseThrow(), fast, slow));
     }
 
-    /** A whole beat fits in before the weaker sine is {@value #FAINT} of the stronger, and its rate is sure. */
-    private boolean beats(Estimate beat, double fastSigma, double slowSigma) {
-        double difference = Math.max(1e-9, fastSigma - slowSigma);
-        double together = Math.min(seconds, -Math.log(FAINT) / difference);
-        return Math.abs(beat.value()) * together > 1
+    /** A whole beat fits in while neither sine is less than {@value #FAINT} of the other, and its rate is sure. */
+    private boolean beats(Estimate beat, int fast, int slow) {
+        return Math.abs(beat.value()) * togetherSeconds(fast, slow) > 1
                 && Math.abs(beat.value()) > BEAT_SURENESS * beat.standardUncertainty();
+    }
+
+    /** How long, within the stretch, the two are of like strength: the slow one gains on the fast one all the time. */
+    private double togetherSeconds(int fast, int slow) {
+        double ahead = Math.log(fit.amplitude(slow) / fit.amplitude(fast));
+        double gain = Math.max(
+                1e-9, fit.tones().get(fast).sigma() - fit.tones().get(slow).sigma());
+        double from = Math.max(0, (Math.log(FAINT) - ahead) / gain);
+        double until = Math.min(seconds, (-Math.log(FAINT) - ahead) / gain);
+        return Math.max(0, until - from);
     }
 }

@@ -39,11 +39,13 @@ final class StretchedSeries {
     private static final double ROUNDING_CENTS = 1e-4;
 
     private final List<Measured> kept;
+    private final boolean inclined;
     private final SeriesLine line;
     private final double scatterCents;
 
-    private StretchedSeries(List<Measured> kept, SeriesLine line, double scatterCents) {
+    private StretchedSeries(List<Measured> kept, boolean inclined, SeriesLine line, double scatterCents) {
         this.kept = List.copyOf(kept);
+        this.inclined = inclined;
         this.line = line;
         this.scatterCents = scatterCents;
     }
@@ -52,11 +54,11 @@ final class StretchedSeries {
      * Fits.
      *
      * @param partials at least one, numbers all different
-     * @return the series; with fewer than four partials a series without stretch
+     * @return the series; with fewer than four partials b is 0, a series without stretch
      */
     static StretchedSeries fit(List<Measured> partials) {
-        boolean stretched = partials.size() >= FEWEST_FOR_B;
-        SeriesLine line = SeriesLine.byMedians(partials, stretched);
+        boolean inclined = partials.size() >= FEWEST_FOR_B;
+        SeriesLine line = SeriesLine.byMedians(partials, inclined);
         SeriesLine first = line;
         double scatter = 1.4826
                 * Median.of(partials.stream()
@@ -67,10 +69,10 @@ final class StretchedSeries {
             List<Measured> inside = inside(partials, line, scatter);
             // A majority of outliers is no majority: then the scatter is the truth.
             kept = 2 * inside.size() > partials.size() ? inside : partials;
-            scatter = SeriesLine.scatterCents(kept, stretched);
-            line = SeriesLine.weighted(kept, scatter, stretched);
+            scatter = SeriesLine.scatterCents(kept, inclined);
+            line = SeriesLine.weighted(kept, scatter, inclined);
         }
-        return new StretchedSeries(kept, line, scatter);
+        return new StretchedSeries(kept, inclined, line, scatter);
     }
 
     private static List<Measured> inside(List<Measured> partials, SeriesLine line, double scatter) {
@@ -93,7 +95,8 @@ final class StretchedSeries {
         return kept.size();
     }
 
-    boolean isStretched() {
+    /** Whether enough partials are left to tell B; the pitch of three left of four or five still comes from an inclined line. */
+    boolean tellsStretch() {
         return kept.size() >= FEWEST_FOR_B;
     }
 
@@ -121,9 +124,9 @@ final class StretchedSeries {
      */
     private Estimate estimate(double value, double byA, double byB) {
         double variance = line.variance(byA, byB);
-        double fromNoise = SeriesLine.weighted(kept, 0, isStretched()).variance(byA, byB);
+        double fromNoise = SeriesLine.weighted(kept, 0, inclined).variance(byA, byB);
         double share = Math.max(0, 1 - fromNoise / variance);
-        double free = Math.max(1, kept.size() - (isStretched() ? 2 : 1)) / (share * share);
+        double free = Math.max(1, kept.size() - (inclined ? 2 : 1)) / (share * share);
         return new Estimate(value, Math.sqrt(variance), share == 0 ? Double.POSITIVE_INFINITY : free);
     }
 

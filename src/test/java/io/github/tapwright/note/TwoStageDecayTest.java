@@ -53,6 +53,16 @@ class TwoStageDecayTest {
         assertThat(two.lateDecayTimeSeconds().value()).isCloseTo(7, Percentage.withPercentage(5));
     }
 
+    /** The fast plane is 26 dB below the slow one from the start: they differ by 0.9 Hz, and nobody hears a beat. */
+    @Test
+    void planesOfUnlikeStrengthDoNotBeat() {
+        StringNote string = StringNote.plain(246.9, 5e-5, 3, 5).inTwoPlanes(7, 20, 6);
+        PartialDecay.TwoStage two =
+                (PartialDecay.TwoStage) partials(string, 4).get(0).decay();
+        assertThat(two.beatHz().value()).isCloseTo(0.857, within(0.05));
+        assertThat(two.beats()).isFalse();
+    }
+
     @Test
     void oneStageStaysOne() {
         StringNote string = StringNote.plain(196, 5e-5, 2.5, 3).damped(0.1);
