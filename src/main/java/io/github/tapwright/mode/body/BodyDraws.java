@@ -38,13 +38,13 @@ record BodyDraws(SolvedBody best, List<SolvedBody> drawn) {
         return new BodyDraws(body(readings, Estimate::value, MIDDLE_CORRECTION), drawn);
     }
 
-    /** Distribution of a figure whose best value is known; draws that contradict the model are left out if they are few. */
-    Answer answer(double value, Function<SolvedBody, Optional<Double>> figure) {
-        return answer(value, drawn, figure);
+    /** Distribution of a quantity whose best value is known; draws that contradict the model are left out if they are few. */
+    Answer answer(double value, BodyQuantity quantity) {
+        return answer(value, drawn, b -> b.figure(quantity), quantity.need.remedy);
     }
 
-    /** The same for anything made of the draws. */
-    static <T> Answer answer(double value, List<T> drawn, Function<T, Optional<Double>> figure) {
+    /** The same for anything made of the draws; the remedy is for the maker whose readings leave too much open. */
+    static <T> Answer answer(double value, List<T> drawn, Function<T, Optional<Double>> figure, String remedy) {
         double[] figures = drawn.stream()
                 .flatMap(b -> figure.apply(b).stream())
                 .mapToDouble(x -> x)
@@ -54,7 +54,7 @@ record BodyDraws(SolvedBody best, List<SolvedBody> drawn) {
         if (lost > MOST_CONTRADICTING) {
             return new Answer.Contradicted("cannot tell: within their uncertainty the readings contradict the model in "
                     + Math.round(100 * lost)
-                    + " of 100 cases; tap each state more often without moving the instrument in between");
+                    + " of 100 cases; " + remedy);
         }
         return new Answer.Inferred(
                 value, deviation(figures), new Interval(quantile(figures, 0.025), quantile(figures, 0.975)));

@@ -15,7 +15,7 @@ public enum BodyQuantity {
     /** m_p by products. */
     TOP_MASS("top_mass", "kg", "moving mass of the top", Need.LOADED),
     /** m_p by sums. */
-    TOP_MASS_BY_SUM("top_mass_by_sum", "kg", "the same by sums, a check", Need.LOADED_AND_COVERED),
+    TOP_MASS_BY_SUM("top_mass_by_sum", "kg", "the same by sums, a check", Need.LOADED_OPEN_AND_COVERED),
     /** k_p. */
     TOP_STIFFNESS("top_stiffness", "N/m", "stiffness of the top", Need.LOADED_AND_COVERED),
     /** A. */
@@ -29,20 +29,33 @@ public enum BodyQuantity {
 
     /** What has to be measured first. */
     enum Need {
-        COVERED("one more sitting with the hole covered gives it"),
-        COVERED_WITH_BACK("the main back, found with the hole open and covered, gives it"),
-        LOADED("one more sitting with a mass of 10 to 25 g on the bridge gives it"),
-        LOADED_AND_COVERED("a sitting with the hole covered and one with a mass on the bridge together give it"),
+        COVERED("one more sitting with the hole covered gives it", TAP_MORE),
+        COVERED_WITH_BACK("the main back, found with the hole open and covered, gives it", TAP_MORE),
+        LOADED("one more sitting with a mass of 10 to 25 g on the bridge gives it", TAP_MORE),
+        LOADED_AND_COVERED(
+                "a sitting with the hole covered and one with a mass on the bridge together give it", TAP_MORE),
+        LOADED_OPEN_AND_COVERED(
+                "a sitting with the hole covered and one with a mass on the bridge and the hole open together give it",
+                TAP_MORE),
         ALL(
-                "a sitting with the hole covered, one with a mass on the bridge and the volume of the box together give it"),
-        MEASURES("the box's volume, the hole's radius and the top's thickness give it");
+                "a sitting with the hole covered, one with a mass on the bridge and the volume of the box together give it",
+                TAP_MORE + ", and measure the volume of the box more exactly"),
+        MEASURES(
+                "the box's volume, the hole's radius and the top's thickness give it",
+                "measure the box, its hole and its top more exactly");
 
         final String words;
 
-        Need(String words) {
+        /** What makes the readings surer where they leave too much open. */
+        final String remedy;
+
+        Need(String words, String remedy) {
             this.words = words;
+            this.remedy = remedy;
         }
     }
+
+    static final String TAP_MORE = "tap each state more often without moving the instrument in between";
 
     private final String key;
     private final String unit;

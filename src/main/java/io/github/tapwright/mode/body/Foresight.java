@@ -8,6 +8,8 @@ import java.util.Optional;
 /** Carries every draw of a body through a change. */
 final class Foresight {
 
+    private static final String REMEDY = BodyQuantity.TAP_MORE + ", or choose a smaller change";
+
     private Foresight() {}
 
     static Prediction of(BodyDraws draws, BodyChange change) {
@@ -24,9 +26,9 @@ final class Foresight {
             int index = i;
             double before = draws.best().openHz().get(i);
             double after = best.get().get(i);
-            Answer place = BodyDraws.answer(after, all, c -> c.after.map(a -> a.get(index)));
-            Answer shift =
-                    BodyDraws.answer(after - before, all, c -> c.after.map(a -> a.get(index) - c.before.get(index)));
+            Answer place = BodyDraws.answer(after, all, c -> c.after.map(a -> a.get(index)), REMEDY);
+            Answer shift = BodyDraws.answer(
+                    after - before, all, c -> c.after.map(a -> a.get(index) - c.before.get(index)), REMEDY);
             if (!(place instanceof Answer.Inferred at) || !(shift instanceof Answer.Inferred by)) {
                 return new Prediction.Refused(place instanceof Answer.Contradicted c ? c.why() : "cannot tell");
             }

@@ -97,6 +97,45 @@ class BodyModelTest {
     }
 
     @Test
+    void theRemedyFitsWhatIsUnsure() {
+        Measures rough = new Measures(
+                Optional.of(Estimate.of(0.0140, 0.0002)),
+                Optional.of(Estimate.of(0.0425, 0.04)),
+                Optional.of(Estimate.of(0.0025, 0.0001)),
+                Air.ROUND);
+        BodyModel unmeasured =
+                BodyModel.of(new BodyReadings(around(OPEN), Optional.empty(), Optional.empty(), rough), DRAWS);
+        assertThat(unmeasured.answerTo(BodyQuantity.HELMHOLTZ_COMPUTED))
+                .asString()
+                .contains("measure the box, its hole and its top more exactly")
+                .doesNotContain("tap each state");
+        assertThat(model(OPEN, CLOSED, LOADED).predict(new BodyChange(-0.0785, 0, 0, 0)))
+                .asString()
+                .contains("or choose a smaller change");
+    }
+
+    /** Sums need the mass with the hole open; a maker who put it on with the hole covered must be told so. */
+    @Test
+    void aMassWithTheHoleCoveredDoesNotAnswerForSums() {
+        BodyModel model = BodyModel.of(
+                new BodyReadings(
+                        around(OPEN),
+                        Optional.of(around(CLOSED)),
+                        Optional.of(new Load(Estimate.of(0.020, 0.00005), true, around(List.of(165.0)))),
+                        measures()),
+                DRAWS);
+        assertThat(model.answerTo(BodyQuantity.TOP_MASS)).isInstanceOf(Answer.Inferred.class);
+        assertThat(model.answerTo(BodyQuantity.TOP_MASS_BY_SUM)).asString().contains("the hole open together give it");
+    }
+
+    @Test
+    void aMassThatRaisedOneResonanceIsNotAskedForAgain() {
+        BodyModel model = model(OPEN, CLOSED, List.of(104.0, 195.0));
+        assertThat(model.answerTo(BodyQuantity.TOP_MASS)).isInstanceOf(Answer.Inferred.class);
+        assertThat(model.answerTo(BodyQuantity.TOP_MASS_BY_SUM)).asString().contains("did not lower the resonances");
+    }
+
+    @Test
     void whatIsMissingIsNamed() {
         BodyModel bare = BodyModel.of(
                 new BodyReadings(
