@@ -22,9 +22,6 @@ import java.util.stream.Collectors;
 /** A sitting in plain words, on one or two pages. */
 final class ClientReport {
 
-    /** Maps a client can read at a glance: decay and level. */
-    private static final int MAPS = 2;
-
     private static final int MOST_FAST_NOTES = 8;
 
     private ClientReport() {}
@@ -56,22 +53,22 @@ final class ClientReport {
                     .toList()));
         }
         sections.add(new Section("In short", words));
-        FingerboardMaps.of(board)
-                .map(p -> new FingerboardPicture(
-                        "",
-                        List.of(),
-                        p.stringCount(),
-                        p.maps().subList(0, Math.min(MAPS, p.maps().size()))))
+        FingerboardMaps.inShort(board)
                 .ifPresent(p -> sections.add(Section.of(
                         "Over the fingerboard",
                         matter.pictures()
                                 .figure(
                                         p,
-                                        "Maps of the fingerboard: decay and level of each note",
+                                        "Over the fingerboard, for each note: " + quantities(p),
                                         "Every square is a note, the highest string on top, the nut to the left. Darker is more. Framed: dies"
                                                 + " away much faster than the frets around it. The level contains how hard each note was"
                                                 + " plucked."))));
         return sections;
+    }
+
+    /** What its maps show, as their titles say it. */
+    static String quantities(FingerboardPicture picture) {
+        return picture.maps().stream().map(FingerboardPicture.FretMap::title).collect(Collectors.joining(", "));
     }
 
     private static String standOut(Fingerboard board) {

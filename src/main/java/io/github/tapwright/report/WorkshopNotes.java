@@ -32,7 +32,8 @@ final class WorkshopNotes {
                                                 .figure(
                                                         p,
                                                         "Maps of the fingerboard",
-                                                        "Early decay, level, pitch error and spectral centroid over string and fret; darker is more; framed: dies"
+                                                        ClientReport.quantities(p)
+                                                                + " over string and fret; darker is more; framed: dies"
                                                                 + " away much faster than the frets around. The level contains the strength of each pluck."))));
         if (!board.fastDecays().isEmpty()) {
             sections.add(Section.of(

@@ -5,9 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.github.tapwright.InventedResults;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.note.NoteAnalysis;
+import io.github.tapwright.note.NoteResult;
+import io.github.tapwright.note.NoteSettings;
+import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.synthesis.Chance;
+import io.github.tapwright.synthesis.StringNote;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,6 +86,27 @@ class HtmlReportTest {
 
             assertThat(workshop.write(ReportKind.CLIENT, subject, "one.html"))
                     .hasSameTextualContentAs(workshop.write(ReportKind.CLIENT, subject, "two.html"));
+        }
+    }
+
+    /** Without levels the next map, pitch, must not stand where the words speak of level. */
+    @Test
+    void aClientSeesDecayAndLevelOrWhatThereIsOfThem() throws Exception {
+        NoteResult d3 = NoteAnalysis.analyse(
+                StringNote.plain(146.83, 5e-5, 2.5, 3).recording(22_050, Chance.seeded(3)).stream(),
+                NoteSettings.STANDARD);
+        Fingerboard board = new Fingerboard(
+                List.of(new Fingerboard.Note(0, 0.1, d3, Optional.empty(), Optional.of(new Fret(4, 0)))),
+                List.of(),
+                List.of(),
+                Fingerboard.Settings.STANDARD,
+                "invented-1");
+        try (ReportedWorkshop workshop = new ReportedWorkshop(folder, "Heron")) {
+            SittingId id = workshop.add(new Findings.OfNotes(board), Conditions.UNKNOWN);
+            Path file = workshop.write(ReportKind.CLIENT, new ReportSubject.OfSitting(id), "report.html");
+
+            Element svg = (Element) read(file).getElementsByTagName("svg").item(0);
+            assertThat(svg.getAttribute("aria-label")).contains("Early decay").doesNotContain("level", "Pitch");
         }
     }
 

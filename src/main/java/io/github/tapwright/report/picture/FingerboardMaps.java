@@ -29,20 +29,37 @@ public final class FingerboardMaps {
      */
     public static Optional<FingerboardPicture> of(Fingerboard board) {
         Tuning tuning = board.settings().tuning();
-        List<FretMap> maps = new ArrayList<>();
-        add(maps, board, "Early decay (s)", 1, 0.5, Fingerboard.Note::earlyDecayTimeSeconds);
-        add(maps, board, "LAFmax (dB re full scale)", 0, 3, Fingerboard.Note::lafMaxDb);
+        List<FretMap> maps = decayAndLevel(board);
         add(maps, board, "Pitch off (cents)", 0, 10, n -> n.pitchErrorCents(tuning));
         add(maps, board, "Centroid (Hz)", 0, 200, n -> n.result().spectralCentroidHz());
-        if (maps.isEmpty()) {
-            return Optional.empty();
-        }
         List<String> lines = List.of(
                 board.notes().size()
                         + " notes found; darker is more; framed: dies away much faster than the frets around",
                 "the level contains the strength of each pluck");
-        return Optional.of(new FingerboardPicture(
-                "A run of notes over the fingerboard", lines, tuning.openHz().size(), maps));
+        return picture("A run of notes over the fingerboard", lines, board, maps);
+    }
+
+    /**
+     * The maps a client can read at a glance, decay and level, without a word above them.
+     *
+     * @param board the run of notes
+     * @return empty if no note with a place has either
+     */
+    public static Optional<FingerboardPicture> inShort(Fingerboard board) {
+        return picture("", List.of(), board, decayAndLevel(board));
+    }
+
+    private static Optional<FingerboardPicture> picture(
+            String title, List<String> lines, Fingerboard board, List<FretMap> maps) {
+        int strings = board.settings().tuning().openHz().size();
+        return maps.isEmpty() ? Optional.empty() : Optional.of(new FingerboardPicture(title, lines, strings, maps));
+    }
+
+    private static List<FretMap> decayAndLevel(Fingerboard board) {
+        List<FretMap> maps = new ArrayList<>();
+        add(maps, board, "Early decay (s)", 1, 0.5, Fingerboard.Note::earlyDecayTimeSeconds);
+        add(maps, board, "LAFmax (dB re full scale)", 0, 3, Fingerboard.Note::lafMaxDb);
+        return maps;
     }
 
     private static void add(
