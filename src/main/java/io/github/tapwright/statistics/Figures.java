@@ -13,8 +13,8 @@ public final class Figures {
     private Figures() {}
 
     /**
-     * Value ± standard uncertainty: the uncertainty to two significant digits, the value to the same place.
-     * Source: [GUM], 7.2.6.
+     * Value ± standard uncertainty: the uncertainty to two significant digits, the value to the same place or,
+     * where that lies above the ones, to the ones. Source: [GUM], 7.2.6.
      *
      * @param estimate value and standard uncertainty
      * @return such as "101.43 ± 0.12"
@@ -24,7 +24,8 @@ public final class Figures {
             return String.format(Locale.ROOT, "%.4g ± 0", estimate.value());
         }
         BigDecimal u = new BigDecimal(estimate.standardUncertainty()).round(TWO_DIGITS);
-        int places = Math.max(0, u.scale());
+        // An uncertainty such as 0.5 is exact with one digit; it gets its nought.
+        int places = Math.max(0, u.scale() + TWO_DIGITS.getPrecision() - u.precision());
         BigDecimal value = new BigDecimal(estimate.value()).setScale(places, RoundingMode.HALF_EVEN);
         return minus(value.toPlainString()) + " ± "
                 + u.setScale(places, RoundingMode.HALF_UP).toPlainString();
@@ -117,7 +118,7 @@ public final class Figures {
     }
 
     /**
-     * Two ends of an interval, to the place of the second digit of its width.
+     * Two ends of an interval, to the place of the second digit of half its width.
      *
      * @param interval its ends
      * @return such as "1.9 to 4.3"

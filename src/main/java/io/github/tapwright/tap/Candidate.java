@@ -58,14 +58,23 @@ final class Candidate {
                     snrDb,
                     settings.minimumSnrDb());
         }
-        boolean unfinished = dropDb < LEAST_DROP_DB && !endsInNoise;
-        if (availableSeconds < SHORTEST_SECONDS || unfinished) {
+        rejectCutOff();
+    }
+
+    private void rejectCutOff() {
+        if (dropDb < LEAST_DROP_DB && !endsInNoise) {
             reject(
                     RejectionReason.CUT_OFF,
                     "decay recorded for %.2f s and %.0f dB only, %.0f dB needed",
                     availableSeconds,
                     Math.max(0, dropDb),
                     LEAST_DROP_DB);
+        } else if (availableSeconds < SHORTEST_SECONDS) {
+            reject(
+                    RejectionReason.CUT_OFF,
+                    "decay recorded for %.2f s only, %.2f s needed",
+                    availableSeconds,
+                    SHORTEST_SECONDS);
         }
     }
 

@@ -25,9 +25,9 @@ final class SpectralDistance {
     private static double[] bandLevels(double[] bins, Decays decays, TapSettings settings, int bands) {
         double[] power = new double[bands];
         double binHz = decays.rateHz() / decays.length();
-        double octaves = Math.log(settings.highHz() / settings.lowHz());
+        double span = Math.log(settings.highHz() / settings.lowHz());
         for (int k = 0; k < bins.length; k++) {
-            int band = (int) Math.floor(bands * Math.log(k * binHz / settings.lowHz()) / octaves);
+            int band = (int) Math.floor(bands * Math.log(k * binHz / settings.lowHz()) / span);
             if (k > 0 && band >= 0 && band < bands) {
                 power[band] += bins[k];
             }

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
  * @param source which recording of the set it came from, counted from 0
  * @param onsetSeconds when the contact began, from the start of that recording
  * @param peakDbfs largest sample of the strike, dB re full scale
- * @param snrDb power of the first part of the decay over the noise before it, in the analysis band, dB
+ * @param snrDb power of the first 0.1 s of the decay over that of the recording's quiet moments, in the analysis band and
+ *     without mains hum, dB
  * @param rejections every reason against it, worst first; empty if the strike is used
  */
 public record Strike(int source, double onsetSeconds, double peakDbfs, double snrDb, List<Rejection> rejections) {

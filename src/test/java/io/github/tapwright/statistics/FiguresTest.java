@@ -16,7 +16,9 @@ class FiguresTest {
         "1234.56, 123, 1235 ± 120",
         "-3.16, 0.25, −3.16 ± 0.25",
         "-0.004, 0.25, 0.00 ± 0.25",
-        "0.0999, 0.0999, 0.10 ± 0.10"
+        "0.0999, 0.0999, 0.10 ± 0.10",
+        "98.4, 0.5, 98.40 ± 0.50",
+        "98.4, 2, 98.4 ± 2.0"
     })
     void theUncertaintyHasTwoDigitsAndTheValueEndsAtTheSamePlace(double value, double u, String text) {
         assertThat(Figures.text(Estimate.of(value, u))).isEqualTo(text);
