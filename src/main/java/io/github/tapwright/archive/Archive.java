@@ -147,7 +147,9 @@ public final class Archive implements AutoCloseable {
     }
 
     /**
-     * Reads every byte of the archive and compares it with what should be there; changes nothing.
+     * Reads the database and every byte of the originals, and compares them with what should be there; changes nothing.
+     *
+     * <p>Of running recordings only what the database says of them is checked; earlier backups are not looked at.
      *
      * @param progress told about each original
      * @return what is wrong, what is kept although nothing refers to it, what was left over, and what waits to be kept

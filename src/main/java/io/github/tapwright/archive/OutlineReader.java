@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads sittings' outlines in a few queries whatever their number. */
+/** Reads sittings' outlines in three queries whatever their number; names the maker gave are read of all sittings even for one. */
 final class OutlineReader {
 
     private static final String LATEST = """

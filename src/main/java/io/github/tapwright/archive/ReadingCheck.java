@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Reads everything in the database as the program reads it, and names what cannot be read.
+ * Checks every table, reads sittings, instruments, calibrations, listenings and the workshop's entry as the program
+ * reads them, and names what cannot be read.
  *
- * <p>A database may be whole as a database and still hold a date that is none or a curve that is cut off.
+ * <p>A database may be whole as a database and still hold a date that is none or a curve that is cut off. Recordings not
+ * yet made into sittings, studies of the bench and what edits replaced are checked as tables alone.
  */
 final class ReadingCheck {
 

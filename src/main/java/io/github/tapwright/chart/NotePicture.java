@@ -50,9 +50,9 @@ public record NotePicture(String title, List<String> subtitles, List<Stem> parti
      * One partial.
      *
      * @param frequencyHz where
-     * @param levelDb level just after the pluck, dB re full scale
-     * @param earlySeconds 60 dB time of its fast stage, or of its only one; empty if refused
-     * @param lateSeconds 60 dB time of its slow stage; empty if it has none
+     * @param levelDb level just after the pluck, dB re a full-scale sine
+     * @param earlySeconds 60 dB time of its fast stage, or of its only one; empty if refused, or if two stages cannot be told apart
+     * @param lateSeconds 60 dB time of its slow stage; empty if it has none, or if it cannot be told
      */
     public record Stem(
             double frequencyHz, double levelDb, Optional<Double> earlySeconds, Optional<Double> lateSeconds) {

@@ -8,8 +8,8 @@ import java.util.Optional;
  * The levels of one recording.
  *
  * @param channels one for each channel of the recording
- * @param programme loudness of all channels together in LUFS; empty if the layout of the channels or the rate
- *     does not allow it, with the reason in {@code warnings}
+ * @param programme loudness of all channels together in LUFS; empty if the layout of the channels is not known,
+ *     with the reason in {@code warnings}
  * @param durationSeconds length of the recording
  * @param warnings what the reader must know before trusting the numbers
  * @param settings how it was measured

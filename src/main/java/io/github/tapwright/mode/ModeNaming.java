@@ -10,11 +10,12 @@ import java.util.Optional;
 /**
  * Suggests names by rules a maker can check, and leaves the name empty where the rules are not sure.
  *
- * <p>Each name has a range of frequency and of Q; among the resonances in it the strongest is taken, and only
- * if it stands 6 dB above any rival that is not itself named. Ranges for a classical guitar with its hole
- * open: main air 85–125 Hz and main top 150–250 Hz [ChristensenVistisen1980]; main back up to 270 Hz above the
- * top, cross dipole 240–320 Hz and long dipole 330–450 Hz: common practice, no source. With the hole
- * covered there is no main air.
+ * <p>Each name has a range of frequency; among the resonances in it that have no name yet and lie less than 35 dB below
+ * the strongest of all, the strongest is taken, and only if it stands 6 dB above the next. Two of like strength are
+ * a top and a back if the lower is the stronger. Ranges: main air 85–125 Hz and main top 150–250 Hz [ChristensenVistisen1980];
+ * from the top as found, main back 3 to 40 % above it up to 270 Hz, cross dipole 15 % above it or 240 Hz, the larger, up
+ * to 320 Hz, and long dipole 330–450 Hz: common practice, no source. They are those of a classical guitar and are used
+ * for every kind of instrument, whose kind is not asked. With the hole covered there is no main air.
  */
 public final class ModeNaming {
 
@@ -45,7 +46,7 @@ public final class ModeNaming {
      * Names resonances.
      *
      * @param resonances lowest first
-     * @param hole whether the soundhole was open
+     * @param hole whether the soundhole was covered; one nobody wrote down is taken as open
      * @return the same resonances, in order, with suggested names and reasons
      */
     public static List<NamedResonance> suggest(List<Resonance> resonances, HoleState hole) {

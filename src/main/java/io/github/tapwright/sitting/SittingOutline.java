@@ -61,7 +61,8 @@ public record SittingOutline(
      * Joins what was found with what the maker said.
      *
      * @param found resonances of one analysis, lowest first
-     * @param given everything the maker said about the sitting's names, in any order
+     * @param given everything the maker said about the sitting's names, in the order it was said: of two names for one
+     *     resonance the later holds
      * @return the resonances under the names that hold
      */
     public static List<ShownResonance> shown(List<NamedResonance> found, List<GivenName> given) {
