@@ -16,19 +16,18 @@ final class AdtsPackets implements AacPackets {
     private final byte[] configuration;
     private long position;
 
-    AdtsPackets(FileBytes file, long start) throws IOException {
+    AdtsPackets(FileBytes file) throws IOException {
         this.file = file;
-        this.position = start;
-        this.configuration = configuration(file.at(start, HEADER_BYTES, ByteOrder.BIG_ENDIAN));
+        this.configuration = configuration(file.at(0, HEADER_BYTES, ByteOrder.BIG_ENDIAN));
     }
 
-    /** Whether two such headers of one sound stand here, or one whose packet fills the file. */
-    static boolean isAt(FileBytes file, long start) throws IOException {
-        ByteBuffer first = file.at(start, HEADER_BYTES, ByteOrder.BIG_ENDIAN);
+    /** Whether it begins with two such headers of one sound, or one whose packet fills the file. */
+    static boolean isAdts(FileBytes file) throws IOException {
+        ByteBuffer first = file.at(0, HEADER_BYTES, ByteOrder.BIG_ENDIAN);
         if (!isHeader(first)) {
             return false;
         }
-        long second = start + frameBytes(first);
+        long second = frameBytes(first);
         return second == file.size() || isHeader(file.at(second, HEADER_BYTES, ByteOrder.BIG_ENDIAN));
     }
 

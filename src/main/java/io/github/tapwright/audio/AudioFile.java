@@ -23,8 +23,8 @@ public final class AudioFile {
         requireReadable(file);
         FileBytes bytes = openBytes(file);
         try {
-            long start = LeadingTags.end(bytes);
-            return new GuardedSound(SoundContainer.of(bytes, start).open(bytes, start));
+            FileBytes sound = LeadingTags.skipped(bytes);
+            return new GuardedSound(SoundContainer.of(sound).open(sound));
         } catch (IOException e) {
             closeQuietly(bytes);
             throw unreadable(file, e);

@@ -9,28 +9,35 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
-/** The bytes of a file by position; what lies beyond its real end is simply not there. */
+/** The bytes of a file, or of what follows the tags in front of it, by position; what lies beyond the real end is simply not there. */
 final class FileBytes implements AutoCloseable {
 
     private final FileChannel channel;
+    private final long first;
     private final long size;
 
-    private FileBytes(FileChannel channel, long size) {
+    private FileBytes(FileChannel channel, long first, long size) {
         this.channel = channel;
+        this.first = first;
         this.size = size;
     }
 
     static FileBytes open(Path file) throws IOException {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
         try {
-            return new FileBytes(channel, channel.size());
+            return new FileBytes(channel, 0, channel.size());
         } catch (IOException e) {
             channel.close();
             throw e;
         }
     }
 
-    /** The file's true size in bytes when it was opened. */
+    /** The same open file as if it began at {@code position}; closing one closes both. */
+    FileBytes from(long position) {
+        return new FileBytes(channel, first + position, size - position);
+    }
+
+    /** How many bytes there truly were when the file was opened. */
     long size() {
         return size;
     }
@@ -64,7 +71,7 @@ final class FileBytes implements AutoCloseable {
 
     /** Fills the buffer from {@code position} as far as the file goes. */
     void fill(ByteBuffer into, long position) throws IOException {
-        long next = position;
+        long next = first + position;
         while (into.hasRemaining()) {
             int n = channel.read(into, next);
             if (n <= 0) {

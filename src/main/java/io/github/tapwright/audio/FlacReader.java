@@ -15,10 +15,9 @@ final class FlacReader {
 
     private FlacReader() {}
 
-    /** Opens the file whose marker stands at {@code start}. */
-    static SoundDecoder open(FileBytes file, long start) throws IOException {
+    static SoundDecoder open(FileBytes file) throws IOException {
         FlacStreamInfo info = FlacStreamInfo.UNKNOWN;
-        long at = start + MARKER.length();
+        long at = MARKER.length();
         boolean last = false;
         while (!last) {
             ByteBuffer header = file.at(at, BLOCK_HEADER_BYTES, ByteOrder.BIG_ENDIAN);

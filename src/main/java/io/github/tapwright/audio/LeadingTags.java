@@ -1,10 +1,11 @@
 package io.github.tapwright.audio;
 
+import io.github.tapwright.recording.UnreadableRecordingException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 
-/** ID3v2 tags, which some programs put in front of any kind of compressed sound. */
+/** ID3v2 tags, which some programs put in front of any kind of sound. */
 final class LeadingTags {
 
     private static final int HEADER_BYTES = 10;
@@ -13,8 +14,17 @@ final class LeadingTags {
 
     private LeadingTags() {}
 
-    /** Where the sound starts: the first byte after all such tags, 0 where there is none. */
-    static long end(FileBytes file) throws IOException {
+    /** The file as it was before any such tag was put in front of it; positions written in it count from there. */
+    static FileBytes skipped(FileBytes file) throws IOException {
+        long end = end(file);
+        if (end > 0 && end >= file.size()) {
+            throw new UnreadableRecordingException("the ID3 tag in front of the sound is as long as the whole file, so no"
+                    + " sound follows it; save the sound again as WAV or FLAC");
+        }
+        return file.from(end);
+    }
+
+    private static long end(FileBytes file) throws IOException {
         long at = 0;
         for (int i = 0; i < MOST_TAGS && file.letters(at).startsWith("ID3"); i++) {
             ByteBuffer header = file.at(at, HEADER_BYTES, ByteOrder.BIG_ENDIAN);

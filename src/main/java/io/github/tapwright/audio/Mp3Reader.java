@@ -18,19 +18,19 @@ final class Mp3Reader {
 
     private Mp3Reader() {}
 
-    /** Whether two frames of one sound stand here, or a single one that fills the file. */
-    static boolean isAt(FileBytes file, long start) throws IOException {
-        Optional<Mp3Header> first = Mp3Header.at(file, start);
+    /** Whether it begins with two frames of one sound, or a single one that fills the file. */
+    static boolean isMp3(FileBytes file) throws IOException {
+        Optional<Mp3Header> first = Mp3Header.at(file, 0);
         if (first.isEmpty()) {
             return false;
         }
-        long second = start + first.get().frameBytes();
+        long second = first.get().frameBytes();
         return second == file.size()
                 || Mp3Header.at(file, second).filter(first.get()::continues).isPresent();
     }
 
-    static SoundDecoder open(FileBytes file, long start) throws IOException {
-        Mp3Header header = Mp3Header.at(file, start)
+    static SoundDecoder open(FileBytes file) throws IOException {
+        Mp3Header header = Mp3Header.at(file, 0)
                 .orElseThrow(() -> new UnreadableRecordingException(
                         "the MP3 file does not start with a frame; save it as WAV or FLAC"));
         SoundFormat format = new SoundFormat(
@@ -40,8 +40,8 @@ final class Mp3Reader {
                 Limits.channels(header.channels()),
                 OptionalInt.empty(),
                 true);
-        Optional<ByteBuffer> description = description(file, start, header);
-        long firstFrame = description.isPresent() ? start + header.frameBytes() : start;
+        Optional<ByteBuffer> description = description(file, header);
+        long firstFrame = description.isPresent() ? header.frameBytes() : 0;
         OptionalLong promised =
                 description.map(text -> promisedSamples(text, header)).orElse(OptionalLong.empty());
         List<String> notices = new ArrayList<>();
@@ -52,8 +52,8 @@ final class Mp3Reader {
     }
 
     /** The "Xing" or "Info" tag that encoders put where the first frame's sound would be. */
-    private static Optional<ByteBuffer> description(FileBytes file, long start, Mp3Header header) throws IOException {
-        long at = start + header.descriptionOffset();
+    private static Optional<ByteBuffer> description(FileBytes file, Mp3Header header) throws IOException {
+        long at = header.descriptionOffset();
         String name = file.letters(at);
         return name.equals("Xing") || name.equals("Info")
                 ? Optional.of(file.at(at, DESCRIPTION_BYTES, ByteOrder.BIG_ENDIAN))

@@ -20,16 +20,16 @@ enum SoundContainer {
         this.title = title;
     }
 
-    /** Reads the header from {@code start} on; whatever a damaged one does to a decoder is a refusal. */
-    SoundDecoder open(FileBytes file, long start) throws IOException {
+    /** Reads the header; whatever a damaged one does to a decoder is a refusal. */
+    SoundDecoder open(FileBytes file) throws IOException {
         try {
             return switch (this) {
                 case WAV -> WavReader.open(file);
                 case AIFF -> AiffReader.open(file);
-                case FLAC -> FlacReader.open(file, start);
+                case FLAC -> FlacReader.open(file);
                 case OGG -> VorbisReader.open(file);
-                case MP3 -> Mp3Reader.open(file, start);
-                case AAC -> AacReader.open(file, new AdtsPackets(file, start));
+                case MP3 -> Mp3Reader.open(file);
+                case AAC -> AacReader.open(file, new AdtsPackets(file));
                 case MP4 -> AacReader.open(file, new Mp4Packets(file));
             };
         } catch (EOFException | DecoderTrouble | RuntimeException | Error e) {
@@ -37,32 +37,28 @@ enum SoundContainer {
         }
     }
 
-    /**
-     * The kind of file, or a refusal that says what to do.
-     *
-     * @param start where the sound starts, after any tag in front of it
-     */
-    static SoundContainer of(FileBytes file, long start) throws IOException {
+    /** The kind of file, or a refusal that says what to do. */
+    static SoundContainer of(FileBytes file) throws IOException {
         if (file.size() == 0) {
             throw new UnreadableRecordingException("the file is empty; record again");
         }
-        String first = file.letters(start);
-        String form = file.letters(start + 8);
+        String first = file.letters(0);
+        String form = file.letters(8);
         return switch (first) {
             case "RIFF", "RIFX", "RF64", "BW64" -> form.equals("WAVE") ? WAV : unknown();
             case "FORM" -> form.equals("AIFF") || form.equals("AIFC") ? AIFF : unknown();
             case FlacReader.MARKER -> FLAC;
             case "OggS" -> OGG;
-            default -> file.letters(start + 4).equals("ftyp") ? MP4 : framed(file, start);
+            default -> file.letters(4).equals("ftyp") ? MP4 : framed(file);
         };
     }
 
     /** Sound without a file around it, known only by its rows of frames. */
-    private static SoundContainer framed(FileBytes file, long start) throws IOException {
-        if (Mp3Reader.isAt(file, start)) {
+    private static SoundContainer framed(FileBytes file) throws IOException {
+        if (Mp3Reader.isMp3(file)) {
             return MP3;
         }
-        return AdtsPackets.isAt(file, start) ? AAC : unknown();
+        return AdtsPackets.isAdts(file) ? AAC : unknown();
     }
 
     private static SoundContainer unknown() {

@@ -1,14 +1,27 @@
 package io.github.tapwright.audio;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.recording.UnreadableRecordingException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Compressed files of a known sound, made by other people's encoders, against that sound. */
 class CompressedSoundTest {
+
+    @TempDir
+    Path folder;
 
     @Test
     void flacGivesEveryBitBack() {
@@ -58,6 +71,42 @@ class CompressedSoundTest {
         assertThat(cross / Math.sqrt(own * other)).isGreaterThan(correlation);
         assertThat(cross / own).isCloseTo(1, within(gainTolerance));
         assertThat(reading.notices()).isEmpty();
+    }
+
+    /** A tag of 300 bytes in front, as taggers write them who know no better, changes no sample. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sine.mp3", "sine.ogg", "sine.m4a", "sine.aac", "sine-16.flac"})
+    void aTagInFrontOfTheSoundIsSkipped(String name) throws IOException {
+        Path tagged = tagged(Files.readAllBytes(Fixtures.file(name)), 300);
+        assertThat(Reading.of(tagged).sound().channel(0))
+                .isEqualTo(Reading.of(Fixtures.file(name)).sound().channel(0));
+    }
+
+    @Test
+    void aTagInFrontOfAWavFileIsSkipped() throws IOException {
+        Recording sine = Recording.of(new SampleRate(44_100), DecayingSine.rounded(44_100, 16));
+        Path plain = folder.resolve("plain.wav");
+        WavWriter.write(plain, sine, WavSamples.INT_16);
+        Path tagged = tagged(Files.readAllBytes(plain), 1001);
+        assertThat(Reading.of(tagged).sound().channel(0)).isEqualTo(sine.channel(0));
+    }
+
+    @Test
+    void aTagWithNothingBehindItIsRefused() throws IOException {
+        assertThatExceptionOfType(UnreadableRecordingException.class)
+                .isThrownBy(() -> AudioFile.open(tagged(new byte[0], 300)))
+                .withMessageContaining("no sound follows it; save the sound again");
+        assertThatExceptionOfType(UnreadableRecordingException.class)
+                .isThrownBy(() -> AudioFile.open(tagged(new byte[500], 300)))
+                .withMessageContaining("save the sound as WAV or FLAC");
+    }
+
+    /** The bytes behind an ID3v2.3 tag that holds nothing but padding. */
+    private Path tagged(byte[] sound, int padding) throws IOException {
+        byte[] tag = new byte[10 + padding];
+        System.arraycopy(new byte[] {'I', 'D', '3', 3, 0, 0, 0, 0, (byte) (padding >> 7), (byte) (padding & 127)}, 0, tag, 0, 10);
+        Path file = Files.write(folder.resolve("tagged"), tag);
+        return Files.write(file, sound, StandardOpenOption.APPEND);
     }
 
     private static double product(double[] a, int fromA, double[] b, int fromB, int n) {
