@@ -34,6 +34,10 @@ final class ArrangementTally {
         }
     }
 
+    long asFarApart() {
+        return asFarApart;
+    }
+
     PermutationResult result(double difference, Arrangements kind) {
         return new PermutationResult(difference, kind, counted, asFarApart, asFarUp, asFarDown);
     }

@@ -15,21 +15,26 @@ public record PermutationResult(
 
     /**
      * The two-sided probability: m/N of every arrangement, (m + 1)/(N + 1) of random ones, so that it is never zero and
-     * never too small on average. Source: [PhipsonSmyth2010].
+     * never too small on average [PhipsonSmyth2010]; m/N where the m-th ended the count [BesagClifford1991].
      *
      * @return above 0, at most 1
      */
     public double probability() {
-        return kind == Arrangements.EVERY ? (double) asFarApart / counted : (asFarApart + 1.0) / (counted + 1.0);
+        return kind == Arrangements.RANDOM ? (asFarApart + 1.0) / (counted + 1.0) : (double) asFarApart / counted;
     }
 
     /**
-     * The standard uncertainty of that probability: √(p(1−p)/(N+1)) for random arrangements.
+     * The standard uncertainty of that probability: √(p(1−p)/(N+1)) for random arrangements, p·√((1−p)/m) where the m-th ended
+     * the count.
      *
      * @return 0 where every arrangement was counted
      */
     public double probabilityUncertainty() {
         double p = probability();
-        return kind == Arrangements.EVERY ? 0 : Math.sqrt(p * (1 - p) / (counted + 1.0));
+        return switch (kind) {
+            case EVERY -> 0;
+            case RANDOM -> Math.sqrt(p * (1 - p) / (counted + 1.0));
+            case RANDOM_UNTIL_SURE -> p * Math.sqrt((1 - p) / asFarApart);
+        };
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.tapwright.synthesis.Chance;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Published data whose arrangements others have counted; counts are whole numbers, so nothing is tolerated. */
@@ -75,12 +77,41 @@ class PermutationTestReferenceTest {
         PermutationResult groups = drawing.ofMeans(CONTROL, TREATED);
         PermutationResult pairs = drawing.ofPairs(MAIZE);
 
-        assertThat(groups.kind()).isEqualTo(Arrangements.RANDOM);
-        assertThat(groups.counted()).isEqualTo(20_000);
+        assertThat(groups.kind()).isEqualTo(Arrangements.RANDOM_UNTIL_SURE);
+        assertThat(groups.asFarApart()).isEqualTo(400);
         assertThat(groups.probability()).isCloseTo(3184 / 11440.0, within(3 * groups.probabilityUncertainty()));
-        assertThat(groups.probabilityUncertainty()).isCloseTo(Math.sqrt(0.278 * 0.722 / 20_001), within(3e-5));
-        assertThat(pairs.kind()).isEqualTo(Arrangements.RANDOM);
+        assertThat(groups.probabilityUncertainty()).isCloseTo(0.278 * Math.sqrt(0.722 / 400), within(2e-3));
         assertThat(pairs.probability()).isCloseTo(1726 / 32_768.0, within(3 * pairs.probabilityUncertainty()));
+    }
+
+    @Test
+    void whereFewLieAsFarApartAllAreCounted() {
+        PermutationResult far = new PermutationTest(1000, 5000, 42)
+                .ofMeans(new double[] {1, 2, 3, 4, 5, 6, 7, 8}, new double[] {7, 8, 9, 10, 11, 12, 13, 14});
+
+        assertThat(far.kind()).isEqualTo(Arrangements.RANDOM);
+        assertThat(far.counted()).isEqualTo(5000);
+        assertThat(far.probability()).isEqualTo((far.asFarApart() + 1.0) / 5001);
+        assertThat(far.probabilityUncertainty())
+                .isCloseTo(Math.sqrt(far.probability() * (1 - far.probability()) / 5001), within(1e-12));
+    }
+
+    /** Of no effect, one in twenty lies below 5 %, whether the count ended early or not. */
+    @Test
+    void probabilitiesOfACountThatEndsEarlyAreEvenlySpread() {
+        Random chance = Chance.seeded(77);
+        int below = 0;
+        int half = 0;
+        for (int i = 0; i < 2000; i++) {
+            double[] a = chance.doubles(12).toArray();
+            double[] b = chance.doubles(12).toArray();
+            double p = new PermutationTest(1, 2000, i).ofMeans(a, b).probability();
+            below += p < 0.05 ? 1 : 0;
+            half += p < 0.5 ? 1 : 0;
+        }
+        // Three standard deviations of a count of 2000 at 5 % and at 50 %.
+        assertThat(below).isBetween(100 - 29, 100 + 29);
+        assertThat(half).isBetween(1000 - 67, 1000 + 67);
     }
 
     @Test

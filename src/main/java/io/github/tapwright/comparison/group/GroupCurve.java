@@ -42,7 +42,7 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
         List<Band> bands = ThirdOctaveShape.commonBands(selection.taps());
         return bands.isEmpty()
                 ? List.of()
-                : groups.stream()
+                : groups.parallelStream()
                         .map(g -> of(g, selection, bands))
                         .filter(c -> c.instruments() > 0)
                         .toList();

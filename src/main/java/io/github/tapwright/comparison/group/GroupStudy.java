@@ -5,6 +5,7 @@ import io.github.tapwright.climate.HumidityScale;
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.CommonAir;
 import io.github.tapwright.comparison.LeftOut;
+import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
@@ -156,8 +157,13 @@ public record GroupStudy(
         Map<Subject, FigureTable> tables = new LinkedHashMap<>();
         Subject.ofTaps().forEach(subject -> tables.put(subject, new FigureTable()));
         tables.put(Subject.PLUCKS, new FigureTable());
-        for (SittingOutline sitting : selection.taps()) {
-            air.figures(sitting, ASSUMED)
+        // Sittings side by side; they enter the tables in their own order, so every bit stays the same.
+        List<Map<Subject, SittingFigure>> ofTaps = selection.taps().parallelStream()
+                .map(sitting -> air.figures(sitting, ASSUMED))
+                .toList();
+        for (int i = 0; i < ofTaps.size(); i++) {
+            SittingOutline sitting = selection.taps().get(i);
+            ofTaps.get(i)
                     .forEach((subject, figure) ->
                             table(tables, subject).add(group(selection, sitting), sitting.instrument(), figure));
         }
