@@ -18,8 +18,9 @@ final class LeadingTags {
     static FileBytes skipped(FileBytes file) throws IOException {
         long end = end(file);
         if (end > 0 && end >= file.size()) {
-            throw new UnreadableRecordingException("the ID3 tag in front of the sound is as long as the whole file, so no"
-                    + " sound follows it; save the sound again as WAV or FLAC");
+            throw new UnreadableRecordingException(
+                    "the ID3 tag in front of the sound is as long as the whole file, so no"
+                            + " sound follows it; save the sound again as WAV or FLAC");
         }
         return file.from(end);
     }

@@ -104,7 +104,12 @@ class CompressedSoundTest {
     /** The bytes behind an ID3v2.3 tag that holds nothing but padding. */
     private Path tagged(byte[] sound, int padding) throws IOException {
         byte[] tag = new byte[10 + padding];
-        System.arraycopy(new byte[] {'I', 'D', '3', 3, 0, 0, 0, 0, (byte) (padding >> 7), (byte) (padding & 127)}, 0, tag, 0, 10);
+        System.arraycopy(
+                new byte[] {'I', 'D', '3', 3, 0, 0, 0, 0, (byte) (padding >> 7), (byte) (padding & 127)},
+                0,
+                tag,
+                0,
+                10);
         Path file = Files.write(folder.resolve("tagged"), tag);
         return Files.write(file, sound, StandardOpenOption.APPEND);
     }
