@@ -22,19 +22,8 @@ public record EffectSize(double value, double standardUncertainty, Interval inte
     /**
      * Hedges' g of two groups.
      *
-     * @param first at least two values
-     * @param second at least two values, same unit
-     * @return second minus first; empty where neither group scatters
-     */
-    public static Optional<EffectSize> of(double[] first, double[] second) {
-        return of(Summary.of(first), Summary.of(second));
-    }
-
-    /**
-     * The same from what is known of each group.
-     *
-     * @param first the first group
-     * @param second the second group, same unit
+     * @param first what is known of the first group
+     * @param second of the second group, same unit
      * @return second minus first; empty where neither group scatters
      */
     public static Optional<EffectSize> of(Summary first, Summary second) {

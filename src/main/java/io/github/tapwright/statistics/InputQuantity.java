@@ -43,28 +43,4 @@ public sealed interface InputQuantity {
             return limits.lower() + limits.width() * random.nextDouble();
         }
     }
-
-    /**
-     * Between two limits, the middle more likely, falling straight to nothing at the limits.
-     *
-     * @param limits finite
-     */
-    record Triangular(Interval limits) implements InputQuantity {
-        @Override
-        public double draw(RandomDataGenerator random) {
-            return limits.lower() + limits.width() * (random.nextDouble() + random.nextDouble()) / 2;
-        }
-    }
-
-    /**
-     * Swinging between two limits like a sine, such as the temperature of a room under a thermostat.
-     *
-     * @param limits finite
-     */
-    record Swinging(Interval limits) implements InputQuantity {
-        @Override
-        public double draw(RandomDataGenerator random) {
-            return limits.lower() + limits.width() * (1 + Math.sin(2 * Math.PI * random.nextDouble())) / 2;
-        }
-    }
 }

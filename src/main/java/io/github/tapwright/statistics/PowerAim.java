@@ -43,18 +43,6 @@ public record PowerAim(double power, double significance) {
     }
 
     /**
-     * How many pairs, or instruments measured before and after.
-     *
-     * @param difference to be seen, not zero
-     * @param standardDeviation of the differences within pairs, positive, same unit
-     * @return the smallest n; empty if more than {@link #MOST}
-     */
-    public OptionalInt pairs(double difference, double standardDeviation) {
-        double effect = effect(difference, standardDeviation);
-        return smallest(n -> reached(effect * Math.sqrt(n), n - 1.0));
-    }
-
-    /**
      * How many more in each of two groups.
      *
      * @param alreadyInEach how many are there, not negative

@@ -7,8 +7,7 @@
  *
  * <p>A workshop has five instruments of a kind, not five hundred. So probabilities are counted rather than approximated where that is
  * feasible, intervals use Student's t, and each answer says how it was reached. A value counts once: many taps of one set-up tell
- * about that set-up ({@link io.github.tapwright.statistics.Repeatability}), many sittings of one instrument about that instrument
- * ({@link io.github.tapwright.statistics.MixedModel}).
+ * about that set-up, many sittings of one instrument about that instrument ({@link io.github.tapwright.statistics.MixedModel}).
  */
 @NullMarked
 package io.github.tapwright.statistics;

@@ -2,9 +2,6 @@ package io.github.tapwright.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.hipparchus.random.RandomDataGenerator;
@@ -87,39 +84,11 @@ class CoveragePropertyTest {
         double held = share(
                 "effect size, 5 and 5",
                 500,
-                () -> EffectSize.of(normal(5, 0, 1), normal(5, 1, 1))
+                () -> EffectSize.of(Summary.of(normal(5, 0, 1)), Summary.of(normal(5, 1, 1)))
                         .orElseThrow()
                         .interval95()
                         .contains(1));
 
         assertThat(held).isBetween(0.925, 0.975);
-    }
-
-    @Test
-    void repeatsAndSetUps() {
-        List<Repeatability> studies = new ArrayList<>();
-        for (int i = 0; i < 1000; i++) {
-            studies.add(Repeatability.of(setUps(6, 4, 2, 1)));
-        }
-
-        assertThat(share(studies, "s_r", Repeatability::repeatability, 1)).isBetween(0.93, 0.97);
-        assertThat(share(studies, "s_L", Repeatability::betweenSetUps, 2)).isBetween(0.93, 0.97);
-        assertThat(share(studies, "s_R", Repeatability::reproducibility, Math.sqrt(5)))
-                .isBetween(0.93, 0.975);
-    }
-
-    private List<double[]> setUps(int setUps, int repeats, double between, double within) {
-        return IntStream.range(0, setUps)
-                .mapToObj(i -> normal(repeats, random.nextNormal(200, between), within))
-                .toList();
-    }
-
-    private static double share(
-            List<Repeatability> studies, String what, Function<Repeatability, Scatter> of, double truth) {
-        var next = studies.iterator();
-        return share(
-                what + ", 6 set-ups of 4",
-                studies.size(),
-                () -> of.apply(next.next()).interval95().contains(truth));
     }
 }

@@ -30,8 +30,8 @@ class EffectSizeReferenceTest {
     @Test
     void theIntervalIsThatOfTheNoncentralDistribution() {
         EffectSize effect = EffectSize.of(
-                        new double[] {30.02, 29.99, 30.11, 29.97, 30.01, 29.99},
-                        new double[] {29.89, 29.93, 29.72, 29.98, 30.02, 29.98})
+                        Summary.of(30.02, 29.99, 30.11, 29.97, 30.01, 29.99),
+                        Summary.of(29.89, 29.93, 29.72, 29.98, 30.02, 29.98))
                 .orElseThrow();
 
         assertThat(effect.interval95().lower()).isCloseTo(SmallSamples.derived("effect_lower", "gauge"), within(1e-6));
@@ -49,7 +49,7 @@ class EffectSizeReferenceTest {
 
     @Test
     void withoutScatterThereIsNoMeasureOfSize() {
-        assertThat(EffectSize.of(new double[] {1, 1}, new double[] {2, 2})).isEmpty();
+        assertThat(EffectSize.of(Summary.of(1, 1), Summary.of(2, 2))).isEmpty();
     }
 
     @ParameterizedTest

@@ -41,13 +41,13 @@ class MixedModelReferenceTest {
     void inABalancedStudyTheModelIsTheAnalysisOfVariance() {
         List<double[]> groups = DataFile.read("mixed-model/rail.csv").groups();
         MixedFit fit = MixedModel.randomIntercept(study("rail"));
-        Repeatability anova = Repeatability.of(groups);
+        OneWayAnova anova = OneWayAnova.of(groups);
         Summary ofMeans = Summary.of(
                 groups.stream().mapToDouble(g -> Summary.of(g).mean()).toArray());
 
-        assertThat(fit.groupStandardDeviation()).isCloseTo(anova.betweenSetUps().standardDeviation(), within(1e-5));
-        assertThat(fit.residualStandardDeviation())
-                .isCloseTo(anova.repeatability().standardDeviation(), within(1e-6));
+        assertThat(fit.groupStandardDeviation())
+                .isCloseTo(Math.sqrt((anova.betweenMeanSquare() - anova.withinMeanSquare()) / 3), within(1e-5));
+        assertThat(fit.residualStandardDeviation()).isCloseTo(Math.sqrt(anova.withinMeanSquare()), within(1e-6));
         assertThat(fit.fixedEffects().get(0).standardUncertainty())
                 .isCloseTo(ofMeans.ofMean().standardUncertainty(), within(1e-5));
         assertThat(fit.fixedEffects().get(0).degreesOfFreedom()).isCloseTo(5, within(0.001));

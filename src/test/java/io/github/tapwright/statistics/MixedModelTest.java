@@ -104,11 +104,11 @@ class MixedModelTest {
         }
 
         MixedFit fit = MixedModel.randomIntercept(study);
-        Repeatability anova = Repeatability.of(groups);
+        OneWayAnova anova = OneWayAnova.of(groups);
 
-        assertThat(fit.groupStandardDeviation()).isCloseTo(anova.betweenSetUps().standardDeviation(), within(0.001));
-        assertThat(fit.residualStandardDeviation())
-                .isCloseTo(anova.repeatability().standardDeviation(), within(1e-6));
+        assertThat(fit.groupStandardDeviation())
+                .isCloseTo(Math.sqrt((anova.betweenMeanSquare() - anova.withinMeanSquare()) / 2), within(0.001));
+        assertThat(fit.residualStandardDeviation()).isCloseTo(Math.sqrt(anova.withinMeanSquare()), within(1e-6));
         assertThat(fit.fixedEffects().get(0).degreesOfFreedom()).isCloseTo(2, within(0.01));
     }
 

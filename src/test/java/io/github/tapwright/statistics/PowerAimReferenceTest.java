@@ -17,7 +17,6 @@ class PowerAimReferenceTest {
         String text = String.valueOf(effect);
 
         assertThat(PowerAim.USUAL.eachGroup(2 * effect, 2)).hasValue((int) SmallSamples.derived("per_group", text));
-        assertThat(PowerAim.USUAL.pairs(-effect, 1)).hasValue((int) SmallSamples.derived("pairs", text));
     }
 
     @Test
@@ -41,6 +40,7 @@ class PowerAimReferenceTest {
     @ParameterizedTest
     @CsvSource({"0, 1", "1, 0", "1, -1", "NaN, 1"})
     void refusesNothingToSee(double difference, double deviation) {
-        assertThatThrownBy(() -> PowerAim.USUAL.pairs(difference, deviation)).hasMessageContaining("above zero");
+        assertThatThrownBy(() -> PowerAim.USUAL.eachGroup(difference, deviation))
+                .hasMessageContaining("above zero");
     }
 }
