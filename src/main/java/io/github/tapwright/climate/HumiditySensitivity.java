@@ -1,8 +1,5 @@
 package io.github.tapwright.climate;
 
-import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.distribution.continuous.TDistribution;
-
 /**
  * By how much a resonance moves for each point of dampness.
  *
@@ -27,7 +24,6 @@ public record HumiditySensitivity(
         int sittings) {
 
     private static final int FEWEST = 3;
-    private static final double HALF_TAIL = 0.975;
 
     /**
      * What an instrument's history tells.
@@ -86,18 +82,6 @@ public record HumiditySensitivity(
                 freedom,
                 SensitivityBasis.LEARNT,
                 n);
-    }
-
-    /**
-     * Half the width of the 95 % interval.
-     *
-     * @return t·u, in % per point
-     */
-    public double halfWidth95() {
-        double t = Double.isInfinite(degreesOfFreedom)
-                ? new NormalDistribution().inverseCumulativeProbability(HALF_TAIL)
-                : new TDistribution(degreesOfFreedom).inverseCumulativeProbability(HALF_TAIL);
-        return t * standardUncertainty;
     }
 
     /**

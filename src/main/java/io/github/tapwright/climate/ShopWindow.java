@@ -31,39 +31,4 @@ public record ShopWindow(double lowestPercent, double highestPercent) {
     public boolean isOutside(double percent) {
         return percent < lowestPercent || percent > highestPercent;
     }
-
-    /** Where the air lies. */
-    public enum Place {
-        /** Within the window, its ends included. */
-        INSIDE,
-        /** Below it. */
-        TOO_DRY,
-        /** Above it. */
-        TOO_DAMP
-    }
-
-    /**
-     * What was found.
-     *
-     * @param place where the air lies
-     * @param pointsOutside how many points of relative humidity beyond the nearer end; 0 inside
-     * @param window the window asked for
-     */
-    public record Verdict(Place place, double pointsOutside, ShopWindow window) {}
-
-    /**
-     * Judges.
-     *
-     * @param climate the air
-     * @return the verdict
-     */
-    public Verdict judge(RoomClimate climate) {
-        double humidity = climate.relativeHumidityPercent();
-        if (humidity < lowestPercent) {
-            return new Verdict(Place.TOO_DRY, lowestPercent - humidity, this);
-        }
-        return humidity > highestPercent
-                ? new Verdict(Place.TOO_DAMP, humidity - highestPercent, this)
-                : new Verdict(Place.INSIDE, 0, this);
-    }
 }

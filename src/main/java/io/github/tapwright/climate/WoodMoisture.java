@@ -1,7 +1,5 @@
 package io.github.tapwright.climate;
 
-import java.util.OptionalDouble;
-
 /**
  * How much water wood holds once it has had time to suit the air around it.
  *
@@ -21,9 +19,6 @@ public final class WoodMoisture {
     private static final Parabola K_FAHRENHEIT = new Parabola(0.791, 4.63e-4, -8.44e-7);
     private static final Parabola K1_FAHRENHEIT = new Parabola(6.34, 7.75e-4, -9.35e-5);
     private static final Parabola K2_FAHRENHEIT = new Parabola(1.09, 2.84e-2, -9.04e-5);
-
-    private static final double DRIEST_PERCENT = 0.01;
-    private static final int HALVINGS = 60;
 
     private WoodMoisture() {}
 
@@ -54,31 +49,6 @@ public final class WoodMoisture {
                 K_FAHRENHEIT.at(t),
                 K1_FAHRENHEIT.at(t),
                 K2_FAHRENHEIT.at(t));
-    }
-
-    /**
-     * The humidity in which wood would come to hold so much, by halving.
-     *
-     * @param temperatureCelsius −10 to 50 °C
-     * @param moisturePercent per cent of the dry mass
-     * @return the relative humidity in per cent; empty if wood at this temperature never holds so little or so much
-     */
-    public static OptionalDouble relativeHumidityPercent(double temperatureCelsius, double moisturePercent) {
-        double dry = DRIEST_PERCENT;
-        double damp = 100;
-        if (!(moisturePercent >= equilibriumPercent(new RoomClimate(temperatureCelsius, dry))
-                && moisturePercent <= equilibriumPercent(new RoomClimate(temperatureCelsius, damp)))) {
-            return OptionalDouble.empty();
-        }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (dry + damp) / 2;
-            if (equilibriumPercent(new RoomClimate(temperatureCelsius, middle)) < moisturePercent) {
-                dry = middle;
-            } else {
-                damp = middle;
-            }
-        }
-        return OptionalDouble.of((dry + damp) / 2);
     }
 
     private static double percent(double humidity, double w, double k, double k1, double k2) {

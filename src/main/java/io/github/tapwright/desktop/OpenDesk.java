@@ -20,9 +20,7 @@ import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.CutStretch;
-import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.FindTaps;
-import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
@@ -72,10 +70,6 @@ public final class OpenDesk implements AutoCloseable {
         return new AddInstrument(archive.instruments());
     }
 
-    EditInstrument editInstrument() {
-        return new EditInstrument(archive.instruments());
-    }
-
     ListInstruments listInstruments() {
         return new ListInstruments(archive.instruments());
     }
@@ -102,10 +96,6 @@ public final class OpenDesk implements AutoCloseable {
 
     FindTaps findTaps() {
         return new FindTaps(archive.sittings());
-    }
-
-    ListCalibrations listCalibrations() {
-        return new ListCalibrations(archive.calibrations());
     }
 
     StudyBench studyBench() {

@@ -35,8 +35,4 @@ record SteadyPart(int first, int length, int segment) {
         }
         return new SteadyPart((bestEnd - best) * segment, best * segment, segment);
     }
-
-    int segments() {
-        return length / segment;
-    }
 }

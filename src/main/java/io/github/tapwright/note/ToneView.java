@@ -16,10 +16,6 @@ final class ToneView {
         this.tones = parameters.length / 4;
     }
 
-    int tones() {
-        return tones;
-    }
-
     double hz(int tone) {
         return parameters[2 * tones + 2 * tone] / (2 * Math.PI);
     }

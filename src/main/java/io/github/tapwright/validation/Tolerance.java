@@ -28,10 +28,6 @@ public record Tolerance(double below, double above, String reason) {
         return new Tolerance(0, Double.POSITIVE_INFINITY, reason);
     }
 
-    static Tolerance atMost(String reason) {
-        return new Tolerance(Double.POSITIVE_INFINITY, 0, reason);
-    }
-
     boolean allows(double expected, double got) {
         return got >= expected - below && got <= expected + above;
     }
@@ -47,9 +43,6 @@ public record Tolerance(double below, double above, String reason) {
         }
         if (below == 0 && above == Double.POSITIVE_INFINITY) {
             return "at least";
-        }
-        if (above == 0 && below == Double.POSITIVE_INFINITY) {
-            return "at most";
         }
         return "+" + Numbers.bound(above) + " −" + Numbers.bound(below);
     }
