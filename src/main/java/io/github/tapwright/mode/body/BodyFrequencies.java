@@ -39,6 +39,24 @@ public record BodyFrequencies(PlateFrequencies top, Optional<PlateFrequencies> b
                 .poles().stream().map(Pole::frequencyHz).toList();
     }
 
+    /**
+     * The air plug on walls that give way as springs without mass, f_h/sqrt(1 + Σ f_a²/f_p0²).
+     *
+     * <p>It lies above the main air by 6 to 7 % in usual guitars, because real walls also have mass: a figure to
+     * know, not to use.
+     *
+     * @return Hz
+     */
+    public double softWallHelmholtzHz() {
+        double give = softness(top) + back.map(BodyFrequencies::softness).orElse(0.0);
+        return helmholtzHz / Math.sqrt(1 + give);
+    }
+
+    private static double softness(PlateFrequencies plate) {
+        double ratio = plate.airSpringHz() / plate.aloneHz();
+        return ratio * ratio;
+    }
+
     private static Piston unitMass(PlateFrequencies plate) {
         double omega = 2 * Math.PI * plate.aloneHz();
         return new Piston(1, 0, omega * omega, 2 * Math.PI * plate.airSpringHz());
