@@ -19,7 +19,7 @@ final class MainsHum {
     private static final double SHORTEST_QUIET_SECONDS = 0.7;
     private static final double PROMINENCE = 30;
     private static final double MAINS_TOLERANCE = 0.006;
-    private static final int FREQUENCIES_TRIED = 121;
+    private static final int STEPS = 60;
     private static final double STEADY_DB = 6;
     private static final int FEWEST_MULTIPLES = 2;
 
@@ -62,23 +62,15 @@ final class MainsHum {
     }
 
     private Hum near(double mainsHz) {
-        double bestHz = mainsHz;
-        double bestSum = -1;
-        int most = (int) (1.1 * highHz / (mainsHz * (1 + MAINS_TOLERANCE)));
+        double reachHz = MAINS_TOLERANCE * mainsHz;
+        int most = (int) (1.1 * highHz / (mainsHz + reachHz));
         double[] around = IntStream.rangeClosed(0, most)
                 .mapToDouble(k -> around(k * mainsHz))
                 .toArray();
-        for (int i = 0; i < FREQUENCIES_TRIED; i++) {
-            double hz = mainsHz * (1 + MAINS_TOLERANCE * (2.0 * i / (FREQUENCIES_TRIED - 1) - 1));
-            double sum = 0;
-            for (int k = 1; k <= most; k++) {
-                sum += Math.log1p(power(k * hz) / around[k]);
-            }
-            if (sum > bestSum) {
-                bestSum = sum;
-                bestHz = hz;
-            }
-        }
+        double roughHz = best(mainsHz, reachHz, STEPS, around);
+        // The line of the highest multiple is a few bins wide, however long the recording: steps of a quarter of a bin there.
+        double stepHz = reachHz / STEPS;
+        double bestHz = best(roughHz, stepHz, Math.max(1, (int) Math.ceil(4 * stepHz * most / binHz)), around);
         List<Integer> multiples = new ArrayList<>();
         for (int k = 1; k <= most; k++) {
             if (power(k * bestHz) > PROMINENCE * around[k] && isSteady(k * bestHz)) {
@@ -86,6 +78,29 @@ final class MainsHum {
             }
         }
         return multiples.size() < FEWEST_MULTIPLES ? Hum.NONE : new Hum(bestHz, multiples);
+    }
+
+    /** The frequency whose multiples stand out most, among so many steps to either side. */
+    private double best(double middleHz, double reachHz, int steps, double[] around) {
+        double bestHz = middleHz;
+        double bestSum = -1;
+        for (int i = -steps; i <= steps; i++) {
+            double hz = middleHz + reachHz * i / steps;
+            double sum = prominence(hz, around);
+            if (sum > bestSum) {
+                bestSum = sum;
+                bestHz = hz;
+            }
+        }
+        return bestHz;
+    }
+
+    private double prominence(double hz, double[] around) {
+        double sum = 0;
+        for (int k = 1; k < around.length; k++) {
+            sum += Math.log1p(power(k * hz) / around[k]);
+        }
+        return sum;
     }
 
     /** Median power within 8 Hz of a frequency. */

@@ -6,17 +6,25 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.synthesis.Chance;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Mains hum is told from a string whose partials happen to lie on its multiples. */
 class MainsHumTest {
 
     private static Hum hum(DoubleUnaryOperator tone) {
+        return hum(6, tone);
+    }
+
+    private static Hum hum(int seconds, DoubleUnaryOperator tone) {
         RandomGenerator chance = Chance.seeded(12);
-        double[] x = new double[6 * 44_100];
+        double[] x = new double[seconds * 44_100];
         for (int n = 0; n < x.length; n++) {
             x[n] = tone.applyAsDouble(n / 44_100.0) + 1e-3 * chance.nextGaussian();
         }
@@ -44,6 +52,17 @@ class MainsHumTest {
         Hum hum = hum(t -> tones(49.97, t, 1, 2, 3, 7));
         assertThat(hum.multiples()).containsExactly(1, 2, 3, 7);
         assertThat(hum.fundamentalHz()).isCloseTo(49.97, within(0.01));
+    }
+
+    /** In a minute the twentieth multiple is a line of 0.02 Hz: the fundamental must be known to a thousandth of a hertz. */
+    @ParameterizedTest
+    @ValueSource(doubles = {50.02, 50.0225, 49.9775, 60.0137})
+    void everyMultipleOfALongRecordingIsFound(double mainsHz) {
+        int[] multiples = IntStream.rangeClosed(1, (int) (1000 / mainsHz)).toArray();
+        Hum hum = hum(60, t -> tones(mainsHz, t, multiples));
+        assertThat(hum.fundamentalHz()).isCloseTo(mainsHz, within(0.0005));
+        assertThat(hum.multiples())
+                .isEqualTo(Arrays.stream(multiples).boxed().toList());
     }
 
     @Test
