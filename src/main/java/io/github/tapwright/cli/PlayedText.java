@@ -31,7 +31,7 @@ final class PlayedText {
             terminal.say("%nNothing was played at the same place in both.");
             return;
         }
-        terminal.say("%nB minus A, ± half the 95 %% interval of what was played; decay times in per cent of A's");
+        terminal.say("%nB minus A, ± half the 95 %% interval of what was played");
         comparison.changes().stream().filter(c -> !c.strings().isEmpty()).forEach(this::printStrings);
         printWords(comparison, compared.spread());
         printFast(comparison);
@@ -39,8 +39,15 @@ final class PlayedText {
 
     private void printStrings(PlayedChange change) {
         int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
-        terminal.say("%n%s (%s)", change.quantity().words(), change.quantity().unit());
-        Table table = new Table("string", "in A", "in B", "mean of A", "mean of B", "B minus A");
+        String figure = " (" + change.quantity().figureUnit() + ")";
+        terminal.say("%n%s", change.quantity().words());
+        Table table = new Table(
+                "string",
+                "in A",
+                "in B",
+                "mean of A" + figure,
+                "mean of B" + figure,
+                "B minus A (" + change.quantity().unit() + ")");
         for (OnString s : change.strings()) {
             table.add(
                     Integer.toString(s.string()),

@@ -6,22 +6,24 @@ import io.github.tapwright.statistics.Interval;
 /** What is compared of notes and plucks. */
 public enum PlayedQuantity {
     /** The early decay time of notes, EDT of [ISO3382-1]. */
-    EARLY_DECAY("early decay", "%", Quantity.DECAY_TIME),
+    EARLY_DECAY("early decay", "s", "%", Quantity.DECAY_TIME),
     /** The decay time of notes, T30 or else T20 of [ISO3382-1]. */
-    DECAY_TIME("decay time", "%", Quantity.DECAY_TIME),
+    DECAY_TIME("decay time", "s", "%", Quantity.DECAY_TIME),
     /** The largest A-weighted level, time weighting F. */
-    LEVEL("level LAFmax", "dB", Quantity.LEVEL),
+    LEVEL("level LAFmax", "dB", "dB", Quantity.LEVEL),
     /** The largest loudness of 400 ms by [BS1770]. */
-    LOUDNESS("momentary loudness", "LU", Quantity.LEVEL),
+    LOUDNESS("momentary loudness", "LUFS", "LU", Quantity.LEVEL),
     /** How far pitches lie apart; the player tunes, so that no question is asked of it. */
-    PITCH("pitch", "cents", Quantity.FREQUENCY);
+    PITCH("pitch", "cents", "cents", Quantity.FREQUENCY);
 
     private final String words;
+    private final String figureUnit;
     private final String unit;
     private final Quantity quantity;
 
-    PlayedQuantity(String words, String unit, Quantity quantity) {
+    PlayedQuantity(String words, String figureUnit, String unit, Quantity quantity) {
         this.words = words;
+        this.figureUnit = figureUnit;
         this.unit = unit;
         this.quantity = quantity;
     }
@@ -33,6 +35,15 @@ public enum PlayedQuantity {
      */
     public String words() {
         return words;
+    }
+
+    /**
+     * The unit of a figure.
+     *
+     * @return such as "s" or "dB"
+     */
+    public String figureUnit() {
+        return figureUnit;
     }
 
     /**

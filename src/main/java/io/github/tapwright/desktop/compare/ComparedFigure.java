@@ -18,7 +18,7 @@ import java.util.Optional;
  * One figure in both sittings, as the table shows it.
  *
  * @param what a resonance or a string
- * @param quantity with its unit
+ * @param quantity with its unit, unless the figures have it
  * @param first in A
  * @param second in B
  * @param change95 second less first with half the 95 % interval, or that it is refused
@@ -60,7 +60,7 @@ public record ComparedFigure(
     static ComparedFigure of(PlayedChange change, SetUpSpread spread) {
         return new ComparedFigure(
                 "all strings",
-                quantity(change),
+                change.quantity().words(),
                 "",
                 "",
                 change95(change, change.estimate()),
@@ -72,23 +72,20 @@ public record ComparedFigure(
         int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
         return new ComparedFigure(
                 "string " + string.string(),
-                quantity(change),
-                Figures.text(string.first(), places),
-                Figures.text(string.second(), places),
+                change.quantity().words(),
+                Figures.text(string.first(), places) + " " + change.quantity().figureUnit(),
+                Figures.text(string.second(), places) + " " + change.quantity().figureUnit(),
                 change95(change, string.difference()),
                 Optional.empty(),
                 string.firstCount() + " in A and " + string.secondCount()
                         + " in B; the interval is of what was played on these days, setting up and playing again not in it");
     }
 
-    private static String quantity(PlayedChange change) {
-        return change.quantity().words() + " (" + change.quantity().unit() + ")";
-    }
-
     private static String change95(PlayedChange change, Optional<Estimate> difference) {
         return change.shown()
                 ? difference
-                        .map(d -> PlayedWords.difference(change.quantity(), d))
+                        .map(d -> PlayedWords.difference(change.quantity(), d) + " "
+                                + change.quantity().unit())
                         .orElse("–")
                 : "refused";
     }

@@ -80,7 +80,9 @@ class CompareNotesTest {
         assertThat(side(dull)).hasValueSatisfying(s -> assertThat(s.words()).endsWith(", notes)"));
         assertThat(model.figures())
                 .extracting(ComparedFigure::what, ComparedFigure::quantity)
-                .startsWith(tuple("all strings", "early decay (%)"), tuple("string 3", "early decay (%)"));
+                .startsWith(tuple("all strings", "early decay"), tuple("string 3", "early decay"));
+        assertThat(model.figures().get(1).first()).endsWith(" s");
+        assertThat(model.figures().get(1).change95()).endsWith(" %");
         assertThat(model.sentences())
                 .extracting(Sentence::words)
                 .contains("string 3, fret 4: died away fast in A, rings as its neighbours do in B");
