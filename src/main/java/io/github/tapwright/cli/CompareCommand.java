@@ -133,7 +133,8 @@ final class CompareCommand extends ArchiveCommand {
         CompareSittings compare = open.compareSittings();
         SittingId a = sitting(compare, two.get(0));
         SittingId b = sitting(compare, two.get(1));
-        CompareSittings.Settings settings = new CompareSittings.Settings(spread, window.orElse(ShopWindow.USUAL), despite);
+        CompareSittings.Settings settings =
+                new CompareSittings.Settings(spread, window.orElse(ShopWindow.USUAL), despite);
         return open.comparePlayed().takes(a)
                 ? showPlayed(open.comparePlayed().compare(a, b, settings))
                 : showTaps(compare.compare(a, b, settings));

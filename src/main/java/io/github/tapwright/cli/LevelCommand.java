@@ -67,8 +67,8 @@ final class LevelCommand implements Callable<Integer> {
         Optional<AppliedCalibration> applied = calibration.find(bench, archive.folder(), terminal);
         LevelReference reference =
                 applied.<LevelReference>map(AppliedCalibration::calibration).orElseGet(FullScale::new);
-        List<MeasuredLevels> measured =
-                bench.measureLevels().measure(files, new LevelSettings(reference, field.orElse(SoundField.FREE)), terminal.progress());
+        List<MeasuredLevels> measured = bench.measureLevels()
+                .measure(files, new LevelSettings(reference, field.orElse(SoundField.FREE)), terminal.progress());
         if (json) {
             terminal.print(LevelJson.each(measured, applied));
         } else {

@@ -1,6 +1,5 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.NotePicture;
 import io.github.tapwright.exchange.NoteJson;
 import io.github.tapwright.instrument.RefusedEntryException;

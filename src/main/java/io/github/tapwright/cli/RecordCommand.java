@@ -121,7 +121,8 @@ final class RecordCommand implements Callable<Integer> {
         } else if (export.isPresent()) {
             Given.onlyBeside(spec, "--export", Set.of(RECOVER));
         } else if (instead.recover.isPresent()) {
-            Set<String> kept = new HashSet<>(CommandSpec.forAnnotatedObject(conditions).optionsMap().keySet());
+            Set<String> kept = new HashSet<>(
+                    CommandSpec.forAnnotatedObject(conditions).optionsMap().keySet());
             kept.addAll(List.of("--json", "INSTRUMENT"));
             Given.onlyBeside(spec, RECOVER, kept);
         }

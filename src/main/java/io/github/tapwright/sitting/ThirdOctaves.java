@@ -55,7 +55,8 @@ public record ThirdOctaves(Map<Band, Double> levelsDb) {
         return curves.isEmpty()
                 ? List.of()
                 : BANDS.stream()
-                        .filter(b -> curves.parallelStream().allMatch(c -> c.levelsDb().containsKey(b)))
+                        .filter(b -> curves.parallelStream()
+                                .allMatch(c -> c.levelsDb().containsKey(b)))
                         .toList();
     }
 

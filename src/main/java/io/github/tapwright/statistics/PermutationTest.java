@@ -162,7 +162,7 @@ public record PermutationTest(long mostArrangements, int randomArrangements, lon
         long bits = 0;
         for (int i = 0; i < chosen; i++) {
             bits = (i & 1) == 0 ? random.nextLong() : bits << 32;
-            int pick = i + (int) ((bits >>> 32) * (deck.length - i) >>> 32);
+            int pick = i + (int) (((bits >>> 32) * (deck.length - i)) >>> 32);
             double card = deck[pick];
             deck[pick] = deck[i];
             deck[i] = card;

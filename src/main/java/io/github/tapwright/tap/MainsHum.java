@@ -68,7 +68,8 @@ final class MainsHum {
                 .mapToDouble(k -> around(k * mainsHz))
                 .toArray();
         double roughHz = best(mainsHz, reachHz, STEPS, around);
-        // The line of the highest multiple is a few bins wide, however long the recording: steps of a quarter of a bin there.
+        // The line of the highest multiple is a few bins wide, however long the recording: steps of a quarter of a bin
+        // there.
         double stepHz = reachHz / STEPS;
         double bestHz = best(roughHz, stepHz, Math.max(1, (int) Math.ceil(4 * stepHz * most / binHz)), around);
         List<Integer> multiples = new ArrayList<>();

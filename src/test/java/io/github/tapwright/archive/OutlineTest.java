@@ -186,7 +186,8 @@ class OutlineTest {
         assertThat(problemsAfter(lastLevel(db -> db + 1e-10))).isEmpty();
         assertThat(problemsAfter(lastLevel(db -> db + 1e-8))).containsExactly(wrong);
         assertThat(problemsAfter(lastLevel(db -> Double.NaN))).containsExactly(wrong);
-        assertThat(problemsAfter(bytes -> Arrays.copyOf(bytes, bytes.length - 1))).containsExactly(wrong);
+        assertThat(problemsAfter(bytes -> Arrays.copyOf(bytes, bytes.length - 1)))
+                .containsExactly(wrong);
     }
 
     private static List<SittingOutline> whole(SittingStore store, List<SittingOutline> outlines) {

@@ -39,7 +39,9 @@ class ComplaintsTest {
         CommandRun run = CommandRun.of("note", note, "--csv", table);
 
         assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
-        assertThat(run.err()).contains(table + " cannot be written, it is a folder").hasLineCount(1);
+        assertThat(run.err())
+                .contains(table + " cannot be written, it is a folder")
+                .hasLineCount(1);
     }
 
     @Test

@@ -57,7 +57,8 @@ class MisplacedOptionsTest {
     void aRecoveredRecordingTakesItsInstrumentAndConditions() {
         done("instrument", "add", "31");
 
-        assertThat(run("record", "31", "--recover", "7", "--hole", "open", "--json").err())
+        assertThat(run("record", "31", "--recover", "7", "--hole", "open", "--json")
+                        .err())
                 .contains("no recording 7 waits");
     }
 

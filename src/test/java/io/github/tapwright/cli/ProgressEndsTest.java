@@ -67,8 +67,8 @@ class ProgressEndsTest {
         StringWriter err = new StringWriter();
         PrintWriter errors = new PrintWriter(err, true);
         AtomicLong clock = new AtomicLong();
-        PatientProgress progress =
-                new PatientProgress(errors, () -> clock.addAndGet(Duration.ofSeconds(3).toNanos()));
+        PatientProgress progress = new PatientProgress(
+                errors, () -> clock.addAndGet(Duration.ofSeconds(3).toNanos()));
         Terminal terminal = new Terminal(new PrintWriter(new StringWriter()), errors, progress);
         String[] line = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
 

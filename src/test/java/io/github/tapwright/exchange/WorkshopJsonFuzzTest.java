@@ -3,7 +3,6 @@ package io.github.tapwright.exchange;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.github.tapwright.fuzz.Bounds;
 import io.github.tapwright.instrument.RefusedEntryException;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

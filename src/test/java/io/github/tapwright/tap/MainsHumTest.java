@@ -61,8 +61,7 @@ class MainsHumTest {
         int[] multiples = IntStream.rangeClosed(1, (int) (1000 / mainsHz)).toArray();
         Hum hum = hum(60, t -> tones(mainsHz, t, multiples));
         assertThat(hum.fundamentalHz()).isCloseTo(mainsHz, within(0.0005));
-        assertThat(hum.multiples())
-                .isEqualTo(Arrays.stream(multiples).boxed().toList());
+        assertThat(hum.multiples()).isEqualTo(Arrays.stream(multiples).boxed().toList());
     }
 
     @Test

@@ -21,9 +21,9 @@ class RejectionReasonTest {
 
     @Test
     void aReasonIsFoundByItsKeyAndByNothingElse() {
-        assertThat(KEPT).allSatisfy(key -> assertThat(
-                        RejectionReason.find(key).map(RejectionReason::key))
-                .contains(key));
+        assertThat(KEPT)
+                .allSatisfy(key -> assertThat(RejectionReason.find(key).map(RejectionReason::key))
+                        .contains(key));
         assertThat(RejectionReason.find("Clipped")).isEqualTo(Optional.empty());
     }
 }

@@ -135,7 +135,8 @@ public final class ResponseModel {
     }
 
     private Job<Sitting> reading(SittingId id) {
-        return new Job<>("Reading sitting " + id, progress -> showSitting.show(id).requireTaps());
+        return new Job<>(
+                "Reading sitting " + id, progress -> showSitting.show(id).requireTaps());
     }
 
     private void takeOff(SittingId id) {

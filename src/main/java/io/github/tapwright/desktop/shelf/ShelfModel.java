@@ -128,9 +128,11 @@ public final class ShelfModel {
             return;
         }
         work.startWhenIdle(
-                new Job<>("Sketching instrument " + row.instrument().shopNumber(), progress -> reading.isLatest(mine)
-                        ? ShelfRow.sketch(showSitting.show(taps.get().id()))
-                        : List.<Double>of()),
+                new Job<>(
+                        "Sketching instrument " + row.instrument().shopNumber(),
+                        progress -> reading.isLatest(mine)
+                                ? ShelfRow.sketch(showSitting.show(taps.get().id()))
+                                : List.<Double>of()),
                 drawn -> {
                     int place = rows.indexOf(row);
                     if (place >= 0 && reading.isLatest(mine)) {

@@ -54,7 +54,8 @@ public final class BackgroundWork implements Work, AutoCloseable {
     @Override
     public <T> void start(Job<T> job, Consumer<T> done) {
         RunningJob shown = new RunningJob(job.what(), true);
-        long before = running.stream().filter(r -> r.isAsked() || r.isUnderWay()).count();
+        long before =
+                running.stream().filter(r -> r.isAsked() || r.isUnderWay()).count();
         running.add((int) before, shown);
         wait(asked, job, shown, done);
     }

@@ -42,10 +42,7 @@ public final class LiveRecording implements AutoCloseable {
 
     /** Takes another way to fit, too, so that one that fails can be tried. */
     LiveRecording(
-            RunningInput input,
-            Capture capture,
-            CaptureNotes notes,
-            Function<TapLook.Verdicts, TapsSoFar> fitting) {
+            RunningInput input, Capture capture, CaptureNotes notes, Function<TapLook.Verdicts, TapsSoFar> fitting) {
         this.input = input;
         this.capture = capture;
         this.notes = notes;

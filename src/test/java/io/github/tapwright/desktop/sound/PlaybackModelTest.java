@@ -54,10 +54,7 @@ class PlaybackModelTest {
 
     private void play(String words) {
         model.play(new PlaybackModel.Asked(
-                words,
-                progress -> Recording.of(new SampleRate(48_000), new double[100]),
-                0,
-                () -> {}));
+                words, progress -> Recording.of(new SampleRate(48_000), new double[100]), 0, () -> {}));
     }
 
     @Test

@@ -71,12 +71,7 @@ class TimelineModelTest {
 
     private TimelineModel on(Work work) {
         return new TimelineModel(
-                desk.listInstruments(),
-                desk.followInstrument(),
-                () -> window,
-                work,
-                desk.notices(),
-                ZoneOffset.UTC);
+                desk.listInstruments(), desk.followInstrument(), () -> window, work, desk.notices(), ZoneOffset.UTC);
     }
 
     @Test

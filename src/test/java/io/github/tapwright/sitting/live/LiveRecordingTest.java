@@ -88,8 +88,8 @@ class LiveRecordingTest {
                 Clock.systemUTC().instant());
         try (Archive archive = Archive.open(folder, Clock.systemUTC())) {
             archive.instruments().add(Instrument.of(NUMBER, InstrumentKind.CLASSICAL));
-            LiveRecording live = new LiveRecording(
-                    new PlayedTaps(), archive.captures().begin(notes), notes, verdicts -> {
+            LiveRecording live =
+                    new LiveRecording(new PlayedTaps(), archive.captures().begin(notes), notes, verdicts -> {
                         throw new IllegalStateException("no fit today");
                     });
             LiveView view = live.view();
@@ -99,7 +99,9 @@ class LiveRecordingTest {
             }
             LiveView last = live.stop();
 
-            assertThat(last.taps().notes()).filteredOn(n -> n.contains("no fit today")).hasSize(1);
+            assertThat(last.taps().notes())
+                    .filteredOn(n -> n.contains("no fit today"))
+                    .hasSize(1);
             assertThat(last.trouble()).isEmpty();
             assertThat(archive.captures().leftBehind()).singleElement().matches(LeftCapture::finished);
         }
