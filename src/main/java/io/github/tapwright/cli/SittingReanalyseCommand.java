@@ -11,10 +11,9 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -78,12 +77,15 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     /** Every sitting that what was said can be about. */
     private List<SittingId> every(OpenBench open) {
         boolean tapsOnly = settings.isPresent() || all;
-        Map<Boolean, List<SittingId>> ids = open.listSittings().all().stream()
-                .collect(Collectors.partitioningBy(
-                        s -> !tapsOnly || s.procedure().equals(Procedure.BodyTaps.KEY),
-                        Collectors.mapping(SittingSummary::id, Collectors.toList())));
-        ids.get(false).forEach(id -> terminal().say("Sitting %s: left out, it is not for taps", id));
-        return ids.get(true);
+        List<SittingId> ids = new ArrayList<>();
+        for (SittingSummary sitting : open.listSittings().all()) {
+            if (tapsOnly && !sitting.procedure().equals(Procedure.BodyTaps.KEY)) {
+                terminal().say("Sitting %s: left out, it is not for taps", sitting.id());
+            } else {
+                ids.add(sitting.id());
+            }
+        }
+        return ids;
     }
 
     private void reanalyse(OpenBench open, SittingId id) {
