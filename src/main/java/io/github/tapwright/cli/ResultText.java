@@ -84,7 +84,8 @@ final class ResultText {
             return;
         }
         terminal.say(
-                "%nResonances (± one standard uncertainty of this set of taps; decay time for 60 dB; level re the highest)");
+                "%nResonances (± one standard uncertainty of this set of taps; decay time for 60 dB; 0 dB is the strongest"
+                        + " resonance found, listed or not)");
         Table table = new Table("no.", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "name");
         for (int i = 0; i < lines.size(); i++) {
             Resonance r = lines.get(i).resonance();

@@ -56,7 +56,7 @@ public final class ArchiveCsv {
         tables.put("sittings.csv", CsvText.of(SittingFields.ALL, sittings));
         tables.put("recordings.csv", parts(sittings, SittingFields.RECORDINGS, Sitting::recordings));
         tables.put("strikes.csv", parts(sittings, StrikeRow.FIELDS, ArchiveCsv::strikes));
-        tables.put("resonances.csv", parts(sittings, ResonanceRow.FIELDS, s -> ResonanceRow.of(s, s.latest())));
+        tables.put("resonances.csv", parts(sittings, ResonanceRow.TABLE, s -> ResonanceRow.of(s, s.latest())));
         tables.put("notes.csv", parts(sittings, RunNoteRow.FIELDS, ArchiveCsv::notes));
         tables.put("partials.csv", parts(sittings, PartialRow.FIELDS, ArchiveCsv::partials));
         tables.put("plucks.csv", parts(sittings, PluckRow.FIELDS, ArchiveCsv::plucks));

@@ -132,6 +132,7 @@ public final class ArchiveJson {
             List<ResonanceRow> resonances) {
         document.put("strikes", JsonText.array(StrikeRow.FIELDS, StrikeRow.of(files, result.strikes())));
         document.put("resonances", JsonText.array(ResonanceRow.FIELDS, resonances));
+        document.put("level_reference", ResonanceRow.LEVEL_REFERENCE);
         document.put("response_curve", result.curve().map(CurveColumns::of).orElse(null));
         document.put("warnings", result.warnings());
         document.put("settings", JsonText.object(StrikeRow.SETTINGS, result.settings()));

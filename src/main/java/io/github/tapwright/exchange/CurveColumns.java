@@ -16,6 +16,7 @@ final class CurveColumns {
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("resolution_hz", curve.resolutionHz());
         object.put("strikes_used", curve.strikeCount());
+        object.put("level_reference", "highest point of the mean curve");
         object.put("frequency_hz", column(curve, Point::frequencyHz));
         object.put("level_db", column(curve, Point::levelDb));
         object.put("lower_db", column(curve, Point::lowerDb));

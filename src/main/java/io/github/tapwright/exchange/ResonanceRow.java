@@ -22,6 +22,9 @@ import java.util.stream.Stream;
  */
 record ResonanceRow(Resonance resonance, Optional<String> name, Optional<String> key, String reason) {
 
+    /** What 0 dB of the levels is. */
+    static final String LEVEL_REFERENCE = "strongest resonance found, listed or not";
+
     static final List<Field<ResonanceRow>> FIELDS = Stream.of(
                     estimate("frequency", "_hz", Resonance::frequencyHz),
                     estimate("q", "", Resonance::q),
@@ -34,6 +37,11 @@ record ResonanceRow(Resonance resonance, Optional<String> name, Optional<String>
                             Field.of("name_reason", ResonanceRow::reason),
                             Field.of("note", r -> r.resonance.note())))
             .flatMap(List::stream)
+            .toList();
+
+    /** A table has no place beside its rows, so each says what its level is held against. */
+    static final List<Field<ResonanceRow>> TABLE = Stream.concat(
+                    FIELDS.stream(), Stream.of(Field.<ResonanceRow>of("level_reference", r -> LEVEL_REFERENCE)))
             .toList();
 
     static ResonanceRow of(NamedResonance found) {

@@ -59,6 +59,7 @@ public final class TapsJson {
                 result.resonances().stream().map(ResonanceRow::of).toList();
         document.put("strikes", JsonText.array(StrikeRow.FIELDS, StrikeRow.of(names, result.strikes())));
         document.put("resonances", JsonText.array(ResonanceRow.FIELDS, resonances));
+        document.put("level_reference", ResonanceRow.LEVEL_REFERENCE);
         document.put("response_curve", result.curve().map(CurveColumns::of).orElse(null));
         document.put("warnings", warnings(files, result));
         document.put("method_version", result.methodVersion());

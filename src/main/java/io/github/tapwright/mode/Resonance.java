@@ -11,7 +11,7 @@ import io.github.tapwright.statistics.Estimate;
  * @param frequencyHz undamped natural frequency |s|/2π
  * @param q quality factor
  * @param decayTimeSeconds time for 60 dB of decay
- * @param levelDb height of its peak in the level-normalised response, dB re the highest resonance of the set
+ * @param levelDb height of its peak in the level-normalised response, dB re the strongest resonance found in the set, listed or not
  * @param strikeCount how many strikes the fit used
  * @param note what limits this result, such as a close neighbour; empty if nothing does
  */

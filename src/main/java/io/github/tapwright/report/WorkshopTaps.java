@@ -79,7 +79,8 @@ final class WorkshopTaps {
         }
         List<Node> content = new ArrayList<>(List.<Element>of(
                 grid.element(),
-                Words.quiet("± one standard uncertainty; decay time for 60 dB; level re the highest resonance."),
+                Words.quiet(
+                        "± one standard uncertainty; decay time for 60 dB; 0 dB is the strongest resonance found, listed or not."),
                 Words.list(reasons)));
         return new Section("Resonances", content);
     }

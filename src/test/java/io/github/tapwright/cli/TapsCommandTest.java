@@ -33,6 +33,7 @@ class TapsCommandTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("rejected: clipped (").containsPattern("main top: ");
+        assertThat(run.out()).contains("0 dB is the strongest resonance found");
         assertThat(run.out()).containsPattern("183\\.\\d+ ± 0\\.\\d+");
         assertThat(run.err()).isEmpty();
     }

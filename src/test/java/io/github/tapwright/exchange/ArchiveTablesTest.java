@@ -48,6 +48,7 @@ class ArchiveTablesTest {
                 .extracting(r -> r.get("name"))
                 .containsExactly("main air", "main top", "main back");
         assertThat(rows("resonances.csv").get(2).get("key")).isEqualTo("back-monopole");
+        assertThat(rows("resonances.csv").get(0).get("level_reference")).startsWith("strongest resonance found");
     }
 
     @Test

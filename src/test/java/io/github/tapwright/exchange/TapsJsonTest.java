@@ -96,6 +96,15 @@ class TapsJsonTest {
     }
 
     @Test
+    void whatZeroDecibelsAreIsSaid() throws JsonProcessingException {
+        JsonNode document = parse(TapsJson.each(List.of(single("a.wav"))));
+
+        assertThat(document.path("level_reference").textValue()).isEqualTo("strongest resonance found, listed or not");
+        assertThat(document.path("response_curve").path("level_reference").textValue())
+                .isEqualTo("highest point of the mean curve");
+    }
+
+    @Test
     void theCurveIsFourListsOfOneLength() throws JsonProcessingException {
         JsonNode curve = parse(TapsJson.each(List.of(single("a.wav")))).path("response_curve");
 
