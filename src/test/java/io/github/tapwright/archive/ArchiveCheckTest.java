@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ArchiveCheckTest {
 
-    private static final CaptureNotes NOTES = new CaptureNotes(
+    private final CaptureNotes notes = new CaptureNotes(
             Workshop.NUMBER,
             new Procedure.BodyTaps(TapSettings.STANDARD),
             Conditions.UNKNOWN,
@@ -104,9 +104,9 @@ class ArchiveCheckTest {
     @Test
     void recordingsThatRunOrWaitAreNamedAndNoError() throws IOException {
         CaptureStore captures = workshop.archive.captures();
-        captures.begin(NOTES).close();
+        captures.begin(notes).close();
         Path leftOver = Files.createFile(folder.resolve("archive/captures/let-go-of.wav"));
-        try (Capture running = captures.begin(NOTES)) {
+        try (Capture running = captures.begin(notes)) {
             VerifyReport report = check();
 
             assertThat(report.clean()).isTrue();
@@ -122,7 +122,7 @@ class ArchiveCheckTest {
 
     @Test
     void whatIsKnownOfAWaitingRecordingAndCannotBeReadIsNamed() {
-        workshop.archive.captures().begin(NOTES).close();
+        workshop.archive.captures().begin(notes).close();
         change("UPDATE capture SET started_at = 'yesterday'");
 
         assertThat(check().problems())
