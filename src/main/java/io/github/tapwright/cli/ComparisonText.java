@@ -10,6 +10,7 @@ import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
+import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.sitting.ShownResonance;
@@ -33,7 +34,7 @@ final class ComparisonText {
 
     void print(CompareSittings.Compared compared) {
         SittingComparison comparison = compared.comparison();
-        printHead(compared.first(), compared.second(), comparison.comparability());
+        printHead(compared);
         printChanges(comparison, compared.bench());
         printAlone("A", comparison.onlyFirst());
         printAlone("B", comparison.onlySecond());
@@ -54,8 +55,9 @@ final class ComparisonText {
     }
 
     /** Which two, and whether they may be compared. */
-    void printHead(Sitting first, Sitting second, Comparability comparability) {
-        terminal.say("A: %s%nB: %s", label(first), label(second));
+    void printHead(TwoSittings two) {
+        Comparability comparability = two.comparability();
+        terminal.say("A: %s%nB: %s", label(two.first()), label(two.second()));
         List<ConditionCheck> troubles = comparability.troubles();
         terminal.say("%nMay they be compared?");
         troubles.forEach(

@@ -26,7 +26,7 @@ final class PlayedText {
 
     void print(ComparePlayed.Compared compared) {
         PlayedComparison comparison = compared.comparison();
-        head.printHead(compared.first(), compared.second(), comparison.comparability());
+        head.printHead(compared);
         if (comparison.changes().stream().allMatch(c -> c.strings().isEmpty())) {
             terminal.say("%nNothing was played at the same place in both.");
             return;

@@ -44,7 +44,14 @@ public final class CompareSittings {
      * @param bench what was known
      * @param comparison what was found
      */
-    public record Compared(Sitting first, Sitting second, BenchKnowledge bench, SittingComparison comparison) {}
+    public record Compared(Sitting first, Sitting second, BenchKnowledge bench, SittingComparison comparison)
+            implements TwoSittings {
+
+        @Override
+        public Comparability comparability() {
+            return comparison.comparability();
+        }
+    }
 
     /**
      * Compares two sittings of taps.

@@ -3,6 +3,7 @@ package io.github.tapwright.comparison.played;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.ShowSitting;
@@ -32,7 +33,14 @@ public final class ComparePlayed {
      * @param spread how far setting up and playing again moves figures
      * @param comparison what was found
      */
-    public record Compared(Sitting first, Sitting second, SetUpSpread spread, PlayedComparison comparison) {}
+    public record Compared(Sitting first, Sitting second, SetUpSpread spread, PlayedComparison comparison)
+            implements TwoSittings {
+
+        @Override
+        public Comparability comparability() {
+            return comparison.comparability();
+        }
+    }
 
     /**
      * Whether a sitting is one of notes or plucks.

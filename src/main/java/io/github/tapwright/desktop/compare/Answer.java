@@ -2,10 +2,10 @@ package io.github.tapwright.desktop.compare;
 
 import io.github.tapwright.chart.Picture;
 import io.github.tapwright.chart.Trace;
-import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
 import io.github.tapwright.comparison.played.PlayedChange;
@@ -26,25 +26,11 @@ import java.util.stream.Stream;
 public sealed interface Answer {
 
     /**
-     * The sitting differences are counted from.
+     * What was compared.
      *
-     * @return A
+     * @return both sittings, and whether they may be compared
      */
-    Sitting first();
-
-    /**
-     * The sitting set against it.
-     *
-     * @return B
-     */
-    Sitting second();
-
-    /**
-     * Whether they may be compared.
-     *
-     * @return the check list
-     */
-    Comparability comparability();
+    TwoSittings compared();
 
     /**
      * Every figure found in both.
@@ -86,21 +72,6 @@ public sealed interface Answer {
     record OfTaps(CompareSittings.Compared compared) implements Answer {
 
         @Override
-        public Sitting first() {
-            return compared.first();
-        }
-
-        @Override
-        public Sitting second() {
-            return compared.second();
-        }
-
-        @Override
-        public Comparability comparability() {
-            return compared.comparison().comparability();
-        }
-
-        @Override
         public List<ComparedFigure> figures() {
             return new ComparisonWords(compared).figures();
         }
@@ -112,7 +83,7 @@ public sealed interface Answer {
 
         @Override
         public List<Trace> traces(SittingTitle title) {
-            return Stream.of(trace("A: ", first(), title), trace("B: ", second(), title))
+            return Stream.of(trace("A: ", compared.first(), title), trace("B: ", compared.second(), title))
                     .flatMap(Optional::stream)
                     .toList();
         }
@@ -127,11 +98,11 @@ public sealed interface Answer {
         @Override
         public Optional<? extends Picture> picture(SittingTitle title) {
             CurvePicture picture = new CurvePicture("Response to taps, two sittings");
-            comparability()
+            compared.comparability()
                     .despite()
                     .ifPresent(why -> picture.subtitle("compared although the conditions forbid it: " + why));
-            picture.add("A: " + title.of(first()), first());
-            picture.add("B: " + title.of(second()), second());
+            picture.add("A: " + title.of(compared.first()), compared.first());
+            picture.add("B: " + title.of(compared.second()), compared.second());
             return picture.picture();
         }
     }
@@ -142,21 +113,6 @@ public sealed interface Answer {
      * @param compared what was found
      */
     record OfPlayed(ComparePlayed.Compared compared) implements Answer {
-
-        @Override
-        public Sitting first() {
-            return compared.first();
-        }
-
-        @Override
-        public Sitting second() {
-            return compared.second();
-        }
-
-        @Override
-        public Comparability comparability() {
-            return compared.comparison().comparability();
-        }
 
         @Override
         public List<ComparedFigure> figures() {

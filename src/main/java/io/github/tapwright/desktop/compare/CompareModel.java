@@ -250,7 +250,7 @@ public final class CompareModel {
      */
     public List<ConditionCheck> conditions() {
         return result.get()
-                .map(r -> r.comparability().checks().stream()
+                .map(r -> r.compared().comparability().checks().stream()
                         .sorted(Comparator.comparing(ConditionCheck::worst).reversed())
                         .toList())
                 .orElse(List.of());
@@ -311,7 +311,8 @@ public final class CompareModel {
         if (result.get().isPresent() && taps.isEmpty()) {
             notices.trouble("Reports compare sittings of taps; save the picture, or make a report of each sitting");
         }
-        return taps.map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
+        return taps.map(Answer::compared)
+                .map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
     }
 
     /**

@@ -122,8 +122,8 @@ class CompareModelTest {
         model.second().set(Optional.of(Side.latestOf(new ShopNumber("8"))));
 
         assertThat(model.result().get()).hasValueSatisfying(r -> {
-            assertThat(r.first().instrument().text()).isEqualTo("7");
-            assertThat(r.second().id()).isEqualTo(after.id());
+            assertThat(r.compared().first().instrument().text()).isEqualTo("7");
+            assertThat(r.compared().second().id()).isEqualTo(after.id());
         });
     }
 
