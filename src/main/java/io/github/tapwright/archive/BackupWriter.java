@@ -46,18 +46,13 @@ final class BackupWriter {
         if (into == null || !Files.isDirectory(into)) {
             throw new ArchiveException("there is no folder for " + target + "; make it, or choose another name");
         }
-        String mark = ".partial-" + UUID.randomUUID();
-        Path partial = absolute.resolveSibling(absolute.getFileName() + mark);
-        Path copy = absolute.resolveSibling(absolute.getFileName() + mark + ".db");
+        Path copy = absolute.resolveSibling(absolute.getFileName() + ".partial-" + UUID.randomUUID() + ".db");
         try {
             try {
-                DatabaseCopy.write(database, copy);
-                writeZip(partial, copy, manifest(copy), progress);
-                Durable.sync(partial);
-                Durable.rename(partial, absolute);
+                database.vacuumInto(copy);
+                Durable.write(absolute, partial -> writeZip(partial, copy, manifest(copy), progress));
             } finally {
                 Files.deleteIfExists(copy);
-                Files.deleteIfExists(partial);
                 progress.end();
             }
         } catch (IOException e) {

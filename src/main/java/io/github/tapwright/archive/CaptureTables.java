@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.regex.Pattern;
 
 /** Live recordings: their sound in the folder {@code captures}, what is known about them in the database. */
@@ -181,15 +180,8 @@ final class CaptureTables implements CaptureStore {
         if (Files.exists(target)) {
             throw new RefusedEntryException(target + " exists already; choose another name");
         }
-        Path partial = target.resolveSibling(target.getFileName() + ".partial-" + UUID.randomUUID());
         try {
-            try {
-                Files.copy(left.file(), partial);
-                Durable.sync(partial);
-                Durable.rename(partial, target);
-            } finally {
-                Files.deleteIfExists(partial);
-            }
+            Durable.write(target, partial -> Files.copy(left.file(), partial));
         } catch (IOException e) {
             throw Trouble.with(target, e);
         }

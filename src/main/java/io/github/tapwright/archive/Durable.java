@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.UUID;
 
 /** Writes that survive a power cut: a file is on disk before its name is, and its name before anyone is told. */
 final class Durable {
@@ -16,6 +17,25 @@ final class Durable {
             System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
 
     private Durable() {}
+
+    /** Fills a file whose name is given. */
+    @FunctionalInterface
+    interface Filling {
+
+        void into(Path file) throws IOException;
+    }
+
+    /** Makes a file under a passing name and gives it its own once all of it is on disk; nothing is left if that fails. */
+    static void write(Path target, Filling filling) throws IOException {
+        Path partial = target.resolveSibling(target.getFileName() + ".partial-" + UUID.randomUUID());
+        try {
+            filling.into(partial);
+            sync(partial);
+            rename(partial, target);
+        } finally {
+            Files.deleteIfExists(partial);
+        }
+    }
 
     /** Waits until a file's or a folder's content is on disk. */
     static void sync(Path path) throws IOException {

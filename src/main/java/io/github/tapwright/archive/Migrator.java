@@ -85,7 +85,7 @@ final class Migrator {
         Path target = backups.resolve(name + "-" + UUID.randomUUID().toString().substring(0, 8) + ".db");
         try {
             Files.createDirectories(backups);
-            DatabaseCopy.write(database, target);
+            Durable.write(target, database::vacuumInto);
         } catch (IOException e) {
             throw Trouble.with(target, e);
         }

@@ -188,6 +188,28 @@ class EveryWriteTest {
             Files.move(restored, place.resolve("restored before"));
         }
         job.run(place, kept);
+        if (job == WriteJob.RECORD) {
+            keepWhatWaits(place);
+        }
         lookAtArchive(place, kept);
+    }
+
+    /** Wherever a keeping was cut off, keeping again leaves each recording in one sitting. */
+    private static void keepWhatWaits(Path place) {
+        try (Workshop workshop = Workshop.in(WriteJob.archive(place))) {
+            workshop.archive.captures().leftBehind().stream()
+                    .filter(left -> left.frames() > 0)
+                    .forEach(left -> workshop.keepCapture().keep(left.id(), n -> n, Progress.SILENT));
+            List<SittingSummary> sittings = workshop.archive.sittings().list(Optional.empty());
+            assertThat(sittings)
+                    .extracting(s -> workshop.archive
+                            .sittings()
+                            .find(s.id())
+                            .orElseThrow()
+                            .recordings()
+                            .get(0))
+                    .extracting(KeptRecording::fileName)
+                    .doesNotHaveDuplicates();
+        }
     }
 }
