@@ -16,7 +16,10 @@ public interface Progress {
      */
     void at(String step, int done, int total);
 
-    /** Called when a task is over, whether it succeeded or failed, so that nothing goes on saying it runs. */
+    /**
+     * Called when a task is over, whether it succeeded or failed, so that nothing goes on saying it runs; a task within another ends by itself,
+     * and the other goes on with its next step.
+     */
     default void end() {
         at("done", 1, 1);
     }

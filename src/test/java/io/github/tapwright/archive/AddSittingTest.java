@@ -89,8 +89,14 @@ class AddSittingTest {
         });
 
         assertThat(steps)
+                .as("the analysis within ends by itself")
                 .containsExactly(
-                        "copying taps.wav", "reading taps.wav", "finding resonances", "keeping the sitting", "done");
+                        "copying taps.wav",
+                        "reading taps.wav",
+                        "finding resonances",
+                        "done",
+                        "keeping the sitting",
+                        "done");
     }
 
     @Test
