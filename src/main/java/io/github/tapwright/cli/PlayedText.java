@@ -70,17 +70,9 @@ final class PlayedText {
     }
 
     private void printWords(PlayedComparison comparison, SetUpSpread spread) {
-        terminal.say(
-                "%nIn words, over all strings, setting up and playing again included: that moves decay times by %s %%",
-                percent(spread));
-        terminal.say(
-                "and levels by %s dB (%s).",
-                Figures.plain(spread.levelDb()), spread.basis().words());
+        terminal.say("%nIn words, over all strings, setting up and playing again included: that moves");
+        terminal.say("%s.", PlayedWords.again(spread));
         comparison.changes().forEach(c -> terminal.say("  - %s", PlayedWords.sentence(c, spread)));
-    }
-
-    private static String percent(SetUpSpread spread) {
-        return Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2);
     }
 
     private void printFast(PlayedComparison comparison) {

@@ -50,7 +50,7 @@ final class AirConditions {
             return ConditionCheck.all("relative humidity", FINE, words);
         }
         String basis = ClimateCorrection.basis(bench.sensitivity());
-        boolean far = apart(humidity) > FAR_APART_PERCENT;
+        boolean far = areFarApart(humidity);
         return ConditionCheck.of(
                 "relative humidity",
                 far ? DOUBTFUL : CORRECTED,
@@ -88,19 +88,30 @@ final class AirConditions {
     }
 
     private static ConditionCheck window(Pair<Double> humidity, ShopWindow window) {
-        boolean outside = Stream.of(humidity.first(), humidity.second())
-                .flatMap(Optional::stream)
-                .anyMatch(window::isOutside);
-        String words =
-                "the shop keeps " + figure(window.lowestPercent()) + " to " + figure(window.highestPercent()) + " %";
-        return outside
+        return isOutside(humidity, window)
                 ? ConditionCheck.of(
                         "shop's window",
                         DOUBTFUL,
                         FINE,
                         FINE,
-                        words + ": one sitting lies outside; wood may not have settled, look again after a day inside")
-                : ConditionCheck.all("shop's window", FINE, words);
+                        words(window)
+                                + ": one sitting lies outside; wood may not have settled, look again after a day inside")
+                : ConditionCheck.all("shop's window", FINE, words(window));
+    }
+
+    static boolean isOutside(Pair<Double> humidity, ShopWindow window) {
+        return Stream.of(humidity.first(), humidity.second())
+                .flatMap(Optional::stream)
+                .anyMatch(window::isOutside);
+    }
+
+    static String words(ShopWindow window) {
+        return "the shop keeps " + figure(window.lowestPercent()) + " to " + figure(window.highestPercent()) + " %";
+    }
+
+    /** More than five points apart, where both are known. */
+    static boolean areFarApart(Pair<Double> humidity) {
+        return apart(humidity) > FAR_APART_PERCENT;
     }
 
     /** Wood follows the air within hours to days; the furthest way it may have had to go is to the shop's window or to the other sitting. */
@@ -136,7 +147,7 @@ final class AirConditions {
         return Math.abs(pair.first().orElseThrow() - pair.second().orElseThrow());
     }
 
-    private static String figure(double value) {
+    static String figure(double value) {
         return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
     }
 }

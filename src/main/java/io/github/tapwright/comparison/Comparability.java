@@ -33,9 +33,7 @@ public record Comparability(List<ConditionCheck> checks, Optional<String> despit
      * @return the check list
      */
     public static Comparability of(Sitting first, Sitting second, BenchKnowledge bench, Optional<String> despite) {
-        List<ConditionCheck> checks = new ArrayList<>();
-        checks.addAll(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
-        checks.addAll(BenchConditions.check(first, second));
+        List<ConditionCheck> checks = bodyAndBench(first, second);
         checks.addAll(AirConditions.check(
                 first.conditions().air(), second.conditions().air(), bench));
         return new Comparability(checks, despite);
@@ -51,11 +49,16 @@ public record Comparability(List<ConditionCheck> checks, Optional<String> despit
      * @return the check list
      */
     public static Comparability ofPlayed(Sitting first, Sitting second, ShopWindow window, Optional<String> despite) {
-        List<ConditionCheck> checks = new ArrayList<>();
-        checks.addAll(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
-        checks.addAll(BenchConditions.check(first, second));
+        List<ConditionCheck> checks = bodyAndBench(first, second);
         checks.addAll(PlayedConditions.check(first, second, window));
         return new Comparability(checks, despite);
+    }
+
+    private static List<ConditionCheck> bodyAndBench(Sitting first, Sitting second) {
+        List<ConditionCheck> checks =
+                new ArrayList<>(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
+        checks.addAll(BenchConditions.check(first, second));
+        return checks;
     }
 
     /**

@@ -34,8 +34,6 @@ public record Difference(
         boolean shown,
         double adjustedProbability) {
 
-    private static final double SIGNIFICANT = 0.05;
-
     /** What one may say. */
     public enum Verdict {
         /** It differs, all questions of the comparison considered [Holm1979]. */
@@ -45,7 +43,27 @@ public record Difference(
         /** Zero lies inside. */
         CANNOT_TELL,
         /** The conditions forbid the comparison. */
-        REFUSED
+        REFUSED;
+
+        private static final double SIGNIFICANT = 0.05;
+
+        /**
+         * Judges.
+         *
+         * @param shown whether the conditions allow the comparison
+         * @param difference with its uncertainty
+         * @param adjustedProbability of a difference so great by chance, all questions considered
+         * @return what one may say
+         */
+        public static Verdict of(boolean shown, Estimate difference, double adjustedProbability) {
+            if (!shown) {
+                return REFUSED;
+            }
+            if (!difference.differsFromZero()) {
+                return CANNOT_TELL;
+            }
+            return adjustedProbability < SIGNIFICANT ? DIFFERS : DIFFERS_ALONE;
+        }
     }
 
     static Difference between(
@@ -112,13 +130,7 @@ public record Difference(
      * @return the verdict
      */
     public Verdict verdict() {
-        if (!shown) {
-            return Verdict.REFUSED;
-        }
-        if (!estimate().differsFromZero()) {
-            return Verdict.CANNOT_TELL;
-        }
-        return adjustedProbability < SIGNIFICANT ? Verdict.DIFFERS : Verdict.DIFFERS_ALONE;
+        return Verdict.of(shown, estimate(), adjustedProbability);
     }
 
     /**

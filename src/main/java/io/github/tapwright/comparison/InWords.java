@@ -28,7 +28,8 @@ public final class InWords {
                 what + " " + size(difference) + ": more than fits, strikes and setting up again explain ("
                         + spread.basis().words() + ")" + more(difference);
             case DIFFERS_ALONE ->
-                "perhaps " + what + " " + size(difference) + ": " + doubt(difference) + more(difference);
+                "perhaps " + what + " " + size(difference) + ": "
+                        + doubt(difference.probability(), difference.adjustedProbability()) + more(difference);
         };
     }
 
@@ -52,13 +53,19 @@ public final class InWords {
                         Figures.size(
                                 difference.estimate().value(),
                                 difference.estimate().halfWidth95()))
-                + " (" + Figures.interval(more ? i : new Interval(-i.upper(), -i.lower())) + ")";
+                + " (" + Figures.interval(more ? i : i.negated()) + ")";
     }
 
-    private static String doubt(Difference difference) {
-        return "convincing if it were the only question (p " + Figures.isProbability(difference.probability())
-                + "), not with all that were asked at once (p "
-                + Figures.isProbability(difference.adjustedProbability()) + ")";
+    /**
+     * Why a difference is only perhaps one.
+     *
+     * @param probability of it by chance, asked alone
+     * @param adjusted the same with all questions considered
+     * @return words that follow a colon
+     */
+    public static String doubt(double probability, double adjusted) {
+        return "convincing if it were the only question (p " + Figures.probabilityAfterP(probability)
+                + "), not with all that were asked at once (p " + Figures.probabilityAfterP(adjusted) + ")";
     }
 
     private static String more(Difference difference) {

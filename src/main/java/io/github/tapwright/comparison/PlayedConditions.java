@@ -6,14 +6,12 @@ import static io.github.tapwright.comparison.Grade.FINE;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.statistics.Figures;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What else matters where strings are played: who plucks, how old the strings are, and the air, for which notes are never corrected.
@@ -23,7 +21,6 @@ import java.util.stream.Stream;
  */
 final class PlayedConditions {
 
-    private static final double FAR_APART_PERCENT = 5;
     private static final long FAR_APART_DAYS = 7;
 
     private PlayedConditions() {}
@@ -70,13 +67,11 @@ final class PlayedConditions {
     }
 
     private static ConditionCheck humidity(Pair<Double> humidity) {
-        String words = humidity.words(h -> Figures.plain(h) + " %");
+        String words = humidity.words(h -> AirConditions.figure(h) + " %");
         if (!humidity.known()) {
             return decayAndLevel("relative humidity", words + ": damper wood damps more; write it down");
         }
-        boolean far =
-                Math.abs(humidity.first().orElseThrow() - humidity.second().orElseThrow()) > FAR_APART_PERCENT;
-        return far
+        return AirConditions.areFarApart(humidity)
                 ? decayAndLevel(
                         "relative humidity",
                         words + ": damper wood damps more, by how much is not known; not corrected for")
@@ -84,12 +79,8 @@ final class PlayedConditions {
     }
 
     private static ConditionCheck window(Pair<Double> humidity, ShopWindow window) {
-        String words = "the shop keeps " + Figures.plain(window.lowestPercent()) + " to "
-                + Figures.plain(window.highestPercent()) + " %";
-        boolean outside = Stream.of(humidity.first(), humidity.second())
-                .flatMap(Optional::stream)
-                .anyMatch(window::isOutside);
-        return outside
+        String words = AirConditions.words(window);
+        return AirConditions.isOutside(humidity, window)
                 ? decayAndLevel("shop's window", words + ": one sitting lies outside; wood may not have settled")
                 : ConditionCheck.all("shop's window", FINE, words);
     }

@@ -145,7 +145,7 @@ public final class Figures {
      * @param p 0 to 1
      * @return such as "= 0.04" or "&lt; 0.001"
      */
-    public static String isProbability(double p) {
+    public static String probabilityAfterP(double p) {
         return (p < 0.001 ? "" : "= ") + probability(p);
     }
 

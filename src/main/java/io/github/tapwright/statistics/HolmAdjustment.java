@@ -1,6 +1,11 @@
 package io.github.tapwright.statistics;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -37,5 +42,28 @@ public final class HolmAdjustment {
             adjusted[order[rank]] = soFar;
         }
         return adjusted;
+    }
+
+    /**
+     * Adjusts answers among which some ask no question.
+     *
+     * @param answers in any order
+     * @param probability of an answer; empty where it asks nothing
+     * @param adjusted the answer with a larger probability
+     * @param <T> what an answer is
+     * @return the answers in the same order, those that ask nothing as they were
+     */
+    public static <T> List<T> of(
+            List<T> answers, Function<T, OptionalDouble> probability, BiFunction<T, Double, T> adjusted) {
+        double[] larger = of(answers.stream()
+                .map(probability)
+                .flatMapToDouble(OptionalDouble::stream)
+                .toArray());
+        List<T> all = new ArrayList<>();
+        int next = 0;
+        for (T answer : answers) {
+            all.add(probability.apply(answer).isPresent() ? adjusted.apply(answer, larger[next++]) : answer);
+        }
+        return all;
     }
 }

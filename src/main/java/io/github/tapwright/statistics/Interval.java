@@ -33,4 +33,13 @@ public record Interval(double lower, double upper) {
     public double width() {
         return upper - lower;
     }
+
+    /**
+     * The interval of the same difference taken the other way.
+     *
+     * @return −upper to −lower
+     */
+    public Interval negated() {
+        return new Interval(-upper, -lower);
+    }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * All groups against each other in every quantity.
@@ -188,15 +189,9 @@ public record GroupStudy(
     }
 
     private static List<GroupDifference> adjusted(List<GroupDifference> differences) {
-        double[] adjusted = HolmAdjustment.of(differences.stream()
-                .flatMap(d -> d.evidence().stream())
-                .mapToDouble(Evidence::probability)
-                .toArray());
-        List<GroupDifference> all = new ArrayList<>();
-        int next = 0;
-        for (GroupDifference d : differences) {
-            all.add(d.evidence().isPresent() ? d.adjusted(adjusted[next++]) : d);
-        }
-        return all;
+        return HolmAdjustment.of(
+                differences,
+                d -> d.evidence().map(e -> OptionalDouble.of(e.probability())).orElseGet(OptionalDouble::empty),
+                GroupDifference::adjusted);
     }
 }

@@ -35,7 +35,7 @@ public final class GroupWords {
     private static String differs(GroupDifference d, Evidence e, int questions) {
         boolean more = e.difference().value() > 0;
         Interval i = e.interval95();
-        Interval size = more ? i : new Interval(-i.upper(), -i.lower());
+        Interval size = more ? i : i.negated();
         return d.second().group() + " have "
                 + what(d, Figures.size(e.difference().value(), e.difference().halfWidth95()), more) + " ("
                 + Figures.interval(size) + ") than " + d.first().group() + ", " + against(d) + "; "
@@ -57,7 +57,7 @@ public final class GroupWords {
         return "cannot tell: " + d.subject().words() + " of " + d.second().group() + " less that of "
                 + d.first().group() + " may be anything from " + Figures.interval(e.interval95())
                 + (unit.isEmpty() ? "" : " " + unit) + ", " + against(d) + "; " + corrected(e, questions)
-                + (e.probability() < 0.05 ? " (asked alone p " + Figures.isProbability(e.probability()) + ")" : "")
+                + (e.probability() < 0.05 ? " (asked alone p " + Figures.probabilityAfterP(e.probability()) + ")" : "")
                 + further(d.subject().quantity(), e.furtherInEachGroup());
     }
 
@@ -67,7 +67,7 @@ public final class GroupWords {
 
     private static String corrected(Evidence e, int questions) {
         return "after correction for " + questions + " question" + (questions == 1 ? "" : "s") + " asked at once p "
-                + Figures.isProbability(e.adjustedProbability());
+                + Figures.probabilityAfterP(e.adjustedProbability());
     }
 
     private static String further(Quantity quantity, OptionalInt further) {

@@ -38,8 +38,6 @@ public record PlayedChange(
         boolean shown,
         double adjustedProbability) {
 
-    private static final double SIGNIFICANT = 0.05;
-
     /** Keeps copies of the lists. */
     public PlayedChange {
         strings = List.copyOf(strings);
@@ -117,13 +115,9 @@ public record PlayedChange(
      * @return the verdict
      */
     public Verdict verdict() {
-        if (!shown) {
-            return Verdict.REFUSED;
-        }
-        if (estimate().filter(Estimate::differsFromZero).isEmpty()) {
-            return Verdict.CANNOT_TELL;
-        }
-        return adjustedProbability < SIGNIFICANT ? Verdict.DIFFERS : Verdict.DIFFERS_ALONE;
+        return estimate()
+                .map(e -> Verdict.of(shown, e, adjustedProbability))
+                .orElse(shown ? Verdict.CANNOT_TELL : Verdict.REFUSED);
     }
 
     /**

@@ -7,9 +7,9 @@ import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.statistics.HolmAdjustment;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -99,16 +99,10 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
     }
 
     private static List<PlayedChange> adjusted(List<PlayedChange> changes) {
-        double[] adjusted = HolmAdjustment.of(changes.stream()
-                .filter(PlayedChange::isAsked)
-                .mapToDouble(PlayedChange::probability)
-                .toArray());
-        List<PlayedChange> all = new ArrayList<>();
-        int next = 0;
-        for (PlayedChange c : changes) {
-            all.add(c.isAsked() ? c.adjusted(adjusted[next++]) : c);
-        }
-        return all;
+        return HolmAdjustment.of(
+                changes,
+                c -> c.isAsked() ? OptionalDouble.of(c.probability()) : OptionalDouble.empty(),
+                PlayedChange::adjusted);
     }
 
     /**

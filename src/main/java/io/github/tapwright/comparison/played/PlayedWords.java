@@ -1,5 +1,6 @@
 package io.github.tapwright.comparison.played;
 
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
@@ -38,9 +39,8 @@ public final class PlayedWords {
                 what + " is " + size(change) + ": more than what was played, setting up and playing again explain ("
                         + spread.basis().words() + ")" + heard(change);
             case DIFFERS_ALONE ->
-                "perhaps " + what + " is " + size(change) + ": convincing if it were the only question (p "
-                        + Figures.isProbability(change.probability()) + "), not with all that were asked at once (p "
-                        + Figures.isProbability(change.adjustedProbability()) + ")" + heard(change);
+                "perhaps " + what + " is " + size(change) + ": "
+                        + InWords.doubt(change.probability(), change.adjustedProbability()) + heard(change);
         };
     }
 
@@ -59,7 +59,7 @@ public final class PlayedWords {
         PlayedQuantity quantity = change.quantity();
         Interval i = interval(change);
         boolean more = i.lower() > 0;
-        Interval size = more ? i : new Interval(-i.upper(), -i.lower());
+        Interval size = more ? i : i.negated();
         double value = quantity.inUnit(change.estimate().orElseThrow().value());
         return Figures.size(value, size.width() / 2) + " " + quantity.unit() + " " + direction(quantity, more) + " ("
                 + Figures.interval(size) + ")";
@@ -77,6 +77,18 @@ public final class PlayedWords {
         return change.audibility()
                 .map(a -> ", " + a.words() + " in published tests")
                 .orElse("");
+    }
+
+    /**
+     * What the interval over all strings has in it besides the notes.
+     *
+     * @param spread what setting up and playing again does
+     * @return words that follow "setting up and playing again included: that moves"
+     */
+    public static String again(SetUpSpread spread) {
+        return "decay times by " + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % and levels by "
+                + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB ("
+                + spread.basis().words() + ")";
     }
 
     /**

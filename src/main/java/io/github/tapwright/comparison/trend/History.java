@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -153,15 +154,11 @@ public record History(
     }
 
     private static List<Series> adjusted(List<Series> series) {
-        double[] adjusted = HolmAdjustment.of(series.stream()
-                .flatMap(s -> s.drift().stream())
-                .mapToDouble(Drift::adjustedProbability)
-                .toArray());
-        List<Series> all = new ArrayList<>();
-        int next = 0;
-        for (Series s : series) {
-            all.add(s.drift().isPresent() ? s.adjusted(adjusted[next++]) : s);
-        }
-        return all;
+        return HolmAdjustment.of(
+                series,
+                s -> s.drift()
+                        .map(d -> OptionalDouble.of(d.adjustedProbability()))
+                        .orElseGet(OptionalDouble::empty),
+                Series::adjusted);
     }
 }

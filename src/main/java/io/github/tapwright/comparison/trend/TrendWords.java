@@ -88,13 +88,13 @@ public final class TrendWords {
                         .map(i -> "it may be anything from " + Figures.interval(i) + unit(subject) + " a month, ")
                         .orElse("")
                 + corrected(d, history)
-                + (alone < 0.05 ? " (asked alone p " + Figures.isProbability(alone) + ")" : "");
+                + (alone < 0.05 ? " (asked alone p " + Figures.probabilityAfterP(alone) + ")" : "");
     }
 
     private static String corrected(Drift d, History history) {
         int n = history.questions();
         return "after correction for " + n + " question" + (n == 1 ? "" : "s") + " asked at once p "
-                + Figures.isProbability(d.adjustedProbability());
+                + Figures.probabilityAfterP(d.adjustedProbability());
     }
 
     private static String unit(Subject subject) {

@@ -4,7 +4,6 @@ import io.github.tapwright.chart.Picture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.Difference.Verdict;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -16,7 +15,6 @@ import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.picture.PlayedMaps;
 import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -148,11 +146,9 @@ public sealed interface Answer {
         }
 
         private String again() {
-            SetUpSpread spread = compared.spread();
-            return "Over all strings, setting up and playing again included: that moves decay times by "
-                    + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % and levels by "
-                    + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB: "
-                    + spread.basis().words() + ". Play one guitar twice to see how far it is on your bench.";
+            return "Over all strings, setting up and playing again included: that moves "
+                    + PlayedWords.again(compared.spread())
+                    + ". Play one guitar twice to see how far it is on your bench.";
         }
 
         @Override

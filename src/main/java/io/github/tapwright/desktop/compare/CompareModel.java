@@ -11,6 +11,7 @@ import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.report.ReportSubject;
@@ -48,7 +49,7 @@ public final class CompareModel {
     private final ReadOnlyObjectWrapper<Optional<String>> despite = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Answer>> result = new ReadOnlyObjectWrapper<>(Optional.empty());
     private boolean swapping;
-    private volatile Optional<Question> wanted = Optional.empty();
+    private final LatestQuestion wanted = new LatestQuestion();
 
     /** What was asked; an answer to another question comes too late. */
     private record Question(Side first, Side second, Optional<String> despite) {}
@@ -203,20 +204,21 @@ public final class CompareModel {
 
     private void compare() {
         result.set(Optional.empty());
-        wanted = asked();
-        wanted.ifPresent(question -> work.start(new Job<>("Comparing", progress -> answer(question)), compared -> {
-            if (wanted.equals(Optional.of(question))) {
-                result.set(compared);
-            }
-        }));
+        long mine = wanted.ask();
+        asked().ifPresent(question ->
+                work.start(new Job<>("Comparing", progress -> answer(question, mine)), compared -> {
+                    if (wanted.isLatest(mine)) {
+                        result.set(compared);
+                    }
+                }));
     }
 
     /**
      * Nothing to a question that was overtaken by another, as when someone walks down a list of choices, nor where an
      * instrument's latest sitting is set against itself.
      */
-    private Optional<Answer> answer(Question question) {
-        if (!wanted.equals(Optional.of(question))) {
+    private Optional<Answer> answer(Question question, long mine) {
+        if (!wanted.isLatest(mine)) {
             return Optional.empty();
         }
         SittingId a = id(question.first());
