@@ -28,8 +28,8 @@ final class IntegerSamples {
 
     private static int int24(ByteBuffer buffer, int index) {
         return buffer.order() == ByteOrder.LITTLE_ENDIAN
-                ? (buffer.get(index) & 0xFF) | (buffer.get(index + 1) & 0xFF) << 8 | buffer.get(index + 2) << 16
-                : buffer.get(index) << 16 | (buffer.get(index + 1) & 0xFF) << 8 | (buffer.get(index + 2) & 0xFF);
+                ? (buffer.getShort(index) & 0xFFFF) | buffer.get(index + 2) << 16
+                : buffer.get(index) << 16 | (buffer.getShort(index + 1) & 0xFFFF);
     }
 
     /** The sample in the upper bytes of 64 bits. */

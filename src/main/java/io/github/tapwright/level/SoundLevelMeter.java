@@ -2,7 +2,6 @@ package io.github.tapwright.level;
 
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.signal.SectionFilter;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -12,13 +11,16 @@ import java.util.Optional;
  */
 public final class SoundLevelMeter {
 
+    /** So many samples stay near the processor while they pass all filters. */
+    private static final int AT_ONCE = 4096;
+
     private final SampleRate rate;
     private final SectionFilter filterA;
     private final SectionFilter filterC;
     private final SectionFilter filterZ;
     private final TimeWeightedMaximum fast;
     private final TimeWeightedMaximum slow;
-    private double[] work = new double[0];
+    private final double[] work = new double[AT_ONCE];
     private double energyA;
     private double energyC;
     private double energyZ;
@@ -46,17 +48,23 @@ public final class SoundLevelMeter {
      * @param count how many of them count
      */
     public void take(double[] block, int count) {
+        for (int from = 0; from < count; from += AT_ONCE) {
+            some(block, from, Math.min(AT_ONCE, count - from));
+        }
+    }
+
+    private void some(double[] block, int from, int count) {
         samples += count;
-        double[] a = filtered(filterA, block, count);
+        double[] a = filtered(filterA, block, from, count);
         energyA += energy(a, count);
         fast.take(a, count);
         slow.take(a, count);
-        double[] c = filtered(filterC, block, count);
+        double[] c = filtered(filterC, block, from, count);
         energyC += energy(c, count);
         for (int n = 0; n < count; n++) {
             peakC = Math.max(peakC, Math.abs(c[n]));
         }
-        energyZ += energy(filtered(filterZ, block, count), count);
+        energyZ += energy(filtered(filterZ, block, from, count), count);
     }
 
     /**
@@ -80,11 +88,8 @@ public final class SoundLevelMeter {
                 rate.seconds(samples)));
     }
 
-    private double[] filtered(SectionFilter filter, double[] block, int count) {
-        if (work.length < count) {
-            work = Arrays.copyOf(work, count);
-        }
-        System.arraycopy(block, 0, work, 0, count);
+    private double[] filtered(SectionFilter filter, double[] block, int from, int count) {
+        System.arraycopy(block, from, work, 0, count);
         filter.process(work, count);
         return work;
     }

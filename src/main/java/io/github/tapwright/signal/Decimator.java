@@ -1,6 +1,7 @@
 package io.github.tapwright.signal;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Keeps every D-th sample of a low-pass filtered signal, block by block.
@@ -10,12 +11,17 @@ import java.util.Arrays;
  * (new rate − pass edge). What folds between the pass edge and half the new rate is not for use. Output m
  * belongs to input time m·D: the filter's delay is taken out, so an onset stays where it was. Source:
  * [OppenheimSchafer2010], sec. 7.5.3 (Kaiser's length and shape formulas).
+ *
+ * <p>The two edges lie evenly about half the new rate, so the sinc crosses zero at every D-th tap but the middle one. Those taps are not
+ * worked out: at D = 2 that is half of them.
  */
 public final class Decimator {
 
     private static final double STOP_BAND_DB = 90;
 
     private final int factor;
+    private final int length;
+    private final int[] lags;
     private final double[] taps;
     private final double[] history;
     private int filled;
@@ -31,9 +37,14 @@ public final class Decimator {
      */
     public Decimator(double rateHz, int factor, double passEdgeHz) {
         this.factor = factor;
-        this.taps = design(rateHz, factor, passEdgeHz);
-        this.history = new double[taps.length + 65536];
-        this.filled = taps.length / 2; // silence before the first sample
+        double[] all = design(rateHz, factor, passEdgeHz);
+        this.length = all.length;
+        this.lags = IntStream.range(0, length)
+                .filter(i -> i == length / 2 || (i - length / 2) % factor != 0)
+                .toArray();
+        this.taps = IntStream.of(lags).mapToDouble(i -> all[i]).toArray();
+        this.history = new double[length + 65536];
+        this.filled = length / 2; // silence before the first sample
     }
 
     private static double[] design(double rateHz, int factor, double passEdgeHz) {
@@ -68,20 +79,20 @@ public final class Decimator {
      * @return input samples
      */
     public int reach() {
-        return taps.length / 2;
+        return length / 2;
     }
 
     /**
      * Takes the next samples and gives the outputs they complete.
      *
      * @param block input samples
-     * @param length how many of them count, at most 32,768
+     * @param count how many of them count, at most 32,768
      * @return the finished outputs, possibly none
      */
-    public double[] process(double[] block, int length) {
-        System.arraycopy(block, 0, history, filled, length);
-        filled += length;
-        consumed += length;
+    public double[] process(double[] block, int count) {
+        System.arraycopy(block, 0, history, filled, count);
+        filled += count;
+        consumed += count;
         return drain();
     }
 
@@ -92,8 +103,8 @@ public final class Decimator {
      */
     public double[] finish() {
         long wanted = (consumed + factor - 1) / factor;
-        Arrays.fill(history, filled, filled + taps.length, 0);
-        filled += taps.length;
+        Arrays.fill(history, filled, filled + length, 0);
+        filled += length;
         double[] rest = drain();
         long excess = nextOutput - wanted;
         return Arrays.copyOf(rest, (int) Math.max(0, rest.length - excess));
@@ -108,10 +119,11 @@ public final class Decimator {
         int start = m * factor;
         for (int i = 0; i < taps.length; i++) {
             double tap = taps[i];
-            a += tap * history[start + i];
-            b += tap * history[start + factor + i];
-            c += tap * history[start + 2 * factor + i];
-            d += tap * history[start + 3 * factor + i];
+            int at = start + lags[i];
+            a += tap * history[at];
+            b += tap * history[at + factor];
+            c += tap * history[at + 2 * factor];
+            d += tap * history[at + 3 * factor];
         }
         out[m] = a;
         out[m + 1] = b;
@@ -120,7 +132,7 @@ public final class Decimator {
     }
 
     private double[] drain() {
-        int count = Math.max(0, (filled - taps.length) / factor + (filled >= taps.length ? 1 : 0));
+        int count = Math.max(0, (filled - length) / factor + (filled >= length ? 1 : 0));
         double[] out = new double[count];
         int m = 0;
         for (; m + 3 < count; m += 4) {
@@ -130,7 +142,7 @@ public final class Decimator {
             double sum = 0;
             int start = m * factor;
             for (int i = 0; i < taps.length; i++) {
-                sum += taps[i] * history[start + i];
+                sum += taps[i] * history[start + lags[i]];
             }
             out[m] = sum;
         }

@@ -133,7 +133,7 @@ class NoteSittingTest {
                 .hasSize(4)
                 .element(1)
                 .asString()
-                .startsWith("1,41,\"fingerboard-2, level-2\",run.wav,note-4,1,");
+                .startsWith("1,41,\"fingerboard-2, level-2\",run.wav,note-5,1,");
         assertThat(Files.readAllLines(folder.resolve("out/partials.csv"))).hasSizeGreaterThan(30);
         assertThat(Files.readAllLines(folder.resolve("out/plucks.csv"))).hasSize(3);
         assertThat(Files.readAllLines(folder.resolve("out/resonances.csv"))).hasSize(1);
