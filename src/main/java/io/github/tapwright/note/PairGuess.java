@@ -63,7 +63,8 @@ final class PairGuess {
         Complex d0 = new Complex(found[2 * NUMERATOR], found[2 * NUMERATOR + 1]);
         Complex d1 = new Complex(found[2 * NUMERATOR + 2], found[2 * NUMERATOR + 3]);
         Complex root = d1.square().subtract(d0.multiply(4)).sqrt();
-        List<DecayingTone> pair = Stream.of(root.subtract(d1).divide(2), root.add(d1).divide(-2))
+        List<DecayingTone> pair = Stream.of(
+                        root.subtract(d1).divide(2), root.add(d1).divide(-2))
                 .flatMap(scale::tone)
                 .toList();
         return pair.size() == 2 ? Optional.of(pair) : Optional.empty();

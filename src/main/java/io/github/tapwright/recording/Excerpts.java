@@ -1,22 +1,30 @@
 package io.github.tapwright.recording;
 
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
-import java.util.function.BiConsumer;
 
 /** Cuts excerpts out of a stream while it goes by, so that a long recording never lies in memory whole. */
-public final class Excerpts {
+public final class Excerpts implements Iterator<Recording> {
 
     private static final int BLOCK = 8192;
 
     private final SampleStream stream;
+    private final Iterator<Span> spans;
     private final double[][] block;
     private long position;
     private int filled;
     private int used;
 
-    private Excerpts(SampleStream stream) {
+    /**
+     * Prepares to cut; nothing is read before the first excerpt is asked for.
+     *
+     * @param stream read as far as the span asked for last, not closed
+     * @param spans in order, none beginning before the one before it ends
+     */
+    public Excerpts(SampleStream stream, List<Span> spans) {
         this.stream = stream;
+        this.spans = List.copyOf(spans).iterator();
         this.block = new double[stream.channelCount()][BLOCK];
     }
 
@@ -36,19 +44,20 @@ public final class Excerpts {
         }
     }
 
+    @Override
+    public boolean hasNext() {
+        return spans.hasNext();
+    }
+
     /**
-     * Cuts.
+     * Reads on to the end of the next span.
      *
-     * @param stream read as far as the last span, not closed
-     * @param spans in order, none beginning before the one before it ends
-     * @param taker gets the number of each span and its samples, all channels; shorter where the sound ends early
+     * @return its samples, all channels; shorter, or none, where the sound ends early
      * @throws IllegalArgumentException if spans overlap
      */
-    public static void each(SampleStream stream, List<Span> spans, BiConsumer<Integer, Recording> taker) {
-        Excerpts excerpts = new Excerpts(stream);
-        for (int i = 0; i < spans.size(); i++) {
-            taker.accept(i, excerpts.cut(spans.get(i)));
-        }
+    @Override
+    public Recording next() {
+        return cut(spans.next());
     }
 
     private Recording cut(Span span) {

@@ -3,7 +3,6 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.recording.Excerpts;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.UnreadableRecordingException;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Takes a stretch of sound out of a kept original, in the channel that was analysed; the original is only read. */
@@ -35,17 +34,16 @@ public final class CutStretch {
         KeptRecording kept =
                 new ShowSitting(sittings).show(stretch.sitting()).recordings().get(stretch.recording());
         SoundFile file = new SoundFile(sittings.locate(kept.original()), kept.fileName());
-        List<Recording> cut = new ArrayList<>();
-        source.read(file, recording -> {
-            Excerpts.each(
-                    recording.stream(),
-                    List.of(new Excerpts.Span(stretch.fromSeconds(), stretch.toSeconds())),
-                    (i, excerpt) -> cut.add(excerpt.only(kept.facts().channelUsed())));
-            return kept;
-        });
-        if (cut.get(0).length() == 0) {
+        Recording cut = source.read(
+                file,
+                recording -> new Excerpts(
+                                recording.stream(),
+                                List.of(new Excerpts.Span(stretch.fromSeconds(), stretch.toSeconds())))
+                        .next()
+                        .only(kept.facts().channelUsed()));
+        if (cut.length() == 0) {
             throw new UnreadableRecordingException(kept.fileName() + " ends before " + stretch.words() + " begins");
         }
-        return cut.get(0);
+        return cut;
     }
 }

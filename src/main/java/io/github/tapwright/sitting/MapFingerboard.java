@@ -14,6 +14,7 @@ import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,8 +27,8 @@ public final class MapFingerboard {
 
     private static final double LONGEST_SECONDS = 15;
 
-    /** Notes are taken in such lots, some 24 megabytes, so that a long recording never lies in memory whole. */
-    private static final long SAMPLES_AT_ONCE = 3_000_000;
+    /** Notes are taken in such lots, some 16 megabytes, two at a time, so that a long recording never lies in memory whole. */
+    private static final long SAMPLES_AT_ONCE = 2_000_000;
 
     private final RunReader runs;
     private final SideBySide sideBySide;
@@ -41,14 +42,6 @@ public final class MapFingerboard {
     public MapFingerboard(RecordingSource source, SideBySide sideBySide) {
         this.runs = new RunReader(source);
         this.sideBySide = sideBySide;
-    }
-
-    /** A note cut out of its run. */
-    private record Cut(double attackSeconds, Recording excerpt, int channel) {
-
-        long samples() {
-            return (long) excerpt.length() * excerpt.channelCount();
-        }
     }
 
     /** A note before it has its place. */
@@ -113,21 +106,25 @@ public final class MapFingerboard {
     }
 
     private SoundFacts notes(SoundFile file, int number, Fingerboard.Settings settings, List<Heard> heard) {
-        List<Cut> waiting = new ArrayList<>();
-        SoundFacts facts = runs.each(file, LONGEST_SECONDS, (attackSeconds, excerpt, channel) -> {
-            waiting.add(new Cut(attackSeconds, excerpt, channel));
-            if (waiting.stream().mapToLong(Cut::samples).sum() >= SAMPLES_AT_ONCE) {
-                heard.addAll(sideBySide.each(waiting, cut -> heard(number, cut, settings)));
-                waiting.clear();
-            }
-        });
-        heard.addAll(sideBySide.each(waiting, cut -> heard(number, cut, settings)));
-        return facts;
+        return runs.read(
+                file,
+                LONGEST_SECONDS,
+                cuts -> heard.addAll(sideBySide.lots(() -> lot(cuts), cut -> heard(number, cut, settings))));
     }
 
-    private static Heard heard(int file, Cut cut, Fingerboard.Settings settings) {
-        NoteResult result = NoteAnalysis.analyse(cut.excerpt.stream(), settings.notes());
-        return new Heard(file, cut.attackSeconds, result.ofChannel(cut.channel), levels(cut.excerpt));
+    private static List<RunReader.Cut> lot(Iterator<RunReader.Cut> cuts) {
+        List<RunReader.Cut> lot = new ArrayList<>();
+        for (long samples = 0; samples < SAMPLES_AT_ONCE && cuts.hasNext(); ) {
+            RunReader.Cut cut = cuts.next();
+            lot.add(cut);
+            samples += cut.samples();
+        }
+        return lot;
+    }
+
+    private static Heard heard(int file, RunReader.Cut cut, Fingerboard.Settings settings) {
+        NoteResult result = NoteAnalysis.analyse(cut.sound().stream(), settings.notes());
+        return new Heard(file, cut.attackSeconds(), result.ofChannel(cut.channel()), levels(cut.sound()));
     }
 
     private static Optional<SoundLevels> levels(Recording excerpt) {

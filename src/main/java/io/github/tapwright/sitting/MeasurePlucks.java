@@ -11,7 +11,6 @@ import io.github.tapwright.note.RoughPitch;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.PlaceAssignment;
 import io.github.tapwright.note.run.Tuning;
-import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,11 +74,10 @@ public final class MeasurePlucks {
             for (int f = 0; f < files.size(); f++) {
                 progress.at("listening to " + files.get(f).name(), f, files.size());
                 int number = f;
-                facts.add(runs.each(
+                facts.add(runs.read(
                         files.get(f),
                         LONGEST_SECONDS,
-                        (attackSeconds, excerpt, channel) ->
-                                plucks.add(pluck(number, attackSeconds, excerpt, tuning, levels))));
+                        cuts -> cuts.forEachRemaining(cut -> plucks.add(pluck(number, cut, tuning, levels)))));
             }
             return new Measured(facts, plucks);
         } finally {
@@ -87,14 +85,13 @@ public final class MeasurePlucks {
         }
     }
 
-    private static Pluck pluck(
-            int file, double attackSeconds, Recording excerpt, Tuning tuning, LevelSettings settings) {
-        RoughPitch note = NoteAnalysis.roughPitch(excerpt.stream(), NoteSettings.STANDARD);
-        LevelReport report = LevelAnalysis.of(excerpt.stream(), settings);
+    private static Pluck pluck(int file, RunReader.Cut cut, Tuning tuning, LevelSettings settings) {
+        RoughPitch note = NoteAnalysis.roughPitch(cut.sound().stream(), NoteSettings.STANDARD);
+        LevelReport report = LevelAnalysis.of(cut.sound().stream(), settings);
         ChannelLevels levels = report.channels().get(0);
         return new Pluck(
                 file,
-                attackSeconds,
+                cut.attackSeconds(),
                 note.hz().found().flatMap(hz -> openString(hz, tuning)),
                 levels.soundLevels().map(l -> l.lafMax().levelDb()),
                 report.programme().flatMap(p -> boxed(p.momentaryMaxLufs())),

@@ -3,6 +3,8 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.note.run.RunTrack;
 import io.github.tapwright.recording.Excerpts;
 import io.github.tapwright.recording.Recording;
+import java.util.Iterator;
+import java.util.function.Consumer;
 
 /** Reads a recording of many plucks twice: to find where each begins, and to hand each out by itself. */
 final class RunReader {
@@ -13,12 +15,18 @@ final class RunReader {
         this.source = new NamedSource(source);
     }
 
-    /** What is done with each pluck. */
-    @FunctionalInterface
-    interface Taker {
+    /**
+     * One pluck cut out of its run.
+     *
+     * @param attackSeconds when it began
+     * @param sound from just before its attack on, the one channel that was listened to
+     * @param channel which channel that is, from 0
+     */
+    record Cut(double attackSeconds, Recording sound, int channel) {
 
-        /** Takes a pluck that began at a time of the recording, in the one channel that was listened to. */
-        void take(double attackSeconds, Recording excerpt, int channel);
+        long samples() {
+            return (long) sound.length() * sound.channelCount();
+        }
     }
 
     /**
@@ -26,24 +34,26 @@ final class RunReader {
      *
      * @param file the recording
      * @param longestSeconds at most so much of each
-     * @param taker what is done with each
+     * @param taker what is done with them; each is read only when it is asked for
      * @return what reading the file showed
      * @throws io.github.tapwright.recording.UnreadableRecordingException if it holds no sound that can be read
      */
-    SoundFacts each(SoundFile file, double longestSeconds, Taker taker) {
+    SoundFacts read(SoundFile file, double longestSeconds, Consumer<Iterator<Cut>> taker) {
         Heard heard = source.read(file, recording -> {
             RunTrack track = RunTrack.read(recording.stream());
             return new Heard(track, recording.facts(track.channelUsed(), track.durationSeconds()));
         });
-        RunTrack track = heard.track;
         return source.read(file, recording -> {
-            Excerpts.each(
-                    recording.stream(),
-                    track.spans(longestSeconds),
-                    (i, excerpt) -> taker.take(
-                            track.attacksSeconds().get(i), excerpt.only(track.channelUsed()), track.channelUsed()));
+            taker.accept(cuts(heard.track, new Excerpts(recording.stream(), heard.track.spans(longestSeconds))));
             return heard.facts;
         });
+    }
+
+    private static Iterator<Cut> cuts(RunTrack track, Excerpts excerpts) {
+        int channel = track.channelUsed();
+        return track.attacksSeconds().stream()
+                .map(attackSeconds -> new Cut(attackSeconds, excerpts.next().only(channel), channel))
+                .iterator();
     }
 
     /** Facts are complete only where the sound was read to its end. */

@@ -10,7 +10,6 @@ import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.RunningInput;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,15 +22,15 @@ public final class PlayMain {
 
     /** The file and the gain in decibels. */
     public static void main(String[] args) throws Exception {
-        List<Recording> cut = new ArrayList<>();
+        Recording cut;
         try (OpenedAudio audio = AudioFile.open(Path.of(args[0]))) {
-            Excerpts.each(audio, List.of(new Excerpts.Span(0, 2)), (i, excerpt) -> cut.add(excerpt));
+            cut = new Excerpts(audio, List.of(new Excerpts.Span(0, 2))).next();
         }
         double peak = 0;
         CompletableFuture<Optional<String>> over = new CompletableFuture<>();
         try (RunningInput input = new SoundCard().open(Optional.empty(), LiveFormat.STANDARD);
                 SoundPlayer player = new SoundPlayer()) {
-            player.play(cut.get(0), Double.parseDouble(args[1]), over::complete);
+            player.play(cut, Double.parseDouble(args[1]), over::complete);
             long end = System.nanoTime() + 5_000_000_000L;
             while (System.nanoTime() < end) {
                 var block = input.next(Duration.ofMillis(100));
