@@ -6,6 +6,7 @@ import io.github.tapwright.level.loudness.LoudnessMeter;
 import io.github.tapwright.level.loudness.LoudnessResult;
 import io.github.tapwright.level.loudness.NoLoudness;
 import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.signal.FullScaleRun;
 import java.util.Optional;
 
 /** All the meters of one channel side by side. */
@@ -27,14 +28,16 @@ final class ChannelMeter {
     }
 
     void take(double[] block, int count) {
-        fullScale.take(block, count);
+        for (int n = 0; n < count; n++) {
+            fullScale.take(block[n]);
+        }
         soundLevels.take(block, count);
         bands.take(block, count);
         loudness.ifPresent(meter -> meter.take(block, count));
     }
 
-    boolean clipped() {
-        return fullScale.clipped();
+    long clippedSamples() {
+        return fullScale.clippedSamples();
     }
 
     ChannelLevels finish() {

@@ -4,6 +4,7 @@ import io.github.tapwright.level.broadcast.ChannelWeights;
 import io.github.tapwright.level.broadcast.ProgrammeLoudness;
 import io.github.tapwright.level.broadcast.ProgrammeLoudnessMeter;
 import io.github.tapwright.recording.SampleStream;
+import io.github.tapwright.signal.FullScaleRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ public final class LevelAnalysis {
                 meters.stream().map(ChannelMeter::finish).toList(),
                 loudness,
                 stream.sampleRate().seconds(samples),
-                warnings(stream, settings, samples, meters.stream().anyMatch(ChannelMeter::clipped)),
+                warnings(stream, settings, samples, meters.stream().mapToLong(ChannelMeter::clippedSamples).sum()),
                 settings,
                 METHOD_VERSION);
     }
@@ -71,7 +72,7 @@ public final class LevelAnalysis {
         return samples;
     }
 
-    private static List<String> warnings(SampleStream stream, LevelSettings settings, long samples, boolean clipped) {
+    private static List<String> warnings(SampleStream stream, LevelSettings settings, long samples, long clipped) {
         List<String> warnings = new ArrayList<>();
         if (settings.reference() instanceof FullScale) {
             warnings.add("levels are relative to full scale; only a calibration makes them sound pressure levels");
@@ -86,9 +87,7 @@ public final class LevelAnalysis {
         if (samples < stream.sampleRate().hertz()) {
             warnings.add("the recording is shorter than a second: levels of low bands and LASmax have not settled");
         }
-        if (clipped) {
-            warnings.add("the recording is clipped: levels are too low; turn the gain down and record again");
-        }
+        FullScaleRun.warning(clipped, "levels are too low").ifPresent(warnings::add);
         return warnings;
     }
 }

@@ -2,22 +2,22 @@ package io.github.tapwright.note;
 
 import io.github.tapwright.signal.ChannelReader;
 import io.github.tapwright.signal.Decimator;
+import io.github.tapwright.signal.FullScaleRun;
 import io.github.tapwright.signal.GrowingSignal;
 
 /** Gathers one channel of a recording while it streams by. */
 final class NoteChannel implements ChannelReader {
 
     private static final double TAIL_SECONDS = 2;
-    private static final double FULL_SCALE = 0.99996;
 
     private final Decimator decimator;
     private final int longest;
     private final double[] ring;
     private final GrowingSignal kept = new GrowingSignal();
+    private final FullScaleRun fullScale = new FullScaleRun();
     private double[] signal = new double[0];
     private long taken;
     private double energy;
-    private int clipped;
 
     NoteChannel(double rateHz, int factor, double keptBandHz) {
         decimator = new Decimator(rateHz, factor, keptBandHz);
@@ -30,7 +30,7 @@ final class NoteChannel implements ChannelReader {
         for (int i = 0; i < n; i++) {
             double x = block[i];
             energy += x * x;
-            clipped += Math.abs(x) >= FULL_SCALE ? 1 : 0;
+            fullScale.take(x);
             ring[(int) (taken++ % ring.length)] = x;
         }
         keep(decimator.process(block, n));
@@ -51,8 +51,8 @@ final class NoteChannel implements ChannelReader {
         return energy;
     }
 
-    int clippedSamples() {
-        return clipped;
+    long clippedSamples() {
+        return fullScale.clippedSamples();
     }
 
     double[] signal() {

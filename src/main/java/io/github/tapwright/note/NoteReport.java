@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.FullScaleRun;
 import io.github.tapwright.statistics.Estimate;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,10 +32,8 @@ final class NoteReport {
         if (track.isCutShort()) {
             warnings.add("only the first " + NoteTrack.LONGEST_SECONDS + " s are analysed");
         }
-        if (track.clippedSamples() > 2) {
-            warnings.add("clipped: " + track.clippedSamples()
-                    + " samples at full scale; levels and partials are not to be trusted, record at a lower level");
-        }
+        FullScaleRun.warning(track.clippedSamples(), "levels and partials are not to be trusted")
+                .ifPresent(warnings::add);
     }
 
     void heard(FreeDecay free) {

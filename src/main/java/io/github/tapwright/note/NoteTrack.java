@@ -97,7 +97,7 @@ final class NoteTrack {
         return sampleRate.hertz();
     }
 
-    int clippedSamples() {
+    long clippedSamples() {
         return channel.clippedSamples();
     }
 }

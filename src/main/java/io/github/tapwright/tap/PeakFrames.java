@@ -8,7 +8,8 @@ import java.util.Arrays;
  * <p>Clipping shows in two ways: three or more samples in a row at full scale, or a flat top lower down
  * (an overloaded preamplifier): three or more equal samples with steep sides. A wave's natural top is
  * flat too where steps are coarse, but its sides are shallow there, so the step into and out of the flat
- * must be at least 0.2 % of the top.
+ * must be at least 0.2 % of the top. This asks more than {@link io.github.tapwright.signal.FullScaleRun},
+ * because a strike cut flat at any height spoils the fit, and one strike more or less costs little.
  */
 final class PeakFrames {
 

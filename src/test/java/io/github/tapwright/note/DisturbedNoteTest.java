@@ -107,4 +107,13 @@ class DisturbedNoteTest {
                 .toArray();
         assertThat(analyse(x).warnings()).anyMatch(w -> w.startsWith("clipped"));
     }
+
+    @Test
+    void peaksThatJustFitAreNoClipping() {
+        double[] x = STRING.samples(RATE_HZ, Chance.seeded(1));
+        for (int peak = 0; peak < 5; peak++) {
+            x[10_000 + 1000 * peak] = 1;
+        }
+        assertThat(analyse(x).warnings()).noneMatch(w -> w.startsWith("clipped"));
+    }
 }

@@ -1,11 +1,13 @@
 package io.github.tapwright.sitting.live;
 
+import io.github.tapwright.signal.FullScaleRun;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Follows the level of a running input in steps of 50 ms; of several channels the louder one counts. */
 final class LevelMeter {
@@ -15,12 +17,10 @@ final class LevelMeter {
     private static final int STEPS_OF_CLIPPING = 40;
     private static final int STEPS_OF_NOISE = 200;
     private static final int FEWEST_STEPS_OF_NOISE = 20;
-    private static final double FULL_SCALE = 0.9995;
-    private static final int CLIPPED_RUN = 3;
     private static final double NOISY_DBFS = -45;
 
     private final int stepFrames;
-    private final int[] run;
+    private final List<FullScaleRun> fullScale;
     private final double[] squares;
     private final Deque<Step> steps = new ArrayDeque<>();
     private double peak;
@@ -31,7 +31,9 @@ final class LevelMeter {
 
     LevelMeter(LiveFormat format) {
         stepFrames = (int) (STEP_SECONDS * format.rateHz());
-        run = new int[format.channelCount()];
+        fullScale = Stream.generate(FullScaleRun::new)
+                .limit(format.channelCount())
+                .toList();
         squares = new double[format.channelCount()];
     }
 
@@ -49,8 +51,7 @@ final class LevelMeter {
     private void take(int channel, double x) {
         squares[channel] += x * x;
         peak = Math.max(peak, Math.abs(x));
-        run[channel] = Math.abs(x) >= FULL_SCALE ? run[channel] + 1 : 0;
-        clipped |= run[channel] >= CLIPPED_RUN;
+        clipped |= fullScale.get(channel).take(x);
     }
 
     private void endStep() {
