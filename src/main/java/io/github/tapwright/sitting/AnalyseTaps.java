@@ -13,7 +13,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Analyses tap recordings that belong to no sitting; nothing is kept. */
 public final class AnalyseTaps {
 
-    private final TrackReader reader;
+    private final NamedSource source;
     private final SideBySide sideBySide;
 
     /**
@@ -23,7 +23,7 @@ public final class AnalyseTaps {
      * @param sideBySide how files that stand each for itself are analysed
      */
     public AnalyseTaps(RecordingSource source, SideBySide sideBySide) {
-        this.reader = new TrackReader(source);
+        this.source = new NamedSource(source);
         this.sideBySide = sideBySide;
     }
 
@@ -52,18 +52,23 @@ public final class AnalyseTaps {
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Found analyse(List<Path> files, TapSettings settings, HoleState hole, Progress progress) {
+        return read(files.stream().map(SoundFile::of).toList(), settings, hole, progress);
+    }
+
+    Found read(List<SoundFile> files, TapSettings settings, HoleState hole, Progress progress) {
         List<SoundFacts> facts = new ArrayList<>();
         List<TapTrack> tracks = new ArrayList<>();
         try {
-            for (Path file : files) {
-                progress.at("reading " + file.getFileName(), tracks.size(), files.size() + 1);
-                TrackReader.Reading reading = reader.read(SoundFile.of(file), settings);
-                facts.add(reading.facts());
-                tracks.add(reading.track());
+            for (SoundFile file : files) {
+                progress.at("reading " + file.name(), tracks.size(), files.size() + 1);
+                facts.add(source.read(file, recording -> {
+                    TapTrack track = TapTrack.read(recording.stream(), settings);
+                    tracks.add(track);
+                    return recording.facts(track.channelUsed(), track.durationSeconds());
+                }));
             }
             progress.at("finding resonances", files.size(), files.size() + 1);
-            TapResult result = TapAnalysis.analyse(tracks, settings, hole);
-            return new Found(facts, result);
+            return new Found(facts, TapAnalysis.analyse(tracks, settings, hole));
         } finally {
             progress.end();
         }

@@ -2,22 +2,18 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.level.LevelSettings;
 import io.github.tapwright.mode.HoleState;
-import io.github.tapwright.mode.TapAnalysis;
-import io.github.tapwright.tap.TapSettings;
-import io.github.tapwright.tap.TapTrack;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Reads a sitting's recordings by the procedure they were made for: the one way from kept files to findings. */
 final class FindingsReader {
 
-    private final TrackReader tracks;
+    private final AnalyseTaps taps;
     private final MapFingerboard runs;
     private final MeasurePlucks plucks;
     private final ShowCalibration calibrations;
 
     FindingsReader(RecordingSource source, CalibrationStore calibrations) {
-        this.tracks = new TrackReader(source);
+        this.taps = new AnalyseTaps(source, SideBySide.ALL_PROCESSORS);
         this.runs = new MapFingerboard(source, SideBySide.ALL_PROCESSORS);
         this.plucks = new MeasurePlucks(source);
         this.calibrations = new ShowCalibration(calibrations);
@@ -34,24 +30,8 @@ final class FindingsReader {
         if (procedure instanceof Procedure.OpenPlucks wanted) {
             return read(files, wanted, progress);
         }
-        return read(files, ((Procedure.BodyTaps) procedure).settings(), hole, progress);
-    }
-
-    private Read read(List<SoundFile> files, TapSettings settings, HoleState hole, Progress progress) {
-        List<SoundFacts> facts = new ArrayList<>();
-        List<TapTrack> read = new ArrayList<>();
-        try {
-            for (SoundFile file : files) {
-                progress.at("reading " + file.name(), read.size(), files.size() + 1);
-                TrackReader.Reading reading = tracks.read(file, settings);
-                facts.add(reading.facts());
-                read.add(reading.track());
-            }
-            progress.at("finding resonances", files.size(), files.size() + 1);
-            return new Read(facts, new Findings.OfTaps(TapAnalysis.analyse(read, settings, hole)));
-        } finally {
-            progress.end();
-        }
+        AnalyseTaps.Found found = taps.read(files, ((Procedure.BodyTaps) procedure).settings(), hole, progress);
+        return new Read(found.facts(), new Findings.OfTaps(found.result()));
     }
 
     private Read read(List<SoundFile> files, Procedure.OpenPlucks wanted, Progress progress) {

@@ -84,12 +84,7 @@ final class Companions {
     }
 
     private static Sitting ofTaps(SittingStore sittings, SittingId id) {
-        Sitting sitting = new ShowSitting(sittings).show(id);
-        if (sitting.latest().taps().isEmpty()) {
-            throw new RefusedEntryException("sitting " + id + " is for "
-                    + sitting.latest().findings().procedure().key() + "; choose a sitting of taps");
-        }
-        return sitting;
+        return new ShowSitting(sittings).show(id).requireTaps();
     }
 
     static boolean isCovered(Sitting sitting) {
