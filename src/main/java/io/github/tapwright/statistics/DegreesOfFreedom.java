@@ -21,17 +21,10 @@ final class DegreesOfFreedom {
     private final double[] at;
     private final double[] steps;
 
-    DegreesOfFreedom(MixedData data, double[] factor, double logSigma) {
+    DegreesOfFreedom(MixedData data, double factor, double logSigma) {
         this.data = data;
-        at = new double[factor.length + 1];
-        steps = new double[at.length];
-        System.arraycopy(factor, 0, at, 0, factor.length);
-        at[factor.length] = logSigma;
-        for (int i = 0; i < factor.length; i++) {
-            double unit = factor.length > 1 && i > 0 ? 1 / data.slopeScale() : 1;
-            steps[i] = STEP * Math.max(Math.abs(factor[i]), unit / 10);
-        }
-        steps[factor.length] = STEP;
+        at = new double[] {factor, logSigma};
+        steps = new double[] {STEP * Math.max(Math.abs(factor), 0.1), STEP};
     }
 
     double of(int coefficient) {
@@ -76,18 +69,12 @@ final class DegreesOfFreedom {
         double[] place = at.clone();
         place[i] += stepsOfI * steps[i];
         place[j] += stepsOfJ * steps[j];
-        return profile(place).criterion(place[place.length - 1]);
+        return new RemlProfile(data, place[0]).criterion(place[1]);
     }
 
     private double variance(RealVector contrast, int i, int stepsOfI) {
         double[] place = at.clone();
         place[i] += stepsOfI * steps[i];
-        return Math.exp(2 * place[place.length - 1]) * profile(place).variance(contrast);
-    }
-
-    private RemlProfile profile(double[] place) {
-        double[] factor = new double[place.length - 1];
-        System.arraycopy(place, 0, factor, 0, factor.length);
-        return new RemlProfile(data, factor);
+        return Math.exp(2 * place[1]) * new RemlProfile(data, place[0]).variance(contrast);
     }
 }

@@ -4,7 +4,7 @@ package io.github.tapwright.statistics;
  * The degrees of freedom a study's design has by itself, whatever came out of it.
  *
  * <p>Constant within each group: groups − coefficients of that kind. Varying within them: observations − groups − coefficients of that
- * kind. Where slopes differ: groups − 1 at most. Source: [PinheiroBates2000], 2.4.2.
+ * kind. Source: [PinheiroBates2000], 2.4.2.
  */
 final class DesignFreedom {
 
@@ -19,8 +19,6 @@ final class DesignFreedom {
         double freedom = constantWithinGroups(data, coefficient)
                 ? data.groups() - between
                 : data.observations - data.groups() - within;
-        boolean slopesDiffer = data.slope.isPresent() && coefficient == data.slope.getAsInt() + 1;
-        freedom = slopesDiffer ? Math.min(freedom, data.groups() - 1) : freedom;
         if (freedom < 1) {
             throw new IllegalArgumentException(
                     "too few " + (constantWithinGroups(data, coefficient) ? "groups" : "repeats within groups")

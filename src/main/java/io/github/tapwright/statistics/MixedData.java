@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -13,30 +12,26 @@ import org.hipparchus.linear.RealVector;
 /** The study as matrices; predictors and values are taken relative to their means, against rounding. */
 final class MixedData {
 
-    /** What the fit needs of a group. */
-    record Products(RealMatrix zz, RealMatrix zx, RealVector zy, RealMatrix xx, RealVector xy, double yy) {}
+    /** What the fit needs of a group; z is its column of ones. */
+    record Products(double zz, RealVector zx, double zy, RealMatrix xx, RealVector xy, double yy) {}
 
     final List<Products> products = new ArrayList<>();
     final List<RealMatrix> fixed = new ArrayList<>();
     private final List<RealVector> values = new ArrayList<>();
-    final OptionalInt slope;
     final int observations;
     final int coefficients;
     private final double meanValue;
     private final double[] means;
 
-    MixedData(List<Observation> study, OptionalInt slope) {
+    MixedData(List<Observation> study) {
         if (study.isEmpty()) {
             throw new IllegalArgumentException("a study needs observations, there are none");
         }
-        this.slope = slope;
         observations = study.size();
         int predictors = study.get(0).predictors().size();
         coefficients = predictors + 1;
-        if (study.stream().anyMatch(o -> o.predictors().size() != predictors)
-                || (slope.isPresent() && (slope.getAsInt() < 0 || slope.getAsInt() >= predictors))) {
-            throw new IllegalArgumentException(
-                    "every observation needs the same predictors, the one with the slope among them");
+        if (study.stream().anyMatch(o -> o.predictors().size() != predictors)) {
+            throw new IllegalArgumentException("every observation needs the same predictors");
         }
         meanValue = Sums.mean(study.stream().mapToDouble(Observation::value).toArray());
         means = new double[predictors];
@@ -53,7 +48,7 @@ final class MixedData {
 
     private void add(List<Observation> group) {
         RealMatrix x = new Array2DRowRealMatrix(group.size(), coefficients);
-        RealMatrix z = new Array2DRowRealMatrix(group.size(), slope.isPresent() ? 2 : 1);
+        RealVector z = new ArrayRealVector(group.size(), 1);
         RealVector y = new ArrayRealVector(group.size());
         for (int i = 0; i < group.size(); i++) {
             List<Double> predictors = group.get(i).predictors();
@@ -61,18 +56,14 @@ final class MixedData {
             for (int j = 0; j < means.length; j++) {
                 x.setEntry(i, j + 1, predictors.get(j) - means[j]);
             }
-            z.setEntry(i, 0, 1);
-            if (slope.isPresent()) {
-                z.setEntry(i, 1, predictors.get(slope.getAsInt()));
-            }
             y.setEntry(i, group.get(i).value() - meanValue);
         }
         fixed.add(x);
         values.add(y);
         products.add(new Products(
-                z.transposeMultiply(z),
-                z.transposeMultiply(x),
-                z.preMultiply(y),
+                group.size(),
+                x.preMultiply(z),
+                z.dotProduct(y),
                 x.transposeMultiply(x),
                 x.preMultiply(y),
                 y.dotProduct(y)));
@@ -103,13 +94,5 @@ final class MixedData {
 
     double offset(int coefficient) {
         return coefficient == 0 ? meanValue : 0;
-    }
-
-    /** Typical size of the predictor whose slopes differ. */
-    double slopeScale() {
-        double squares = products.stream()
-                .mapToDouble(p -> p.zz().getEntry(p.zz().getRowDimension() - 1, p.zz().getColumnDimension() - 1))
-                .sum();
-        return squares > 0 ? Math.sqrt(squares / observations) : 1;
     }
 }

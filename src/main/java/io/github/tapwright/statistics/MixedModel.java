@@ -1,16 +1,15 @@
 package io.github.tapwright.statistics;
 
 import java.util.List;
-import java.util.OptionalInt;
 
 /**
  * A difference seen through values that belong together in groups: several sittings of each instrument, instruments of two kinds.
  *
- * <p>y = Xβ + b_group (+ slope_group·x) + e, b and e normal. The variances come from restricted maximum likelihood ([Harville1977],
+ * <p>y = Xβ + b_group + e, b and e normal. The variances come from restricted maximum likelihood ([Harville1977],
  * profiled as in [Bates2015]); β from generalised least squares with them. Degrees of freedom: Satterthwaite's ([Giesbrecht1985],
  * [Kuznetsova2017]), but never more than the design has by itself ([PinheiroBates2000] 2.4.2): a predictor that is constant within
  * each group has groups − predictors of that kind − 1, one that varies within them has observations − groups − predictors of that
- * kind, one whose slopes differ has groups − 1. In a balanced study these are those of the analysis of variance; where the variance
+ * kind. In a balanced study these are those of the analysis of variance; where the variance
  * between groups comes out as zero they keep the interval from growing too narrow.
  *
  * <p>To treat twenty sittings of four instruments as twenty independent values would make two constructions seem to differ that
@@ -27,21 +26,7 @@ public final class MixedModel {
      * @return the fit
      */
     public static MixedFit randomIntercept(List<Observation> observations) {
-        return fit(new MixedData(observations, OptionalInt.empty()));
-    }
-
-    /**
-     * Groups differ in level and in how they follow one predictor.
-     *
-     * @param observations with the same number of predictors each
-     * @param predictor which, counted from 0
-     * @return the fit
-     */
-    public static MixedFit randomSlope(List<Observation> observations, int predictor) {
-        return fit(new MixedData(observations, OptionalInt.of(predictor)));
-    }
-
-    private static MixedFit fit(MixedData data) {
+        MixedData data = new MixedData(observations);
         if (data.groups() < 2 || !data.scattersWithinGroups()) {
             throw new IllegalArgumentException(
                     "at least two groups are needed, and one of them with values that differ: measure again after setting up anew");
@@ -49,7 +34,6 @@ public final class MixedModel {
         for (int i = 0; i < data.coefficients; i++) {
             DesignFreedom.of(data, i);
         }
-        double[] factor = RemlSearch.of(data);
-        return MixedReport.of(data, factor);
+        return MixedReport.of(data, RemlSearch.of(data));
     }
 }

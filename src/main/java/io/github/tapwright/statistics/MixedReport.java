@@ -1,9 +1,7 @@
 package io.github.tapwright.statistics;
 
-import io.github.tapwright.statistics.MixedFit.RandomSlope;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.hipparchus.linear.RealVector;
 
 /** Turns the optimum into what the maker asked for. */
@@ -16,7 +14,7 @@ final class MixedReport {
 
     private MixedReport() {}
 
-    static MixedFit of(MixedData data, double[] factor) {
+    static MixedFit of(MixedData data, double factor) {
         RemlProfile profile = new RemlProfile(data, factor);
         if (profile.squares <= EXACT * data.squares()) {
             throw new IllegalArgumentException(RemlSearch.NOTHING_LEFT);
@@ -25,15 +23,14 @@ final class MixedReport {
         return new MixedFit(
                 fixedEffects(data, factor, profile, sigma),
                 sigma,
-                sigma * Math.abs(factor[0]),
-                slope(data, factor, sigma),
+                sigma * Math.abs(factor),
                 profile.criterion(),
-                onBoundary(data, factor),
+                Math.abs(factor) <= NONE,
                 data.groups(),
                 data.observations);
     }
 
-    private static List<Estimate> fixedEffects(MixedData data, double[] factor, RemlProfile profile, double sigma) {
+    private static List<Estimate> fixedEffects(MixedData data, double factor, RemlProfile profile, double sigma) {
         DegreesOfFreedom freedom = new DegreesOfFreedom(data, factor, Math.log(sigma));
         List<Estimate> effects = new ArrayList<>();
         for (int i = 0; i < data.coefficients; i++) {
@@ -44,21 +41,5 @@ final class MixedReport {
                     freedom.of(i)));
         }
         return effects;
-    }
-
-    private static Optional<RandomSlope> slope(MixedData data, double[] factor, double sigma) {
-        if (data.slope.isEmpty()) {
-            return Optional.empty();
-        }
-        double relative = Math.hypot(factor[1], factor[2]);
-        boolean both = Math.abs(factor[0]) > NONE && relative * data.slopeScale() > NONE;
-        return Optional.of(new RandomSlope(
-                sigma * relative,
-                both ? Optional.of(Math.signum(factor[0]) * factor[1] / relative) : Optional.empty()));
-    }
-
-    private static boolean onBoundary(MixedData data, double[] factor) {
-        return Math.abs(factor[0]) <= NONE
-                || (data.slope.isPresent() && Math.abs(factor[2]) * data.slopeScale() <= NONE);
     }
 }

@@ -8,7 +8,7 @@ import org.hipparchus.linear.RealVector;
 /**
  * Fit and restricted likelihood for given relative variances of the groups.
  *
- * <p>The covariance of a group is σ²W, W = I + ZΛΛᵀZᵀ, Λ lower triangular; {@link WeightedSums} does without its inverse.
+ * <p>The covariance of a group is σ²W, W = I + Λ²zzᵀ, z a column of ones; {@link WeightedSums} does without its inverse.
  * Source: [Bates2015], 3.
  */
 final class RemlProfile {
@@ -31,9 +31,9 @@ final class RemlProfile {
      * Fits.
      *
      * @param data the study
-     * @param factor Λ: its one entry, or its entries (1,1), (2,1), (2,2)
+     * @param factor Λ, the standard deviation between groups relative to σ
      */
-    RemlProfile(MixedData data, double... factor) {
+    RemlProfile(MixedData data, double factor) {
         WeightedSums sums = WeightedSums.of(data, factor);
         covariance = inverse(sums.information());
         coefficients = covariance.operate(sums.right());

@@ -1,25 +1,17 @@
 package io.github.tapwright.statistics;
 
-import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
-import org.hipparchus.linear.RealVector;
-import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.SimpleValueChecker;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 import org.hipparchus.optim.univariate.BrentOptimizer;
 import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
- * Finds the relative variances with the largest restricted likelihood.
+ * Finds the relative standard deviation of the groups with the largest restricted likelihood.
  *
- * <p>The criterion is even in the diagonal of Λ, so the search needs no bounds: a variance of zero is a place like any other. One
- * variance: a coarse look along the whole half-line, then Brent's method, then the zero of the derivative. Variance, slope and covariance: the simplex of Nelder
- * and Mead, begun anew until it stays. Sources: [Brent1973], [NelderMead1965].
+ * <p>The criterion is even in Λ, so the search needs no bounds: a variance of zero is a place like any other. A coarse look along the
+ * whole half-line, then Brent's method, then the zero of the derivative. Source: [Brent1973].
  */
 final class RemlSearch {
 
@@ -29,23 +21,15 @@ final class RemlSearch {
     private static final double LARGEST = 1e5;
     private static final double SMALLEST = 1e-3;
     private static final int EVALUATIONS = 20_000;
-    private static final int RESTARTS = 20;
     /** How far about the lowest place found the level one is sought. */
     private static final double POLISH = 1e-5;
-
-    private static final double STILL = 1e-10;
-    private static final double SETTLED = 1e-8;
 
     static final String NOTHING_LEFT =
             "the values within groups follow the predictors to the last digit: there is no scatter to judge by";
 
     private RemlSearch() {}
 
-    static double[] of(MixedData data) {
-        return data.slope.isPresent() ? slopes(data) : new double[] {levels(data)};
-    }
-
-    private static double levels(MixedData data) {
+    static double of(MixedData data) {
         double best = 0;
         double lowest = new RemlProfile(data, 0).criterion();
         double ratio = Math.pow(LARGEST / SMALLEST, 1.0 / PLACES);
@@ -87,35 +71,10 @@ final class RemlSearch {
         RemlProfile profile = new RemlProfile(data, place);
         double sum = 0;
         for (MixedData.Products own : data.products) {
-            double zz = own.zz().getEntry(0, 0);
-            double m = 1 + place * place * zz;
-            RealVector zx = own.zx().getRowVector(0);
-            double left = own.zy().getEntry(0) - zx.dotProduct(profile.coefficients);
-            sum += zz / m - (profile.variance(zx) + left * left / profile.residualVariance()) / (m * m);
+            double m = 1 + place * place * own.zz();
+            double left = own.zy() - own.zx().dotProduct(profile.coefficients);
+            sum += own.zz() / m - (profile.variance(own.zx()) + left * left / profile.residualVariance()) / (m * m);
         }
         return sum;
-    }
-
-    private static double[] slopes(MixedData data) {
-        double scale = data.slopeScale();
-        MultivariateFunction criterion = t -> new RemlProfile(data, t[0], t[1] / scale, t[2] / scale).criterion();
-        double[] at = {1, 0, 1};
-        double lowest = criterion.value(at);
-        for (int restart = 0; restart < RESTARTS; restart++) {
-            double before = lowest;
-            var found = new SimplexOptimizer(new SimpleValueChecker(-1, STILL))
-                    .optimize(
-                            new MaxEval(EVALUATIONS),
-                            GoalType.MINIMIZE,
-                            new ObjectiveFunction(criterion),
-                            new InitialGuess(at),
-                            new NelderMeadSimplex(3, 0.5));
-            at = found.getPoint();
-            lowest = found.getValue();
-            if (restart > 0 && before - lowest < SETTLED) {
-                break;
-            }
-        }
-        return new double[] {at[0], at[1] / scale, at[2] / scale};
     }
 }

@@ -23,7 +23,6 @@ class MixedModelTest {
         assertThat(fit.onBoundary()).isTrue();
         assertThat(fit.fixedEffects().get(0).value()).isCloseTo(5, within(1e-12));
         assertThat(fit.fixedEffects().get(0).degreesOfFreedom()).isEqualTo(2);
-        assertThat(fit.slope()).isEmpty();
     }
 
     @Test
@@ -46,23 +45,6 @@ class MixedModelTest {
     }
 
     @Test
-    void slopesThatDoNotDifferHaveNoCorrelation() {
-        List<Observation> study = new ArrayList<>();
-        double[] noise = {1, -1, -1, 1, -1, 1, 1, -1, 1, -1, -1, 1};
-        for (int i = 0; i < 12; i++) {
-            double x = i % 4;
-            study.add(of("No " + i / 4, x + noise[i], x));
-        }
-
-        MixedFit fit = MixedModel.randomSlope(study, 0);
-
-        assertThat(fit.onBoundary()).isTrue();
-        assertThat(fit.slope().orElseThrow().standardDeviation()).isLessThan(0.01);
-        assertThat(fit.slope().orElseThrow().correlation()).isEmpty();
-        assertThat(fit.fixedEffects().get(1).degreesOfFreedom()).isEqualTo(2);
-    }
-
-    @Test
     void refusesStudiesThatCannotTell() {
         assertThatThrownBy(() -> MixedModel.randomIntercept(List.of())).hasMessageContaining("none");
         assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1), of("a", 2))))
@@ -71,10 +53,6 @@ class MixedModelTest {
                 .hasMessageContaining("values that differ");
         assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1, 2.0), of("b", 2))))
                 .hasMessageContaining("same predictors");
-        assertThatThrownBy(() -> MixedModel.randomSlope(List.of(of("a", 1, 2.0), of("b", 2, 1.0)), 1))
-                .hasMessageContaining("slope among them");
-        assertThatThrownBy(() -> MixedModel.randomSlope(List.of(of("a", 1, 2.0), of("b", 2, 1.0)), -1))
-                .hasMessageContaining("slope among them");
         assertThatThrownBy(() -> of("a", Double.NaN)).hasMessageContaining("finite");
         assertThatThrownBy(() -> of("a", 1, Double.POSITIVE_INFINITY)).hasMessageContaining("finite");
     }
@@ -88,7 +66,6 @@ class MixedModelTest {
 
         assertThatThrownBy(() -> MixedModel.randomIntercept(exact)).hasMessageContaining("no scatter");
         assertThatThrownBy(() -> MixedModel.randomIntercept(alike)).hasMessageContaining("no scatter");
-        assertThatThrownBy(() -> MixedModel.randomSlope(exact, 0)).hasMessageContaining("no scatter");
     }
 
     @Test
