@@ -16,18 +16,15 @@ def show(quantity, case, value):
     print(f"{quantity},{case},{value:.10g},{SOURCE}")
 
 
-def power(n, d, groups):
-    df = groups * (n - 1)
-    ncp = d * np.sqrt(n / groups)
+def power(n, d):
+    df = 2 * (n - 1)
+    ncp = d * np.sqrt(n / 2)
     critical = t.ppf(0.975, df)
     return nct.sf(critical, df, ncp) + nct.cdf(-critical, df, ncp)
 
 
 for d in (0.2, 0.5, 0.8, 1.0, 1.5, 2.0, 3.0):
-    for groups, name in ((2, "per_group"), (1, "pairs")):
-        n = next(n for n in range(2, 2000) if power(n, d, groups) >= 0.8)
-        show(name, d, n)
-        show(name + "_power", d, power(n, d, groups))
+    show("per_group", d, next(n for n in range(2, 2000) if power(n, d) >= 0.8))
 
 for df, ncp, x in ((4, 1, 2), (8, 2.5, 3), (3, -1, 0.5), (20, 4, 2.1), (8, 0, 1.86), (98, 3, 3.5), (2, 6, 9)):
     show("noncentral_t", f"{df} {ncp} {x}", nct.cdf(x, df, ncp))

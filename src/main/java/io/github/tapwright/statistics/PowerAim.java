@@ -7,8 +7,7 @@ import java.util.function.IntPredicate;
  * How many instruments it takes to see a difference.
  *
  * <p>The chance that |T| exceeds the two-sided critical value of Student's t when the true difference is d and the scatter s:
- * T follows the noncentral t distribution with δ = d/(s√(2/n)) and 2(n−1) degrees of freedom for two groups of n,
- * δ = d√n/s and n−1 for n pairs. Source: [Cohen1988]. s is taken as known; from a few instruments it is a rough guess, and the
+ * T follows the noncentral t distribution with δ = d/(s√(2/n)) and 2(n−1) degrees of freedom for two groups of n. Source: [Cohen1988]. s is taken as known; from a few instruments it is a rough guess, and the
  * number asked for is then rough too.
  *
  * @param power the chance of seeing it, between significance and 1
