@@ -33,26 +33,6 @@ public record CurveSheet(Raster raster, CurveWindow window, double left, double 
     }
 
     /**
-     * Where a frequency is drawn.
-     *
-     * @param frequencyHz greater than 0
-     * @return in the units the size was given in
-     */
-    public double xOf(double frequencyHz) {
-        return left + width * window.shareOf(frequencyHz);
-    }
-
-    /**
-     * Where a level is drawn.
-     *
-     * @param levelDb a level
-     * @return in the units the size was given in, from the top
-     */
-    public double yOf(double levelDb) {
-        return top + height * (window.highDb() - levelDb) / (window.highDb() - window.lowDb());
-    }
-
-    /**
      * Whether a place lies inside the axes.
      *
      * @param x in the units the size was given in

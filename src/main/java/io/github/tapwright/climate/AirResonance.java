@@ -33,25 +33,6 @@ public record AirResonance(double airShare, double airShareUncertainty) {
     }
 
     /**
-     * The lower resonance of top and air together.
-     *
-     * @param lowerHz f₋, the main air resonance
-     * @param upperHz f₊, the main top resonance, above the lower
-     * @param helmholtzHz f_h of the box with rigid walls
-     * @param airSpringHz f_a, the air's spring acting on the top's mass
-     * @param airShareUncertainty how well s is then known; the model leaves out the back
-     * @return how it follows the air; empty where these four do not fit the model
-     */
-    public static Optional<AirResonance> coupled(
-            double lowerHz, double upperHz, double helmholtzHz, double airSpringHz, double airShareUncertainty) {
-        double share = (upperHz * upperHz - helmholtzHz * helmholtzHz - airSpringHz * airSpringHz)
-                / (upperHz * upperHz - lowerHz * lowerHz);
-        return upperHz > lowerHz && share >= 0 && share <= 1
-                ? Optional.of(new AirResonance(share, airShareUncertainty))
-                : Optional.empty();
-    }
-
-    /**
      * The frequency as it would have been in another climate.
      *
      * @param measured the resonance

@@ -32,9 +32,4 @@ final class TimeWeightedMaximum {
     double meanSquare() {
         return largest;
     }
-
-    /** The time-weighted mean square now, after the last sample taken. */
-    double latestMeanSquare() {
-        return smoothed;
-    }
 }

@@ -7,9 +7,8 @@ package io.github.tapwright.signal;
  * with x from 0 to 1 over the stretch; the triangle is w(x) = 1 − |2x − 1|. The largest value is 1, but for the
  * flat top, whose mean is 1. Source: [Harris1978]; the flat top is HFT95 of [Heinzel2002].
  *
- * <p>There are two ways to sample a window of length N. {@link #periodic} takes x = n/N, as if the N-th sample
- * were the first of the next period (Harris: "DFT-even"); a spectrum wants this one, and all figures of merit
- * are meant for it. {@link #symmetric} takes x = n/(N−1), so that both ends are alike, as a filter's taps must be.
+ * <p>A window of length N is sampled at x = n/N, as if the N-th sample were the first of the next period (Harris:
+ * "DFT-even"), as a spectrum wants it; all figures of merit are meant for that.
  */
 public enum Window {
     /** No fading at all: the narrowest line, and the worst neighbour. */
@@ -61,17 +60,14 @@ public enum Window {
      * @return shape [N]
      */
     public double[] periodic(int length) {
-        return sampled(length, length);
-    }
-
-    /**
-     * The window for a filter, x = n/(N−1).
-     *
-     * @param length N, at least 2
-     * @return shape [N], the same read backwards
-     */
-    public double[] symmetric(int length) {
-        return sampled(length, length - 1);
+        if (length < 2) {
+            throw new IllegalArgumentException("a window needs two samples at least, had " + length);
+        }
+        double[] samples = new double[length];
+        for (int n = 0; n < length; n++) {
+            samples[n] = at((double) n / length);
+        }
+        return samples;
     }
 
     /**
@@ -82,16 +78,5 @@ public enum Window {
      */
     public WindowFigures figures(int length) {
         return WindowFigures.of(periodic(length));
-    }
-
-    private double[] sampled(int length, int period) {
-        if (length < 2) {
-            throw new IllegalArgumentException("a window needs two samples at least, had " + length);
-        }
-        double[] samples = new double[length];
-        for (int n = 0; n < length; n++) {
-            samples[n] = at((double) n / period);
-        }
-        return samples;
     }
 }

@@ -109,16 +109,11 @@ final class LeastSquares {
         double about = Sums.squaresAboutMean(y);
         double variance = squares / freedom;
         List<Estimate> coefficients = new ArrayList<>();
-        List<List<Double>> covariance = new ArrayList<>();
         for (int i = 0; i < b.length; i++) {
-            List<Double> row = new ArrayList<>();
-            for (int j = 0; j < b.length; j++) {
-                row.add(variance * inverse.getEntry(i, j) / (scale[i] * scale[j]));
-            }
-            covariance.add(row);
-            coefficients.add(new Estimate(b[i], Math.sqrt(row.get(i)), freedom));
+            double ofCoefficient = variance * inverse.getEntry(i, i) / (scale[i] * scale[i]);
+            coefficients.add(new Estimate(b[i], Math.sqrt(ofCoefficient), freedom));
         }
         double explained = about > 0 ? 1 - squares / about : 1;
-        return new LinearFit(coefficients, covariance, Math.sqrt(variance), explained, freedom);
+        return new LinearFit(coefficients, Math.sqrt(variance), explained, freedom);
     }
 }

@@ -10,22 +10,19 @@ import java.util.List;
  * alike. Sources: [SeberLee2003], [Golub1965].
  *
  * @param coefficients b₀ (y where every x is zero), b₁, …; each with n − p degrees of freedom
- * @param covariance of the coefficients, p rows of p
  * @param residualStandardDeviation s, in the unit of y
  * @param rSquared the share of y's squares about its mean that the fit explains
  * @param degreesOfFreedom n − p
  */
 public record LinearFit(
         List<Estimate> coefficients,
-        List<List<Double>> covariance,
         double residualStandardDeviation,
         double rSquared,
         int degreesOfFreedom) {
 
-    /** Keeps copies. */
+    /** Keeps a copy. */
     public LinearFit {
         coefficients = List.copyOf(coefficients);
-        covariance = covariance.stream().map(List::copyOf).toList();
     }
 
     /**
@@ -68,31 +65,5 @@ public record LinearFit(
      */
     public static LinearFit of(double[] y, double[]... columns) {
         return LeastSquares.fit(y, columns);
-    }
-
-    /**
-     * What the fit says at some place.
-     *
-     * @param x one value for each column of the fit
-     * @return the value of the fit (the mean of y there, not a single y)
-     */
-    public Estimate at(double... x) {
-        if (x.length != coefficients.size() - 1) {
-            throw new IllegalArgumentException(
-                    "the fit has " + (coefficients.size() - 1) + " columns, got " + x.length + " values");
-        }
-        double value = 0;
-        double variance = 0;
-        for (int i = 0; i <= x.length; i++) {
-            value += row(x, i) * coefficients.get(i).value();
-            for (int j = 0; j <= x.length; j++) {
-                variance += row(x, i) * row(x, j) * covariance.get(i).get(j);
-            }
-        }
-        return new Estimate(value, Math.sqrt(Math.max(0, variance)), degreesOfFreedom);
-    }
-
-    private static double row(double[] x, int i) {
-        return i == 0 ? 1 : x[i - 1];
     }
 }

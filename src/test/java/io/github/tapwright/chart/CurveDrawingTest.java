@@ -53,9 +53,9 @@ class CurveDrawingTest {
     void placesAndFiguresAgree() {
         CurveDrawing drawing = new CurveDrawing(List.of(new Trace("a", needle(2000), List.of())), 440);
         CurveSheet sheet = drawing.draw(drawing.everything(), 800, 400, 1, Light.DAY);
-        assertThat(sheet.frequencyHzAt(sheet.xOf(196))).isCloseTo(196, within(1e-9));
-        assertThat(sheet.levelDbAt(sheet.yOf(-17))).isCloseTo(-17, within(1e-9));
-        assertThat(sheet.holds(sheet.xOf(196), sheet.yOf(-17))).isTrue();
+        assertThat(sheet.frequencyHzAt(x(sheet, 196))).isCloseTo(196, within(1e-9));
+        assertThat(sheet.levelDbAt(y(sheet, -17))).isCloseTo(-17, within(1e-9));
+        assertThat(sheet.holds(x(sheet, 196), y(sheet, -17))).isTrue();
         assertThat(sheet.holds(1, 1)).isFalse();
     }
 
@@ -64,12 +64,22 @@ class CurveDrawingTest {
         Trace trace = new Trace("a", needle(2000), List.of());
         CurveDrawing drawing = new CurveDrawing(List.of(trace), 440);
         CurveSheet sheet = drawing.draw(drawing.everything(), 800, 400, 1, Light.DAY);
-        int x = (int) Math.round(sheet.xOf(hz(6000)));
-        int y = (int) Math.round(sheet.yOf(-40));
+        int x = (int) Math.round(x(sheet, hz(6000)));
+        int y = (int) Math.round(y(sheet, -40));
         assertThat(leastGreen(sheet.raster(), x, y, 2)).as("a line").isLessThan(0xA0);
-        assertThat(leastGreen(sheet.raster(), x, (int) Math.round(sheet.yOf(-20)), 1))
+        assertThat(leastGreen(sheet.raster(), x, (int) Math.round(y(sheet, -20)), 1))
                 .as("paper, or a line of the grid")
                 .isGreaterThan(0xD0);
+    }
+
+    private static double x(CurveSheet sheet, double hz) {
+        CurveWindow window = sheet.window();
+        return sheet.left() + sheet.width() * Math.log(hz / window.lowHz()) / Math.log(window.highHz() / window.lowHz());
+    }
+
+    private static double y(CurveSheet sheet, double db) {
+        CurveWindow window = sheet.window();
+        return sheet.top() + sheet.height() * (window.highDb() - db) / (window.highDb() - window.lowDb());
     }
 
     /** The least green of a column around a place: little in the first curve's blue, much in paper and grid. */

@@ -53,20 +53,6 @@ class LinearFitReferenceTest {
     }
 
     @Test
-    void theLineAtTheMeanIsTheMean() {
-        double[] x = {1, 2, 3, 4};
-        double[] y = {2, 4.1, 5.9, 8};
-        LinearFit fit = LinearFit.line(x, y);
-
-        Estimate middle = fit.at(2.5);
-
-        assertThat(middle.value()).isCloseTo(5, within(1e-12));
-        assertThat(middle.standardUncertainty()).isCloseTo(fit.residualStandardDeviation() / 2, within(1e-12));
-        assertThat(middle.degreesOfFreedom()).isEqualTo(2);
-        assertThat(fit.degreesOfFreedom()).isEqualTo(2);
-    }
-
-    @Test
     void aLevelLineExplainsAllThereIs() {
         assertThat(LinearFit.line(new double[] {1, 2, 3}, new double[] {5, 5, 5})
                         .rSquared())
@@ -81,7 +67,5 @@ class LinearFitReferenceTest {
         assertThatThrownBy(() -> LinearFit.line(new double[] {1, 2}, three)).hasMessageContaining("each column");
         assertThatThrownBy(() -> LinearFit.line(new double[] {4, 4, 4}, three)).hasMessageContaining("told apart");
         assertThatThrownBy(() -> LinearFit.line(new double[] {0, 0, 0}, three)).hasMessageContaining("told apart");
-        assertThatThrownBy(() -> LinearFit.line(three, new double[] {1, 2, 4}).at(1, 2))
-                .hasMessageContaining("1 columns");
     }
 }
