@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.body.FittedBody;
 import io.github.tapwright.comparison.body.ScaleNote;
 import io.github.tapwright.mode.body.Answer;
@@ -42,9 +43,8 @@ final class BodyModelText {
         terminal.say("  with a mass: %s", body.loaded().map(this::label).orElse("none found"));
         body.remarks().forEach(r -> terminal.say("  - %s", r));
         terminal.say(
-                "  Setting up again moves frequencies by %s %%, %s; that is part of every uncertainty.",
-                Figures.plain(Math.round(1e5 * body.spread().frequencyShare()) / 1e3),
-                body.spread().basis().words());
+                "  Setting up again moves frequencies by %s, %s; that is part of every uncertainty.",
+                body.spread().words(Quantity.FREQUENCY), body.spread().basis().words());
     }
 
     private String label(Sitting s) {

@@ -7,6 +7,7 @@ import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
@@ -101,10 +102,10 @@ final class ComparisonText {
 
     private void printSpread(SetUpSpread spread) {
         terminal.say(
-                "Setting up again moves figures by %s %% of frequency, %s %% of Q and %s dB: %s.",
-                Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3),
-                Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2),
-                Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2),
+                "Setting up again moves figures by %s of frequency, %s of Q and %s: %s.",
+                spread.words(Quantity.FREQUENCY),
+                spread.words(Quantity.Q),
+                spread.words(Quantity.LEVEL),
                 spread.basis().words());
     }
 

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  *
  * <p>More than five points of humidity apart is worth a warning even where it is corrected for (common practice, no source).
  */
-final class AirConditions {
+public final class AirConditions {
 
     private static final double FAR_APART_PERCENT = 5;
     private static final double FAR_APART_KELVIN = 5;
@@ -109,9 +109,20 @@ final class AirConditions {
         return "the shop keeps " + figure(window.lowestPercent()) + " to " + figure(window.highestPercent()) + " %";
     }
 
-    /** More than five points apart, where both are known. */
+    /**
+     * Whether two humidities are more than five points apart.
+     *
+     * @param percent relative humidity of one sitting
+     * @param otherPercent of another
+     * @return true if they are
+     */
+    public static boolean areFarApart(double percent, double otherPercent) {
+        return Math.abs(percent - otherPercent) > FAR_APART_PERCENT;
+    }
+
+    /** Where both are known. */
     static boolean areFarApart(Pair<Double> humidity) {
-        return apart(humidity) > FAR_APART_PERCENT;
+        return areFarApart(humidity.first().orElseThrow(), humidity.second().orElseThrow());
     }
 
     /** Wood follows the air within hours to days; the furthest way it may have had to go is to the shop's window or to the other sitting. */

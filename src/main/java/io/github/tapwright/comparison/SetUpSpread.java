@@ -2,6 +2,7 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 
 /**
  * How far the same instrument's figures scatter from one setting up to the next, as standard deviations.
@@ -104,5 +105,19 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
             case LEVEL -> levelDb;
         };
         return new Estimate(0, Math.abs(u), degreesOfFreedom);
+    }
+
+    /**
+     * How far figures of a kind scatter, as people read it.
+     *
+     * @param quantity what the figures are
+     * @return such as "0.3 %" or "1 dB": frequencies to a thousandth of a percent, the others to a hundredth
+     */
+    public String words(Quantity quantity) {
+        return switch (quantity) {
+            case FREQUENCY -> Figures.plain(Math.round(1e5 * frequencyShare) / 1e3) + " %";
+            case Q, DECAY_TIME -> Figures.plain(Math.round(1e4 * qShare) / 1e2) + " %";
+            case LEVEL -> Figures.plain(Math.round(1e2 * levelDb) / 1e2) + " dB";
+        };
     }
 }

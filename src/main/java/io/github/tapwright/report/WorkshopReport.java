@@ -120,16 +120,9 @@ final class WorkshopReport {
                 "What the ± mean",
                 Words.paragraph(
                         "In the tables above ± is one standard uncertainty of this set of recordings alone (GUM). Setting up"
-                                + " again adds to it: " + share(matter, Quantity.FREQUENCY) + " of frequency, "
-                                + share(matter, Quantity.Q) + " of Q and decay time, "
-                                + Figures.text(matter.spread().levelDb(), 2) + " dB of level as standard deviations, "
+                                + " again adds to it: " + matter.spread().words(Quantity.FREQUENCY) + " of frequency, "
+                                + matter.spread().words(Quantity.Q) + " of Q and decay time, "
+                                + matter.spread().words(Quantity.LEVEL) + " of level as standard deviations, "
                                 + matter.spread().basis().words() + "."));
-    }
-
-    private static String share(Matter matter, Quantity quantity) {
-        double share = quantity == Quantity.FREQUENCY
-                ? matter.spread().frequencyShare()
-                : matter.spread().qShare();
-        return Figures.plain(Math.round(1e4 * share) / 1e2) + " %";
     }
 }

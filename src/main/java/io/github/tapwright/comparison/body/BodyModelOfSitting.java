@@ -1,5 +1,6 @@
 package io.github.tapwright.comparison.body;
 
+import io.github.tapwright.comparison.AirConditions;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.instrument.RefusedEntryException;
@@ -21,8 +22,6 @@ public final class BodyModelOfSitting {
 
     /** What a balance of the better kind is good for; common practice, no source. */
     private static final double BALANCE_U_KILOGRAMS = 0.00005;
-
-    private static final double FAR_APART_PERCENT = 5;
 
     private final SittingStore sittings;
     private final InstrumentStore instruments;
@@ -113,19 +112,19 @@ public final class BodyModelOfSitting {
             remarks.add("nobody wrote down whether the hole of sitting "
                     + all.get(0).id() + " was open; it is taken as open");
         }
-        if (humiditySpan(all) > FAR_APART_PERCENT) {
+        if (airsLieFarApart(all)) {
             remarks.add(
                     "the sittings lie more than 5 points of humidity apart, which moves the wood; measure them on one day");
         }
         return remarks;
     }
 
-    private static double humiditySpan(List<Sitting> all) {
+    private static boolean airsLieFarApart(List<Sitting> all) {
         double[] percent = all.stream()
                 .flatMap(s -> s.conditions().air().relativeHumidityPercent().stream())
                 .mapToDouble(h -> h)
                 .sorted()
                 .toArray();
-        return percent.length < 2 ? 0 : percent[percent.length - 1] - percent[0];
+        return percent.length > 1 && AirConditions.areFarApart(percent[0], percent[percent.length - 1]);
     }
 }

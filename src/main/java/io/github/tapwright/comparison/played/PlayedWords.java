@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison.played;
 
 import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
@@ -86,9 +87,8 @@ public final class PlayedWords {
      * @return words that follow "setting up and playing again included: that moves"
      */
     public static String again(SetUpSpread spread) {
-        return "decay times by " + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % and levels by "
-                + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB ("
-                + spread.basis().words() + ")";
+        return "decay times by " + spread.words(Quantity.DECAY_TIME) + " and levels by " + spread.words(Quantity.LEVEL)
+                + " (" + spread.basis().words() + ")";
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.AirConditions;
 import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
@@ -20,8 +21,6 @@ import java.util.stream.Collectors;
 /** What speaks against a history: wood that had not settled, air nobody read, a bench that changed. */
 final class Doubts {
 
-    /** Points of relative humidity between two sittings; common practice, no source. */
-    private static final double JUMP_PERCENT = 5;
     /** Common practice, no source: new nylon strings creep for one to three days. */
     private static final int DAYS_TO_SETTLE = 3;
 
@@ -67,7 +66,7 @@ final class Doubts {
             SittingOutline after = stretch.get(i);
             Optional<Double> then = before.conditions().air().relativeHumidityPercent();
             Optional<Double> now = after.conditions().air().relativeHumidityPercent();
-            if (then.isPresent() && now.isPresent() && Math.abs(now.get() - then.get()) > JUMP_PERCENT) {
+            if (then.isPresent() && now.isPresent() && AirConditions.areFarApart(then.get(), now.get())) {
                 doubts.add("humidity went from " + Figures.plain(then.get()) + " to " + Figures.plain(now.get())
                         + " % between sittings " + before.id() + " and " + after.id()
                         + ": wood follows for days, and the correction is itself an estimate");

@@ -10,7 +10,6 @@ import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.mode.ModeName;
-import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,13 +60,9 @@ public final class HistoryPictures {
                 "change against the first sitting"
                         + history.since().map(e -> " since " + e).orElse("")
                         + "; lines: in the common air; hollow marks: as measured",
-                "setting up alone moves figures by " + percent(spread.frequencyShare()) + " of frequency and "
-                        + percent(spread.qShare()) + " of Q (one standard deviation), "
+                "setting up alone moves figures by " + spread.words(Quantity.FREQUENCY) + " of frequency and "
+                        + spread.words(Quantity.Q) + " of Q (one standard deviation), "
                         + spread.basis().words());
-    }
-
-    private static String percent(double share) {
-        return Figures.plain(Math.round(1e4 * share) / 1e2) + " %";
     }
 
     private void add(Quantity quantity, String axis, List<Panel> panels) {
