@@ -52,7 +52,11 @@ public final class LevelAnalysis {
                 meters.stream().map(ChannelMeter::finish).toList(),
                 loudness,
                 stream.sampleRate().seconds(samples),
-                warnings(stream, settings, samples, meters.stream().mapToLong(ChannelMeter::clippedSamples).sum()),
+                warnings(
+                        stream,
+                        settings,
+                        samples,
+                        meters.stream().mapToLong(ChannelMeter::clippedSamples).sum()),
                 settings,
                 METHOD_VERSION);
     }

@@ -15,10 +15,7 @@ import java.util.List;
  * @param degreesOfFreedom n − p
  */
 public record LinearFit(
-        List<Estimate> coefficients,
-        double residualStandardDeviation,
-        double rSquared,
-        int degreesOfFreedom) {
+        List<Estimate> coefficients, double residualStandardDeviation, double rSquared, int degreesOfFreedom) {
 
     /** Keeps a copy. */
     public LinearFit {

@@ -74,7 +74,8 @@ class CurveDrawingTest {
 
     private static double x(CurveSheet sheet, double hz) {
         CurveWindow window = sheet.window();
-        return sheet.left() + sheet.width() * Math.log(hz / window.lowHz()) / Math.log(window.highHz() / window.lowHz());
+        return sheet.left()
+                + sheet.width() * Math.log(hz / window.lowHz()) / Math.log(window.highHz() / window.lowHz());
     }
 
     private static double y(CurveSheet sheet, double db) {

@@ -40,7 +40,9 @@ class ClimateCorrectionTest {
 
         assertThat(added.value()).isCloseTo(cool - warm, within(0.2 * added.standardUncertainty()));
         assertThat(added.standardUncertainty()).isLessThan(0.5 * Math.abs(added.value()));
-        System.out.printf("main air of guitar A, 27 to 20 °C: %.2f ± %.2f Hz, model %.2f Hz%n", added.value(), added.standardUncertainty(), cool - warm);
+        System.out.printf(
+                "main air of guitar A, 27 to 20 °C: %.2f ± %.2f Hz, model %.2f Hz%n",
+                added.value(), added.standardUncertainty(), cool - warm);
     }
 
     private static double lower(double top, double helmholtz, double spring) {

@@ -2,7 +2,6 @@ package io.github.tapwright.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.validation.DataFile;
 import io.github.tapwright.validation.Digits;

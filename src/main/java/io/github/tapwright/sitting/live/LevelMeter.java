@@ -31,9 +31,8 @@ final class LevelMeter {
 
     LevelMeter(LiveFormat format) {
         stepFrames = (int) (STEP_SECONDS * format.rateHz());
-        fullScale = Stream.generate(FullScaleRun::new)
-                .limit(format.channelCount())
-                .toList();
+        fullScale =
+                Stream.generate(FullScaleRun::new).limit(format.channelCount()).toList();
         squares = new double[format.channelCount()];
     }
 
