@@ -25,12 +25,19 @@ final class Durable {
         void into(Path file) throws IOException;
     }
 
-    /** Makes a file under a passing name and gives it its own once all of it is on disk; nothing is left if that fails. */
+    /**
+     * Makes a file under a passing name and gives it its own once all of it is on disk; nothing is left if that fails.
+     *
+     * @throws ArchiveException if another file got that name meanwhile, which is left as it is
+     */
     static void write(Path target, Filling filling) throws IOException {
         Path partial = target.resolveSibling(target.getFileName() + ".partial-" + UUID.randomUUID());
         try {
             filling.into(partial);
             sync(partial);
+            if (Files.exists(target)) {
+                throw new ArchiveException(target + " exists already; choose another name");
+            }
             rename(partial, target);
         } finally {
             Files.deleteIfExists(partial);

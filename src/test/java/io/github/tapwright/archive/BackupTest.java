@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,6 +55,26 @@ class BackupTest {
                     .withMessageContaining("exists already");
         }
         assertThat(backup).hasContent("precious");
+    }
+
+    @Test
+    void aFileThatAppearsWhileABackupIsWrittenStaysAsItIs() {
+        Path backup = folder.resolve("backup.zip");
+        try (Workshop workshop = Workshop.in(folder.resolve("archive"))) {
+            assertThatExceptionOfType(ArchiveException.class)
+                    .isThrownBy(() -> workshop.archive.backUp(backup, (step, done, of) -> write(backup, "precious")))
+                    .withMessageContaining("exists already");
+        }
+        assertThat(backup).hasContent("precious");
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("archive", "backup.zip");
+    }
+
+    private static void write(Path file, String text) {
+        try {
+            Files.writeString(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test
