@@ -27,13 +27,9 @@ import java.util.regex.Pattern;
 final class CaptureTables implements CaptureStore {
 
     private static final String WAITING = "waiting";
+    private static final String KEPT = "kept";
     /** As {@link #name} makes them, and older programs may have. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._ -]*\\.wav");
-
-    private static final String KEPT_AS =
-            "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
-                    + " AND s.taken_at = ? AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
-                    + " ORDER BY s.id LIMIT 1";
 
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
@@ -206,13 +202,11 @@ final class CaptureTables implements CaptureStore {
         LeftCapture left = required(id);
         try {
             String sha256 = Sha256.of(left.file()).hex();
-            return database.read(connection -> Query.one(
+            return database.read(connection -> SittingTables.ofOneRecording(
                     connection,
-                    KEPT_AS,
-                    row -> new SittingId(row.longInteger("id")),
                     sha256,
                     String.valueOf(left.file().getFileName()),
-                    UtcText.of(left.notes().startedAt())));
+                    left.notes().startedAt()));
         } catch (IOException e) {
             throw Trouble.with(left.file(), e);
         }
@@ -220,17 +214,25 @@ final class CaptureTables implements CaptureStore {
 
     @Override
     public void release(CaptureId id, Original kept) {
+        if (database.read(connection -> isKept(connection, id))) {
+            return;
+        }
         LeftCapture left = required(id);
         try {
             if (!Sha256.of(left.file()).hex().equals(kept.sha256())) {
                 throw new IllegalArgumentException("original " + kept.sha256() + " is not recording " + id);
             }
             new Originals(folder).locate(kept);
-            end(id, "kept");
+            end(id, KEPT);
             Files.delete(left.file());
         } catch (IOException e) {
             throw Trouble.with(left.file(), e);
         }
+    }
+
+    private static boolean isKept(Connection connection, CaptureId id) throws SQLException {
+        return Query.one(connection, "SELECT state FROM capture WHERE id = ?", row -> row.text("state"), id.number())
+                .equals(Optional.of(KEPT));
     }
 
     private void end(CaptureId id, String state) {

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,11 @@ final class SittingTables implements SittingStore {
             "SELECT id FROM sitting WHERE instrument_id = (SELECT id FROM instrument WHERE shop_number = ?)"
                     + " AND procedure = 'taps' AND added_mass_g IS NULL AND hole IS NOT 'covered'"
                     + " ORDER BY taken_at DESC, id DESC LIMIT 1";
+
+    private static final String OF_ONE_RECORDING =
+            "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
+                    + " AND s.taken_at = ? AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
+                    + " ORDER BY s.id LIMIT 1";
 
     private final Database database;
     private final Originals originals;
@@ -54,11 +60,44 @@ final class SittingTables implements SittingStore {
 
     @Override
     public SittingId add(NewSitting sitting) {
+        List<KeptRecording> recordings = place(sitting);
+        return database.write(connection -> new SittingWriter(connection).write(sitting, recordings));
+    }
+
+    @Override
+    public Once addOnce(NewSitting sitting) {
+        List<KeptRecording> recordings = place(sitting);
+        KeptRecording only = recordings.get(0);
+        return database.write(connection -> {
+            Optional<SittingId> before = ofOneRecording(
+                    connection,
+                    only.original().sha256(),
+                    only.fileName(),
+                    sitting.takenAt().instant());
+            return before.isPresent()
+                    ? new Once(before.get(), true)
+                    : new Once(new SittingWriter(connection).write(sitting, recordings), false);
+        });
+    }
+
+    /** The first sitting of this sound and no other, under this name, taken at this moment. */
+    static Optional<SittingId> ofOneRecording(Connection connection, String sha256, String fileName, Instant takenAt)
+            throws SQLException {
+        return Query.one(
+                connection,
+                OF_ONE_RECORDING,
+                row -> new SittingId(row.longInteger("id")),
+                sha256,
+                fileName,
+                UtcText.of(takenAt));
+    }
+
+    private List<KeptRecording> place(NewSitting sitting) {
         List<KeptRecording> recordings = new ArrayList<>();
         for (NewRecording recording : sitting.recordings()) {
             recordings.add(place(recording));
         }
-        return database.write(connection -> new SittingWriter(connection).write(sitting, recordings));
+        return recordings;
     }
 
     private KeptRecording place(NewRecording recording) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Adds a sitting: recordings and conditions in, results and all of it kept.
@@ -54,20 +55,48 @@ public final class AddSitting {
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Sitting add(SittingRequest request, Progress progress) {
+        return keep(request, progress, sitting -> found(sittings.add(sitting)));
+    }
+
+    /**
+     * The sitting that holds a recording.
+     *
+     * @param sitting as it is kept
+     * @param before whether it was there before; nothing was added or changed then
+     */
+    public record Once(Sitting sitting, boolean before) {}
+
+    /**
+     * Adds a sitting of one recording as {@link #add} does, unless it is there already, such as by another program a moment ago.
+     *
+     * @param request what to add, one file
+     * @param progress told about each step
+     * @return the sitting that holds the recording
+     */
+    public Once addOnce(SittingRequest request, Progress progress) {
+        return keep(request, progress, sitting -> {
+            SittingStore.Once kept = sittings.addOnce(sitting);
+            return new Once(found(kept.id()), kept.before());
+        });
+    }
+
+    private <T> T keep(SittingRequest request, Progress progress, Function<NewSitting, T> keeping) {
         if (instruments.find(request.instrument()).isEmpty()) {
             throw ShowInstrument.notOnTheShelf(request.instrument());
         }
         Instant now = clock.instant();
         List<StagedOriginal> staged = new ArrayList<>();
         try {
-            NewSitting sitting = prepare(request, now, staged, progress);
-            SittingId id = sittings.add(sitting);
-            return sittings.find(id)
-                    .orElseThrow(() -> new IllegalStateException("sitting " + id + " was kept and is gone"));
+            return keeping.apply(prepare(request, now, staged, progress));
         } finally {
             staged.forEach(sittings::discard);
             progress.end();
         }
+    }
+
+    private Sitting found(SittingId id) {
+        return sittings.find(id)
+                .orElseThrow(() -> new IllegalStateException("sitting " + id + " was kept and is gone"));
     }
 
     private NewSitting prepare(SittingRequest request, Instant now, List<StagedOriginal> staged, Progress progress) {

@@ -19,6 +19,24 @@ public interface SittingStore extends OriginalStore {
     SittingId add(NewSitting sitting);
 
     /**
+     * A sitting in the archive.
+     *
+     * @param id its number
+     * @param before whether it was there before
+     */
+    record Once(SittingId id, boolean before) {}
+
+    /**
+     * Keeps a sitting of one recording as {@link #add} does, unless the archive holds it already: a sitting of this sound and
+     * no other, under the same file name and taken at the same moment. Of two programs that try it at once, one adds.
+     *
+     * @param sitting of one recording
+     * @return the sitting that holds it
+     * @throws RefusedEntryException if its instrument is not on the shelf
+     */
+    Once addOnce(NewSitting sitting);
+
+    /**
      * Finds a sitting with all that is known about it.
      *
      * @param id its number

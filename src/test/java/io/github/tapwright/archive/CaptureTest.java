@@ -31,6 +31,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -206,6 +207,28 @@ class CaptureTest {
                 .isEqualTo(bytes);
         assertThat(first.takenAt().instant()).isEqualTo(Workshop.CLOCK.instant());
         assertThat(lossy.recordings().get(0).facts().notices()).anyMatch(n -> n.contains("480 samples"));
+        assertThat(captures.leftBehind()).isEmpty();
+        assertThat(file).doesNotExist();
+        assertThat(workshop.archive.verify(Progress.SILENT).clean()).isTrue();
+    }
+
+    /** The second program keeps the recording while the first, which has looked already, is about to. */
+    @Test
+    void twoProgramsThatKeepOneRecordingMakeOneSitting() {
+        Path file = write(60);
+        LeftCapture left = captures.leftBehind().get(0);
+        try (Workshop other = Workshop.in(folder.resolve("archive"))) {
+            List<KeptCapture> kept = new ArrayList<>();
+            kept.add(workshop.keepCapture().keep(left.id(), n -> n, (step, done, of) -> {
+                if (step.equals("keeping the sitting")) {
+                    kept.add(other.keepCapture().keep(left.id(), n -> n, Progress.SILENT));
+                }
+            }));
+
+            assertThat(kept).extracting(KeptCapture::before).containsExactly(false, true);
+            assertThat(kept.get(1).sitting()).isEqualTo(kept.get(0).sitting());
+        }
+        assertThat(workshop.archive.sittings().list(Optional.empty())).hasSize(1);
         assertThat(captures.leftBehind()).isEmpty();
         assertThat(file).doesNotExist();
         assertThat(workshop.archive.verify(Progress.SILENT).clean()).isTrue();

@@ -65,7 +65,7 @@ public interface CaptureStore {
     Optional<SittingId> keptAs(CaptureId id);
 
     /**
-     * Lets go of a recording that is kept as an original now.
+     * Lets go of a recording that is kept as an original now; nothing if another program has done so already.
      *
      * @param id which recording
      * @param kept the original; must hold the very bytes of the recording, undamaged

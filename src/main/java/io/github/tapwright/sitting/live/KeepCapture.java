@@ -5,7 +5,6 @@ import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ShowSitting;
-import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.SittingStore;
@@ -46,7 +45,8 @@ public final class KeepCapture {
 
     /**
      * Makes a sitting of a recording: its file becomes an original bit for bit, and is analysed as any other. Where
-     * that was done already and only the letting go of the recording is left, that alone is done.
+     * that was done already and only the letting go of the recording is left, that alone is done. Two programs that keep
+     * it at once make one sitting.
      *
      * @param id which recording
      * @param change what the maker has to add to or correct in its notes
@@ -63,12 +63,12 @@ public final class KeepCapture {
         Optional<SittingId> before = captures.keptAs(id);
         KeptCapture kept = before.isPresent()
                 ? new KeptCapture(showing.show(before.get()), true)
-                : new KeptCapture(add(left, change.apply(left.notes()), progress), false);
+                : add(left, change.apply(left.notes()), progress);
         captures.release(id, kept.sitting().recordings().get(0).original());
         return kept;
     }
 
-    private Sitting add(LeftCapture left, CaptureNotes notes, Progress progress) {
+    private KeptCapture add(LeftCapture left, CaptureNotes notes, Progress progress) {
         SittingRequest request = new SittingRequest(
                         notes.instrument(),
                         Optional.of(Moment.at(notes.startedAt())),
@@ -76,7 +76,8 @@ public final class KeepCapture {
                         List.of(left.file()),
                         notes.procedure())
                 .withRemarks(remarks(left));
-        return adding.add(request, progress);
+        AddSitting.Once kept = adding.addOnce(request, progress);
+        return new KeptCapture(kept.sitting(), kept.before());
     }
 
     private static List<String> remarks(LeftCapture left) {

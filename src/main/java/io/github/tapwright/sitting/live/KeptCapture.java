@@ -6,8 +6,8 @@ import io.github.tapwright.sitting.Sitting;
  * What became of a recording that was to be kept.
  *
  * @param sitting the sitting that holds it
- * @param before whether the sitting had been made before, by a program that was stopped on the way; nothing was added or
- *     changed then
+ * @param before whether the sitting had been made before, by a program that was stopped on the way or by another at the
+ *     same moment; nothing was added or changed then
  */
 public record KeptCapture(Sitting sitting, boolean before) {
 
