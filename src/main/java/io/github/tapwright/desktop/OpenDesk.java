@@ -139,7 +139,8 @@ public final class OpenDesk implements AutoCloseable {
                 addSitting(),
                 new RecordLive(archive.instruments(), new SoundCard(), captures, clock),
                 new KeepCapture(captures, archive.sittings(), addSitting()),
-                studyBench());
+                studyBench(),
+                clock);
     }
 
     NotesModel.UseCases lookAtNotes() {

@@ -2,8 +2,6 @@ package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.instrument.StringState;
-import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
@@ -27,11 +25,10 @@ import javafx.beans.property.StringProperty;
 public final class ConditionsForm {
 
     final ObjectProperty<Optional<Stage>> stage = new SimpleObjectProperty<>(Optional.empty());
-    final ObjectProperty<Optional<StringState>> strings = new SimpleObjectProperty<>(Optional.empty());
+    final StringsForm strings = new StringsForm();
     final StringProperty temperature = new SimpleStringProperty("");
     final StringProperty humidity = new SimpleStringProperty("");
     final StringProperty rested = new SimpleStringProperty("");
-    final StringProperty stringSet = new SimpleStringProperty("");
     final StringProperty support = new SimpleStringProperty("");
     final StringProperty tool = new SimpleStringProperty("");
     final StringProperty place = new SimpleStringProperty("");
@@ -42,7 +39,6 @@ public final class ConditionsForm {
     final StringProperty massPlace = new SimpleStringProperty("");
     final StringProperty operator = new SimpleStringProperty("");
     final StringProperty note = new SimpleStringProperty("");
-    private Strings remembered = Strings.UNKNOWN;
 
     /** An empty form. */
     public ConditionsForm() {}
@@ -53,10 +49,8 @@ public final class ConditionsForm {
      * @param last the conditions of the last sitting
      */
     public void remember(Conditions last) {
-        remembered = last.strings();
         stage.set(last.stage());
-        strings.set(last.strings().state());
-        stringSet.set(last.strings().setName().orElse(""));
+        strings.remember(last.strings());
         support.set(last.placing().support().orElse(""));
         tool.set(last.placing().strikeTool().orElse(""));
         place.set(last.placing().strikePlace().orElse(""));
@@ -67,8 +61,9 @@ public final class ConditionsForm {
         askAgain();
     }
 
-    /** Empties what must be read anew for every sitting. */
+    /** Empties what must be read anew for every sitting; the rest holds as it was kept. */
     public void askAgain() {
+        strings.settle();
         temperature.set("");
         humidity.set("");
         rested.set("");
@@ -82,17 +77,18 @@ public final class ConditionsForm {
      *
      * @param hole the soundhole, as the plan asks
      * @param units of the temperature
+     * @param today the day of the sitting
      * @return the conditions; what was left empty stays unknown
      * @throws io.github.tapwright.instrument.RefusedEntryException if something typed makes no sense
      */
-    public Conditions read(HoleState hole, Units units) {
+    public Conditions read(HoleState hole, Units units, LocalDate today) {
         return new Conditions(
                 stage.get(),
                 new Air(
                         units.read(temperature.get()),
                         Units.figure("relative humidity", humidity.get()),
                         Units.figure("hours in this air", rested.get())),
-                new Strings(strings.get(), text(stringSet), fittedOn()),
+                strings.read(today),
                 hole,
                 new Placing(text(support), text(tool), text(place)),
                 new Microphone(text(microphone), Units.figure("distance", distance.get()), text(gain)),
@@ -101,12 +97,8 @@ public final class ConditionsForm {
                 text(note));
     }
 
-    /** The day the strings were put on stays with the set; another set was put on another day. */
-    private Optional<LocalDate> fittedOn() {
-        return remembered.setName().equals(text(stringSet)) ? remembered.fittedOn() : Optional.empty();
-    }
-
-    private static Optional<String> text(StringProperty typed) {
+    /** What was typed, without blanks around it; empty if nothing was. */
+    static Optional<String> text(StringProperty typed) {
         return Optional.of(typed.get().strip()).filter(t -> !t.isEmpty());
     }
 }

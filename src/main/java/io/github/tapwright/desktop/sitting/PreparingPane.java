@@ -51,7 +51,7 @@ final class PreparingPane {
                         model.instruments(),
                         model.devices(),
                         model.files(),
-                        model.waiting(),
+                        model.waiting().all(),
                         model.study().setUps())
                 .forEach(list -> list.addListener(changed));
         model.plan().addListener(changed);
@@ -158,11 +158,11 @@ final class PreparingPane {
     }
 
     private Optional<Node> waiting() {
-        if (model.waiting().isEmpty()) {
+        if (model.waiting().all().isEmpty()) {
             return Optional.empty();
         }
         VBox box = new VBox(6, Parts.heading("Recordings that wait to be kept", "part-title"));
-        model.waiting().forEach(left -> box.getChildren().add(waiting(left)));
+        model.waiting().all().forEach(left -> box.getChildren().add(waiting(left)));
         box.getStyleClass().add("caution");
         return Optional.of(box);
     }
@@ -176,6 +176,8 @@ final class PreparingPane {
                 Parts.button(
                         "Keep it", "Makes a sitting of it, with what was written down then", () -> model.recover(left)),
                 Parts.button(
-                        "Put it aside", "Makes no sitting of it; the file stays", () -> model.setAside(left.id())));
+                        "Put it aside",
+                        "Makes no sitting of it; the file stays",
+                        () -> model.waiting().setAside(left.id())));
     }
 }

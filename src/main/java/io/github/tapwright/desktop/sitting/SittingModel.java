@@ -13,7 +13,6 @@ import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.InputDevice;
-import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.KeptCapture;
 import io.github.tapwright.sitting.live.LeftCapture;
 import io.github.tapwright.sitting.live.LiveFormat;
@@ -50,7 +49,7 @@ public final class SittingModel implements AutoCloseable {
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObservableList<InputDevice> devices = FXCollections.observableArrayList();
     private final ObservableList<Path> files = FXCollections.observableArrayList();
-    private final ObservableList<LeftCapture> waiting = FXCollections.observableArrayList();
+    private final WaitingRecordings waiting;
     private final SetUpStudy study;
 
     /**
@@ -69,6 +68,7 @@ public final class SittingModel implements AutoCloseable {
         this.work = work;
         this.notices = notices;
         this.kept = kept;
+        this.waiting = new WaitingRecordings(use.keepCapture(), work, notices);
         this.study = new SetUpStudy(use.studyBench(), work, notices);
         instrument.addListener((o, before, after) -> after.ifPresent(this::remember));
         plan.addListener((o, before, after) -> study.setUps().clear());
@@ -167,9 +167,9 @@ public final class SittingModel implements AutoCloseable {
     /**
      * Recordings that wait to be kept, from this visit or from one that was broken off.
      *
-     * @return oldest first
+     * @return as last looked for
      */
-    public ObservableList<LeftCapture> waiting() {
+    public WaitingRecordings waiting() {
         return waiting;
     }
 
@@ -192,7 +192,7 @@ public final class SittingModel implements AutoCloseable {
                                 .toList()),
                 instruments::setAll);
         refreshDevices();
-        refreshWaiting();
+        waiting.refresh();
     }
 
     /** Looks for inputs anew, after one was plugged in. */
@@ -247,7 +247,7 @@ public final class SittingModel implements AutoCloseable {
     private Optional<Conditions> typed() {
         try {
             chosen();
-            return Optional.of(form.read(plan.get().hole(), settings.units()));
+            return Optional.of(form.read(plan.get().hole(), settings.units(), use.today()));
         } catch (RefusedEntryException e) {
             notices.trouble(String.valueOf(e.getMessage()));
             return Optional.empty();
@@ -256,11 +256,6 @@ public final class SittingModel implements AutoCloseable {
 
     private ShopNumber chosen() {
         return instrument.get().orElseThrow(() -> new RefusedEntryException("Choose an instrument first"));
-    }
-
-    private void refreshWaiting() {
-        KeepCapture captures = use.keepCapture();
-        work.start(new Job<>("Looking for recordings", progress -> captures.waiting()), waiting::setAll);
     }
 
     /** Looks at the running recording; to be called some times a second. */
@@ -296,10 +291,10 @@ public final class SittingModel implements AutoCloseable {
         }
         microphone.stop();
         step.set(VisitStep.RECORDED);
-        refreshWaiting();
+        waiting.refresh();
         if (plan.get() == Plan.ROOM_CHECK) {
             // The room is no instrument; its recording is put out of the way, what it told stays on the screen.
-            microphone.recorded().ifPresent(this::setAside);
+            microphone.recorded().ifPresent(waiting::setAside);
         }
     }
 
@@ -350,7 +345,7 @@ public final class SittingModel implements AutoCloseable {
             endVisit();
             form.askAgain();
         }
-        refreshWaiting();
+        waiting.refresh();
         if (ofThisVisit && plan.get() == Plan.REPEATABILITY) {
             study.add(made.sitting().id());
             return;
@@ -363,24 +358,8 @@ public final class SittingModel implements AutoCloseable {
 
     /** Puts the recording out of the way without a sitting; its file stays. */
     public void discard() {
-        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(this::setAside);
+        microphone.recorded().filter(id -> step.get() == VisitStep.RECORDED).ifPresent(waiting::setAside);
         endVisit();
-    }
-
-    /**
-     * Puts a waiting recording out of the way; its file stays.
-     *
-     * @param id which
-     */
-    public void setAside(CaptureId id) {
-        work.start(
-                new Job<>(
-                        "Setting the recording aside",
-                        progress -> use.keepCapture().setAside(id)),
-                where -> {
-                    notices.say("The recording lies in " + where);
-                    refreshWaiting();
-                });
     }
 
     /** Goes back to preparing. What was recorded stays on disk. */

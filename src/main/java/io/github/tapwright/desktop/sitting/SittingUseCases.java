@@ -10,6 +10,8 @@ import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -23,6 +25,7 @@ import java.util.Optional;
  * @param recordLive opens the microphone
  * @param keepCapture keeps what it recorded
  * @param studyBench keeps a repeatability study
+ * @param clock tells the day, in the workshop's zone
  */
 public record SittingUseCases(
         ListInstruments listInstruments,
@@ -31,7 +34,13 @@ public record SittingUseCases(
         AddSitting addSitting,
         RecordLive recordLive,
         KeepCapture keepCapture,
-        StudyBench studyBench) {
+        StudyBench studyBench,
+        Clock clock) {
+
+    /** The day of a sitting that is made now. */
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
 
     /** What was written down last about an instrument; empty before its first sitting. */
     Optional<Conditions> lastConditions(ShopNumber of) {

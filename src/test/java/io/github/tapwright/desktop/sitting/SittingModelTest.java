@@ -17,6 +17,7 @@ import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.FingerboardRun;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,6 +98,30 @@ class SittingModelTest {
         assertThat(kept).isEmpty();
         assertThat(visit.files()).hasSize(1);
         assertThat(desk.said()).contains("damp").contains("21.5");
+    }
+
+    @Test
+    void theDayTheStringsWereFittedIsKeptAndRememberedWithTheSet() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.form().strings.setName.set("EJ45");
+        visit.form().strings.fittedOn.set("2026-03-01");
+        visit.keepFiles();
+        visit.instrument().set(Optional.empty());
+        visit.begin(number, List.of());
+
+        assertThat(kept.get(0).conditions().strings().fittedOn()).contains(LocalDate.of(2026, 3, 1));
+        assertThat(visit.form().strings.fittedOn.get()).isEqualTo("2026-03-01");
+    }
+
+    @Test
+    void stringsFittedTomorrowStopTheKeepingWithAWord() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        visit.form().strings.fittedOn.set("2026-03-15");
+        visit.keepFiles();
+
+        assertThat(kept).isEmpty();
+        assertThat(visit.files()).hasSize(1);
+        assertThat(desk.said()).contains("2026-03-15").contains("2026-03-14");
     }
 
     @Test
