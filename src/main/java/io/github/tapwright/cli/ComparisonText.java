@@ -102,11 +102,8 @@ final class ComparisonText {
 
     private void printSpread(SetUpSpread spread) {
         terminal.say(
-                "Setting up again moves figures by %s of frequency, %s of Q and %s: %s.",
-                spread.words(Quantity.FREQUENCY),
-                spread.words(Quantity.Q),
-                spread.words(Quantity.LEVEL),
-                spread.basis().words());
+                "Setting up again moves figures by %s: %s.",
+                spread.words(), spread.basis().words());
     }
 
     /** What differs, each in a sentence; what cannot be told, together in one line. */

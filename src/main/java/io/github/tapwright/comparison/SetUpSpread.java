@@ -81,6 +81,15 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
     }
 
     /**
+     * The figures as people read them.
+     *
+     * @return such as "0.3 % of frequency, 5 % of Q and 1 dB"
+     */
+    public String words() {
+        return words(Quantity.FREQUENCY) + " of frequency, " + words(Quantity.Q) + " of Q and " + words(Quantity.LEVEL);
+    }
+
+    /**
      * By how much two set-ups of the same body differ at most, 19 times of 20: t_0.975(ν)·√2·s.
      *
      * @param quantity what the figure is

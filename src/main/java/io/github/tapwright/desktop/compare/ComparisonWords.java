@@ -87,9 +87,7 @@ final class ComparisonWords {
         SetUpSpread spread = compared.bench().spread();
         return "Differences are B less A, in A's air, ± half the 95 % interval: one in twenty lies"
                 + " outside by chance alone. Setting up again moves figures by "
-                + Figures.plain(Math.round(1e5 * spread.frequencyShare()) / 1e3) + " % of frequency, "
-                + Figures.plain(Math.round(1e4 * spread.qShare()) / 1e2) + " % of Q and "
-                + Figures.plain(Math.round(1e2 * spread.levelDb()) / 1e2) + " dB: "
+                + spread.words() + ": "
                 + spread.basis().words() + ". " + compared.comparison().questions()
                 + " questions were asked at once; a difference counts as certain if it stands all of them considered.";
     }
