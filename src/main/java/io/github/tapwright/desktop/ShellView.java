@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.application.Application;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
@@ -53,6 +54,7 @@ final class ShellView {
         node.setLeft(side());
         noticeStrip.getStyleClass().add("notice-strip");
         jobStrip.getStyleClass().add("job-strip");
+        jobStrip.managedProperty().bind(Bindings.isNotEmpty(jobStrip.getChildren()));
         HBox foot = new HBox(noticeStrip, jobStrip);
         HBox.setHgrow(noticeStrip, Priority.ALWAYS);
         foot.getStyleClass().add("foot");
