@@ -14,6 +14,7 @@ import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.settings.SpreadModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.report.EditShop;
 import io.github.tapwright.report.MakeReport;
@@ -141,6 +142,10 @@ public final class OpenDesk implements AutoCloseable {
                 new KeepCapture(captures, archive.sittings(), addSitting()),
                 studyBench(),
                 clock);
+    }
+
+    SpreadModel.UseCases studySpread() {
+        return new SpreadModel.UseCases(studyBench(), listInstruments(), listSittings());
     }
 
     NotesModel.UseCases lookAtNotes() {

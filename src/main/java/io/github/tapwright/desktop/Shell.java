@@ -15,6 +15,7 @@ import io.github.tapwright.desktop.response.ResponseView;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.SettingsView;
+import io.github.tapwright.desktop.settings.SpreadModel;
 import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.shelf.ShelfView;
 import io.github.tapwright.desktop.sitting.SittingModel;
@@ -91,9 +92,9 @@ final class Shell implements AutoCloseable {
         this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
         this.listening = new ListeningModel(desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
         this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
-        this.timeline = new TimelineModel(
-                desk.listInstruments(), desk.followInstrument(), settings::window, work, notices, zone);
-        this.reports = new ReportsModel(desk.makeReports(), settings::window, desk.clock(), work, notices);
+        this.timeline =
+                new TimelineModel(desk.listInstruments(), desk.followInstrument(), settings, work, notices, zone);
+        this.reports = new ReportsModel(desk.makeReports(), settings, desk.clock(), work, notices);
         this.view = new ShellView(
                 List.of(
                         new Screen("Shelf", this::shelfFront),
@@ -146,7 +147,7 @@ final class Shell implements AutoCloseable {
                 desk.listSittings(),
                 desk.compareSittings(),
                 desk.comparePlayed(),
-                settings::window,
+                settings,
                 work,
                 notices,
                 desk.clock().getZone());
@@ -186,8 +187,13 @@ final class Shell implements AutoCloseable {
     }
 
     private Screen.Front workshopFront() {
-        SettingsView settingsView = new SettingsView(settings);
-        return new Screen.Front(settingsView.node(), settingsView::focus);
+        SpreadModel spread = new SpreadModel(
+                desk.studySpread(), settings, work, notices, desk.clock().getZone());
+        SettingsView settingsView = new SettingsView(settings, spread);
+        return new Screen.Front(settingsView.node(), () -> {
+            spread.refresh();
+            settingsView.focus();
+        });
     }
 
     private void report(ReportSubject subject) {

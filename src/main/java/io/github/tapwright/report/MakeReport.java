@@ -115,12 +115,12 @@ public final class MakeReport {
     private Draft draft(ReportRequest request) {
         ReportSubject subject = request.subject();
         if (subject instanceof ReportSubject.OfSitting one) {
-            return sitting(request.kind(), one.sitting(), Optional.empty());
+            return sitting(request.kind(), one.sitting(), questions.studies().spread(one.spread()), Optional.empty());
         }
         if (subject instanceof ReportSubject.OfTwo two) {
             CompareSittings.Compared compared =
                     questions.compare().compare(two.against(), two.sitting(), two.settings());
-            return sitting(request.kind(), two.sitting(), Optional.of(compared));
+            return sitting(request.kind(), two.sitting(), compared.bench().spread(), Optional.of(compared));
         }
         if (subject instanceof ReportSubject.OfHistory history) {
             return new HistoryReport(
@@ -131,11 +131,10 @@ public final class MakeReport {
                 .draft(request.kind());
     }
 
-    private Draft sitting(ReportKind kind, SittingId id, Optional<CompareSittings.Compared> compared) {
+    private Draft sitting(
+            ReportKind kind, SittingId id, SetUpSpread spread, Optional<CompareSittings.Compared> compared) {
         Sitting sitting = new ShowSitting(stores.sittings()).show(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
-        SetUpSpread spread = compared.map(c -> c.bench().spread())
-                .orElseGet(() -> questions.studies().spread(Optional.empty()));
         Pictures pictures = new Pictures();
         Matter matter =
                 new Matter(instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);

@@ -15,8 +15,19 @@ public sealed interface ReportSubject {
      * One sitting.
      *
      * @param sitting of taps, notes or plucks
+     * @param spread how far setting up again moves figures; empty for the study that holds, or cautious figures
      */
-    record OfSitting(SittingId sitting) implements ReportSubject {}
+    record OfSitting(SittingId sitting, Optional<SetUpSpread> spread) implements ReportSubject {
+
+        /**
+         * One sitting, read with what the bench knows.
+         *
+         * @param sitting of taps, notes or plucks
+         */
+        public OfSitting(SittingId sitting) {
+            this(sitting, Optional.empty());
+        }
+    }
 
     /**
      * One sitting of taps, and how it compares with an earlier one.

@@ -76,6 +76,7 @@ final class DeskPictures {
                 hand.press(KeyCode.DOWN);
             }
             case "Timeline" -> hand.chooseFirst("Instrument");
+            case "Workshop" -> hand.chooseFirst("Instrument whose set-ups are studied");
             default -> {}
         }
         hand.waitUntilIdle();

@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.settings.SpreadModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
@@ -237,6 +238,10 @@ public final class TestDesk implements AutoCloseable {
 
     public Clock clock() {
         return CLOCK;
+    }
+
+    public SpreadModel.UseCases studySpread() {
+        return desk.studySpread();
     }
 
     public SittingUseCases makeSitting() {

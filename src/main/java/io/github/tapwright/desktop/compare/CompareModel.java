@@ -3,13 +3,13 @@ package io.github.tapwright.desktop.compare;
 import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.Picture;
 import io.github.tapwright.chart.Trace;
-import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.part.SittingTitle;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
@@ -24,7 +24,6 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -39,7 +38,7 @@ public final class CompareModel {
     private final ListSittings listSittings;
     private final CompareSittings compareSittings;
     private final ComparePlayed comparePlayed;
-    private final Supplier<ShopWindow> window;
+    private final SettingsModel settings;
     private final Work work;
     private final Notices notices;
     private final SittingTitle title;
@@ -60,7 +59,7 @@ public final class CompareModel {
      * @param listSittings lists what can be compared
      * @param compareSittings compares sittings of taps
      * @param comparePlayed compares sittings of notes or plucks
-     * @param window the humidity the shop is held at
+     * @param settings the window of the shop, and the maker's own spread of setting up
      * @param work does what takes long
      * @param notices takes what the maker should know
      * @param zone the workshop's
@@ -69,14 +68,14 @@ public final class CompareModel {
             ListSittings listSittings,
             CompareSittings compareSittings,
             ComparePlayed comparePlayed,
-            Supplier<ShopWindow> window,
+            SettingsModel settings,
             Work work,
             Notices notices,
             ZoneId zone) {
         this.listSittings = listSittings;
         this.compareSittings = compareSittings;
         this.comparePlayed = comparePlayed;
-        this.window = window;
+        this.settings = settings;
         this.work = work;
         this.notices = notices;
         this.title = new SittingTitle(zone);
@@ -242,7 +241,7 @@ public final class CompareModel {
     }
 
     private CompareSittings.Settings settings(Optional<String> despite) {
-        return new CompareSittings.Settings(Optional.empty(), window.get(), despite);
+        return new CompareSittings.Settings(settings.spread(), settings.window(), despite);
     }
 
     /**

@@ -1,10 +1,10 @@
 package io.github.tapwright.desktop.reports;
 
-import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.group.GroupBy;
 import io.github.tapwright.comparison.group.GroupSettings;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.ReportKind;
@@ -12,7 +12,6 @@ import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -31,11 +30,11 @@ public final class ReportForm {
     private final ObjectProperty<ReportKind> kind = new SimpleObjectProperty<>(ReportKind.CLIENT);
     private final ObjectProperty<Format> format = new SimpleObjectProperty<>(Format.PDF);
 
-    private final Supplier<ShopWindow> window;
+    private final SettingsModel settings;
 
-    /** Nothing chosen yet; the window is the humidity the shop is held at. */
-    ReportForm(Supplier<ShopWindow> window) {
-        this.window = window;
+    /** Nothing chosen yet; the settings hold the window of the shop and the maker's own spread of setting up. */
+    ReportForm(SettingsModel settings) {
+        this.settings = settings;
         List.of(sitting, against)
                 .forEach(choice -> choice.addListener((o, before, after) -> forgetReason(before, after)));
     }
@@ -159,18 +158,20 @@ public final class ReportForm {
      */
     ReportSubject subject() {
         return switch (about.get()) {
-            case SITTING -> new ReportSubject.OfSitting(chosen(sitting, "a sitting"));
+            case SITTING -> new ReportSubject.OfSitting(chosen(sitting, "a sitting"), settings.spread());
             case TWO ->
                 new ReportSubject.OfTwo(
                         chosen(sitting, "a sitting"),
                         chosen(against, "a sitting to set it against"),
                         new CompareSittings.Settings(
-                                Optional.empty(),
-                                window.get(),
+                                settings.spread(),
+                                settings.window(),
                                 Optional.of(despite.get().strip()).filter(why -> !why.isEmpty())));
             case HISTORY ->
                 new ReportSubject.OfHistory(
-                        instrument.get().orElseThrow(() -> missing("an instrument")), Optional.empty(), window.get());
+                        instrument.get().orElseThrow(() -> missing("an instrument")),
+                        settings.spread(),
+                        settings.window());
             case GROUPS -> new ReportSubject.OfGroups(new GroupSettings(by.get(), stage.get()));
         };
     }

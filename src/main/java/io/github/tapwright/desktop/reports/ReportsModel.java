@@ -1,7 +1,7 @@
 package io.github.tapwright.desktop.reports;
 
-import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.part.SittingTitle;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
@@ -21,7 +21,6 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -53,14 +52,14 @@ public final class ReportsModel {
      * No report yet.
      *
      * @param use the use cases
-     * @param window the humidity the shop is held at
+     * @param settings the window of the shop, and the maker's own spread of setting up
      * @param clock tells when a report is made
      * @param work does what takes long
      * @param notices takes what the maker should know
      */
-    public ReportsModel(UseCases use, Supplier<ShopWindow> window, Clock clock, Work work, Notices notices) {
+    public ReportsModel(UseCases use, SettingsModel settings, Clock clock, Work work, Notices notices) {
         this.use = use;
-        this.form = new ReportForm(window);
+        this.form = new ReportForm(settings);
         this.clock = clock;
         this.work = work;
         this.notices = notices;

@@ -2,12 +2,14 @@ package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.chart.Light;
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.note.NoteSettings;
 import io.github.tapwright.note.run.Tuning;
+import java.util.Optional;
 
 /**
- * How the maker likes the desk, and how the guitars are tuned that come to it.
+ * How the maker likes the desk, how the guitars are tuned that come to it, and what comparisons count with.
  *
  * @param light light or dark
  * @param units of temperatures
@@ -15,18 +17,26 @@ import io.github.tapwright.note.run.Tuning;
  * @param openStrings the open strings from the lowest up, such as {@link Tuning#CLASSICAL_NOTES}
  * @param fretCount highest fret, 0 to 36
  * @param window the humidity the shop is held at
+ * @param spread the maker's own figures of how far setting up again moves others; empty for those of the bench's study
  */
 public record DeskSettings(
-        Light light, Units units, double a4Hz, String openStrings, int fretCount, ShopWindow window) {
+        Light light,
+        Units units,
+        double a4Hz,
+        String openStrings,
+        int fretCount,
+        ShopWindow window,
+        Optional<SetUpSpread> spread) {
 
-    /** To begin with: by day, °C, the standard tuning note [ISO16], a classical guitar, the usual window. */
+    /** To begin with: by day, °C, the standard tuning note [ISO16], a classical guitar, the usual window, the study's spread. */
     public static final DeskSettings FIRST = new DeskSettings(
             Light.DAY,
             Units.CELSIUS,
             NoteSettings.STANDARD.a4Hz(),
             Tuning.CLASSICAL_NOTES,
             Tuning.CLASSICAL.fretCount(),
-            ShopWindow.USUAL);
+            ShopWindow.USUAL,
+            Optional.empty());
 
     /** Refuses what no note could be read by. */
     public DeskSettings {
@@ -50,7 +60,7 @@ public record DeskSettings(
      */
     public DeskSettings inOtherLight() {
         return new DeskSettings(
-                light == Light.DAY ? Light.NIGHT : Light.DAY, units, a4Hz, openStrings, fretCount, window);
+                light == Light.DAY ? Light.NIGHT : Light.DAY, units, a4Hz, openStrings, fretCount, window, spread);
     }
 
     /**
@@ -60,7 +70,7 @@ public record DeskSettings(
      * @return a copy
      */
     public DeskSettings in(Units other) {
-        return new DeskSettings(light, other, a4Hz, openStrings, fretCount, window);
+        return new DeskSettings(light, other, a4Hz, openStrings, fretCount, window, spread);
     }
 
     /**
@@ -72,7 +82,7 @@ public record DeskSettings(
      * @return a copy
      */
     public DeskSettings tuned(double otherA4Hz, String otherStrings, int otherFretCount) {
-        return new DeskSettings(light, units, otherA4Hz, otherStrings, otherFretCount, window);
+        return new DeskSettings(light, units, otherA4Hz, otherStrings, otherFretCount, window, spread);
     }
 
     /**
@@ -82,6 +92,16 @@ public record DeskSettings(
      * @return a copy
      */
     public DeskSettings within(ShopWindow otherWindow) {
-        return new DeskSettings(light, units, a4Hz, openStrings, fretCount, otherWindow);
+        return new DeskSettings(light, units, a4Hz, openStrings, fretCount, otherWindow, spread);
+    }
+
+    /**
+     * The same on a bench that scatters otherwise.
+     *
+     * @param otherSpread the maker's own figures; empty for those of the bench's study
+     * @return a copy
+     */
+    public DeskSettings spreading(Optional<SetUpSpread> otherSpread) {
+        return new DeskSettings(light, units, a4Hz, openStrings, fretCount, window, otherSpread);
     }
 }

@@ -2,10 +2,13 @@ package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.chart.Light;
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.statistics.Figures;
 import java.io.IOException;
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -19,6 +22,7 @@ public final class SettingsModel {
     private final ReadOnlyObjectWrapper<DeskSettings> now;
     private final ReadOnlyObjectWrapper<Light> light;
     private final ReadOnlyDoubleWrapper a4Hz;
+    private final ReadOnlyObjectWrapper<Typed> typed;
 
     /**
      * The settings of an archive.
@@ -32,9 +36,11 @@ public final class SettingsModel {
         this.now = new ReadOnlyObjectWrapper<>(file.read());
         this.light = new ReadOnlyObjectWrapper<>(now.get().light());
         this.a4Hz = new ReadOnlyDoubleWrapper(now.get().a4Hz());
+        this.typed = new ReadOnlyObjectWrapper<>(Typed.of(now.get()));
         now.addListener((o, before, after) -> {
             light.set(after.light());
             a4Hz.set(after.a4Hz());
+            typed.set(Typed.of(after));
         });
     }
 
@@ -83,11 +89,71 @@ public final class SettingsModel {
         return now.get().window();
     }
 
-    /** What the maker typed on the workshop's screen: tuning note, open strings, frets, and the air of the shop. */
-    record Typed(String a4, String openStrings, String frets, String driest, String dampest) {}
+    /**
+     * The maker's own spread of setting up.
+     *
+     * @return empty for that of the bench's study
+     */
+    public Optional<SetUpSpread> spread() {
+        return now.get().spread();
+    }
+
+    /** What holds as it would be typed; stays as it is while light or units change, so that half-typed words do too. */
+    ReadOnlyObjectProperty<Typed> typed() {
+        return typed.getReadOnlyProperty();
+    }
+
+    /** What the maker typed on the workshop's screen: tuning note, open strings, frets, the air of the shop, own spread. */
+    record Typed(String a4, String openStrings, String frets, String driest, String dampest, TypedSpread spread) {
+
+        /** As settings would be typed. */
+        static Typed of(DeskSettings settings) {
+            return new Typed(
+                    Figures.plain(settings.a4Hz()),
+                    settings.openStrings(),
+                    Integer.toString(settings.fretCount()),
+                    Figures.plain(settings.window().lowestPercent()),
+                    Figures.plain(settings.window().highestPercent()),
+                    TypedSpread.of(settings.spread()));
+        }
+    }
+
+    /** The maker's own spread of setting up: % of frequency, % of Q, dB; nothing at all for the study's. */
+    record TypedSpread(String frequencyPercent, String qPercent, String levelDb) {
+
+        static final TypedSpread NOTHING = new TypedSpread("", "", "");
+
+        /** As it would be typed. */
+        static TypedSpread of(Optional<SetUpSpread> spread) {
+            return spread.map(s -> new TypedSpread(
+                            percent(s.frequencyShare()), percent(s.qShare()), Figures.plain(s.levelDb())))
+                    .orElse(NOTHING);
+        }
+
+        /** To a millionth of a percent, so that 0.07 % comes back as it was typed. */
+        private static String percent(double share) {
+            return Figures.plain(Math.round(1e8 * share) / 1e6);
+        }
+
+        private Optional<SetUpSpread> read() {
+            if ((frequencyPercent + qPercent + levelDb).isBlank()) {
+                return Optional.empty();
+            }
+            return Optional.of(SetUpSpread.given(
+                    figure("the spread of frequencies", frequencyPercent) / 100,
+                    figure("the spread of Q", qPercent) / 100,
+                    figure("the spread of levels", levelDb)));
+        }
+
+        private static double figure(String what, String words) {
+            return Units.figure(what, words)
+                    .orElseThrow(() -> new RefusedEntryException(
+                            what + " is missing; type a number, or leave all three empty for the study's"));
+        }
+    }
 
     /**
-     * Takes tuning and window as they were typed, or says what is wrong with them.
+     * Takes tuning, window and spread as they were typed, or says what is wrong with them.
      *
      * @param typed word for word
      */
@@ -99,7 +165,8 @@ public final class SettingsModel {
                             typed.openStrings().strip(),
                             whole("the number of frets", typed.frets()))
                     .within(new ShopWindow(
-                            typed("the driest air", typed.driest()), typed("the dampest air", typed.dampest()))));
+                            typed("the driest air", typed.driest()), typed("the dampest air", typed.dampest())))
+                    .spreading(typed.spread().read()));
             notices.say("Kept the settings", () -> change(before));
         } catch (IllegalArgumentException e) {
             notices.trouble(String.valueOf(e.getMessage()));

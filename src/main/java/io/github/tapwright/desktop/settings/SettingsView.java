@@ -2,17 +2,19 @@ package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.note.run.Tuning;
-import io.github.tapwright.statistics.Figures;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** Asks how the guitars are tuned and for the air the shop is held at. */
+/** Asks how the guitars are tuned, for the air the shop is held at, and how far setting up again moves figures. */
 public final class SettingsView {
 
-    private static final double WIDTH = 560;
+    private static final double WIDTH = 530;
 
     private final SettingsModel model;
     private final StringProperty a4 = new SimpleStringProperty();
@@ -20,17 +22,21 @@ public final class SettingsView {
     private final StringProperty frets = new SimpleStringProperty();
     private final StringProperty driest = new SimpleStringProperty();
     private final StringProperty dampest = new SimpleStringProperty();
+    private final StringProperty spreadOfFrequency = new SimpleStringProperty();
+    private final StringProperty spreadOfQ = new SimpleStringProperty();
+    private final StringProperty spreadOfLevel = new SimpleStringProperty();
     private final TextField first = Parts.field("Tuning note A4 (Hz)", "440", a4);
-    private final VBox node;
+    private final HBox node;
 
     /**
      * A view.
      *
      * @param model the settings in force
+     * @param spread what the bench's study says
      */
-    public SettingsView(SettingsModel model) {
+    public SettingsView(SettingsModel model, SpreadModel spread) {
         this.model = model;
-        this.node = new VBox(
+        VBox form = new VBox(
                 12,
                 Parts.heading("Your workshop", "screen-title"),
                 Parts.row(
@@ -46,24 +52,47 @@ public final class SettingsView {
                         Parts.named("Dampest air (% RH)", Parts.field("Dampest air (% RH)", "50", dampest))),
                 Parts.paragraph("The window you hold your shop in. Comparisons, timelines and reports warn of sittings"
                         + " outside it: wood in other air is another instrument."),
-                Parts.button(
-                        "_Keep these",
-                        "Keeps the tuning and the window for this archive",
-                        () -> model.take(new SettingsModel.Typed(
-                                a4.get(), openStrings.get(), frets.get(), driest.get(), dampest.get()))));
-        node.getStyleClass().add("pane");
-        node.setMaxWidth(WIDTH);
-        model.now().addListener((o, before, after) -> show());
-        show();
+                Parts.row(
+                        Parts.named("Spread of frequency (%)", studied("Spread of frequency (%)", spreadOfFrequency)),
+                        Parts.named("Spread of Q (%)", studied("Spread of Q (%)", spreadOfQ)),
+                        Parts.named("Spread of level (dB)", studied("Spread of level (dB)", spreadOfLevel))),
+                Parts.paragraph(
+                        "Your own figures of how far setting up again moves others, as standard deviations. Left"
+                                + " empty, the study kept counts, or cautious figures where there is none."),
+                Parts.button("_Keep these", "Keeps tuning, window and spread for this archive", this::keep));
+        form.getStyleClass().add("pane");
+        form.setMinWidth(WIDTH);
+        form.setMaxWidth(WIDTH);
+        Region right = new SpreadPane(spread).node();
+        HBox.setHgrow(right, Priority.ALWAYS);
+        this.node = new HBox(form, right);
+        model.typed().addListener((o, before, after) -> show(after));
+        show(model.typed().get());
     }
 
-    private void show() {
-        DeskSettings now = model.now().get();
-        a4.set(Figures.plain(now.a4Hz()));
+    private static TextField studied(String name, StringProperty value) {
+        return Parts.field(name, "as studied", value);
+    }
+
+    private void keep() {
+        model.take(new SettingsModel.Typed(
+                a4.get(),
+                openStrings.get(),
+                frets.get(),
+                driest.get(),
+                dampest.get(),
+                new SettingsModel.TypedSpread(spreadOfFrequency.get(), spreadOfQ.get(), spreadOfLevel.get())));
+    }
+
+    private void show(SettingsModel.Typed now) {
+        a4.set(now.a4());
         openStrings.set(now.openStrings());
-        frets.set(Integer.toString(now.fretCount()));
-        driest.set(Figures.plain(now.window().lowestPercent()));
-        dampest.set(Figures.plain(now.window().highestPercent()));
+        frets.set(now.frets());
+        driest.set(now.driest());
+        dampest.set(now.dampest());
+        spreadOfFrequency.set(now.spread().frequencyPercent());
+        spreadOfQ.set(now.spread().qPercent());
+        spreadOfLevel.set(now.spread().levelDb());
     }
 
     /**

@@ -1,10 +1,7 @@
 package io.github.tapwright.desktop.sitting;
 
-import io.github.tapwright.comparison.BenchStudy;
-import io.github.tapwright.comparison.StudyBench;
-import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.settings.StudyKeeping;
 import io.github.tapwright.desktop.work.Notices;
-import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import javafx.collections.FXCollections;
@@ -13,14 +10,12 @@ import javafx.collections.ObservableList;
 /** The same guitar set up again and again, until it is known how far setting up alone moves the numbers. */
 public final class SetUpStudy {
 
-    private final StudyBench studyBench;
-    private final Work work;
+    private final StudyKeeping keeping;
     private final Notices notices;
     private final ObservableList<SittingId> setUps = FXCollections.observableArrayList();
 
-    SetUpStudy(StudyBench studyBench, Work work, Notices notices) {
-        this.studyBench = studyBench;
-        this.work = work;
+    SetUpStudy(StudyKeeping keeping, Notices notices) {
+        this.keeping = keeping;
         this.notices = notices;
     }
 
@@ -40,10 +35,6 @@ public final class SetUpStudy {
 
     /** Keeps the study of these set-ups. */
     public void keep() {
-        List<SittingId> ids = List.copyOf(setUps);
-        work.start(new Job<>("Keeping the study", progress -> studyBench.keep(ids)), (BenchStudy study) -> {
-            setUps.clear();
-            notices.say("Kept: from now on comparisons know how far setting up alone moves the numbers");
-        });
+        keeping.keep(List.copyOf(setUps), setUps::clear);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.settings.StudyKeeping;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
@@ -69,7 +70,7 @@ public final class SittingModel implements AutoCloseable {
         this.notices = notices;
         this.kept = kept;
         this.waiting = new WaitingRecordings(use.keepCapture(), work, notices);
-        this.study = new SetUpStudy(use.studyBench(), work, notices);
+        this.study = new SetUpStudy(new StudyKeeping(use.studyBench(), settings, work, notices), notices);
         instrument.addListener((o, before, after) -> after.ifPresent(this::remember));
         plan.addListener((o, before, after) -> study.setUps().clear());
     }

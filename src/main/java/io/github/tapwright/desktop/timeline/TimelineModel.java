@@ -2,12 +2,13 @@ package io.github.tapwright.desktop.timeline;
 
 import io.github.tapwright.chart.ChartFile;
 import io.github.tapwright.chart.TrendPicture;
-import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.trend.Event;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.settings.DeskSettings;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
@@ -22,7 +23,6 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -35,7 +35,7 @@ public final class TimelineModel {
 
     private final ListInstruments listInstruments;
     private final FollowInstrument followInstrument;
-    private final Supplier<ShopWindow> window;
+    private final SettingsModel settings;
     private final Work work;
     private final Notices notices;
     private final ZoneId zone;
@@ -49,7 +49,7 @@ public final class TimelineModel {
      *
      * @param listInstruments lists who can be followed
      * @param followInstrument follows
-     * @param window the humidity the shop is held at
+     * @param settings the window of the shop, and the maker's own spread of setting up
      * @param work does what takes long
      * @param notices takes what the maker should know
      * @param zone the workshop's
@@ -57,13 +57,13 @@ public final class TimelineModel {
     public TimelineModel(
             ListInstruments listInstruments,
             FollowInstrument followInstrument,
-            Supplier<ShopWindow> window,
+            SettingsModel settings,
             Work work,
             Notices notices,
             ZoneId zone) {
         this.listInstruments = listInstruments;
         this.followInstrument = followInstrument;
-        this.window = window;
+        this.settings = settings;
         this.work = work;
         this.notices = notices;
         this.zone = zone;
@@ -139,7 +139,7 @@ public final class TimelineModel {
     }
 
     private void follow(ShopNumber of, long mine) {
-        ShopWindow held = window.get();
+        DeskSettings held = settings.now().get();
         work.start(new Job<>("Following instrument " + of, progress -> answer(of, held, mine)), made -> {
             if (question.isLatest(mine)) {
                 history.set(made);
@@ -148,9 +148,9 @@ public final class TimelineModel {
     }
 
     /** Nothing for an instrument that was overtaken by another, as when someone walks down the list. */
-    private Optional<History> answer(ShopNumber of, ShopWindow held, long mine) {
+    private Optional<History> answer(ShopNumber of, DeskSettings held, long mine) {
         return question.isLatest(mine)
-                ? Optional.of(followInstrument.follow(of, Optional.empty(), held))
+                ? Optional.of(followInstrument.follow(of, held.spread(), held.window()))
                 : Optional.empty();
     }
 
@@ -207,7 +207,7 @@ public final class TimelineModel {
      * @return empty while nobody is followed
      */
     public Optional<ReportSubject> subject() {
-        return instrument.get().map(i -> new ReportSubject.OfHistory(i, Optional.empty(), window.get()));
+        return instrument.get().map(i -> new ReportSubject.OfHistory(i, settings.spread(), settings.window()));
     }
 
     /**

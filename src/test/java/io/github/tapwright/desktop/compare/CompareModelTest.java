@@ -6,8 +6,11 @@ import static org.assertj.core.groups.Tuple.tuple;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.settings.DeskSettings;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
@@ -25,8 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 class CompareModelTest {
 
-    private ShopWindow window = ShopWindow.USUAL;
-
     @TempDir
     static Path folder;
 
@@ -35,6 +36,7 @@ class CompareModelTest {
     private static Sitting after;
     private static Sitting covered;
 
+    private SettingsModel settings;
     private CompareModel model;
 
     @BeforeAll
@@ -55,11 +57,13 @@ class CompareModelTest {
     @BeforeEach
     void fresh() {
         desk.notices().dismiss();
+        settings = desk.settings();
+        settings.change(DeskSettings.FIRST);
         model = new CompareModel(
                 desk.listSittings(),
                 desk.compareSittings(),
                 desk.comparePlayed(),
-                () -> window,
+                settings,
                 desk.work(),
                 desk.notices(),
                 ZoneOffset.UTC);
@@ -82,9 +86,31 @@ class CompareModelTest {
         choose(before, after);
         assertThat(model.conditions()).noneMatch(c -> c.condition().contains("window") && c.worst() != Grade.FINE);
 
-        window = new ShopWindow(50, 60);
+        settings.change(settings.now().get().within(new ShopWindow(50, 60)));
         model.refresh();
         assertThat(model.conditions()).anyMatch(c -> c.condition().contains("window") && c.worst() != Grade.FINE);
+    }
+
+    @Test
+    void theMakersOwnSpreadOfSettingUpIsCountedWithOnTheScreenAndInItsReport() {
+        choose(before, after);
+        assertThat(spread()).isEqualTo(SetUpSpread.USUAL);
+
+        SetUpSpread own = SetUpSpread.given(0.001, 0.02, 0.5);
+        settings.change(settings.now().get().spreading(Optional.of(own)));
+        model.refresh();
+        assertThat(spread()).isEqualTo(own);
+        assertThat(model.subject())
+                .hasValueSatisfying(subject -> assertThat(
+                                ((ReportSubject.OfTwo) subject).settings().spread())
+                        .contains(own));
+    }
+
+    private SetUpSpread spread() {
+        return ((Answer.OfTaps) model.result().get().orElseThrow())
+                .compared()
+                .bench()
+                .spread();
     }
 
     @Test

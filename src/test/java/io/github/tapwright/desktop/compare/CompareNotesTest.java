@@ -3,7 +3,6 @@ package io.github.tapwright.desktop.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.instrument.ShopNumber;
@@ -50,7 +49,7 @@ class CompareNotesTest {
                 desk.listSittings(),
                 desk.compareSittings(),
                 desk.comparePlayed(),
-                () -> ShopWindow.USUAL,
+                desk.settings(),
                 desk.work(),
                 desk.notices(),
                 ZoneOffset.UTC);

@@ -35,7 +35,7 @@ class ReportsModelTest {
         var seven = desk.instrument("7");
         before = desk.sitting(seven, 102, 196, TestDesk.strung(HoleState.OPEN));
         after = desk.sitting(seven, 102, 205, TestDesk.strung(HoleState.OPEN));
-        model = new ReportsModel(desk.makeReports(), () -> ShopWindow.USUAL, desk.clock(), desk.work(), desk.notices());
+        model = new ReportsModel(desk.makeReports(), desk.settings(), desk.clock(), desk.work(), desk.notices());
         shop = new ShopModel(desk.editShop(), desk.work(), desk.notices());
         model.refresh();
         shop.refresh();

@@ -3,9 +3,12 @@ package io.github.tapwright.desktop.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.settings.DeskSettings;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.ShopNumber;
@@ -30,8 +33,6 @@ class TimelineModelTest {
 
     private static final int SITTINGS = 5;
 
-    private ShopWindow window = ShopWindow.USUAL;
-
     @TempDir
     static Path folder;
 
@@ -40,6 +41,7 @@ class TimelineModelTest {
     private static ShopNumber untouched;
     private static Sitting covered;
 
+    private SettingsModel settings;
     private TimelineModel model;
 
     @BeforeAll
@@ -65,13 +67,15 @@ class TimelineModelTest {
     @BeforeEach
     void fresh() {
         desk.notices().dismiss();
+        settings = desk.settings();
+        settings.change(DeskSettings.FIRST);
         model = on(desk.work());
         model.refresh();
     }
 
     private TimelineModel on(Work work) {
         return new TimelineModel(
-                desk.listInstruments(), desk.followInstrument(), () -> window, work, desk.notices(), ZoneOffset.UTC);
+                desk.listInstruments(), desk.followInstrument(), settings, work, desk.notices(), ZoneOffset.UTC);
     }
 
     @Test
@@ -111,14 +115,24 @@ class TimelineModelTest {
         HeldWork work = new HeldWork(desk.notices());
         TimelineModel held = on(work);
         held.open(drifting);
-        window = new ShopWindow(60, 70);
+        settings.change(settings.now().get().within(new ShopWindow(60, 70)));
         work.finish();
 
-        assertThat(held.history().get()).isEqualTo(on(drifting, ShopWindow.USUAL));
+        assertThat(held.history().get()).isEqualTo(on(drifting, Optional.empty()));
     }
 
-    private static Optional<History> on(ShopNumber number, ShopWindow window) {
-        return Optional.of(desk.followInstrument().follow(number, Optional.empty(), window));
+    @Test
+    void theMakersOwnSpreadOfSettingUpIsCountedWithOnTheScreenAndInItsReport() {
+        Optional<SetUpSpread> own = Optional.of(SetUpSpread.given(0.001, 0.02, 0.5));
+        settings.change(settings.now().get().spreading(own));
+        model.open(drifting);
+
+        assertThat(model.history().get()).isEqualTo(on(drifting, own)).isNotEqualTo(on(drifting, Optional.empty()));
+        assertThat(model.subject()).contains(new ReportSubject.OfHistory(drifting, own, ShopWindow.USUAL));
+    }
+
+    private static Optional<History> on(ShopNumber number, Optional<SetUpSpread> spread) {
+        return Optional.of(desk.followInstrument().follow(number, spread, ShopWindow.USUAL));
     }
 
     @Test

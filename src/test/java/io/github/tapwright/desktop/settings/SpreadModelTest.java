@@ -1,0 +1,177 @@
+package io.github.tapwright.desktop.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.synthesis.FingerboardRun;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SpreadModelTest {
+
+    @TempDir
+    Path folder;
+
+    private TestDesk desk;
+    private ShopNumber seven;
+    private SettingsModel settings;
+    private SpreadModel model;
+
+    @BeforeEach
+    void open() throws Exception {
+        desk = new TestDesk(folder);
+        seven = desk.instrument("7");
+        settings = desk.settings();
+        model = new SpreadModel(desk.studySpread(), settings, desk.work(), desk.notices(), ZoneOffset.UTC);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    private List<SittingId> setUps(int count) {
+        List<SittingId> made = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Sitting sitting = desk.sitting(seven, 102 + 0.2 * i, 196 - 0.3 * i, TestDesk.strung(HoleState.OPEN));
+            made.add(sitting.id());
+        }
+        return made;
+    }
+
+    private void study(List<SittingId> setUps) {
+        model.instrument().set(Optional.of(seven));
+        model.refresh();
+        setUps.forEach(model::toggle);
+        model.tryOut();
+    }
+
+    private SetUpSpread spread() {
+        return model.held().get().orElseThrow().spread();
+    }
+
+    private String words() {
+        return String.join("\n", model.sentences());
+    }
+
+    @Test
+    void withoutAStudyTheCautiousFiguresAreShownAsAssumed() {
+        model.refresh();
+        assertThat(spread()).isEqualTo(SetUpSpread.USUAL);
+        assertThat(words())
+                .contains("0.3 % of frequency, 5 % of Q and 1 dB")
+                .contains("assumed, not measured on this bench")
+                .contains("No study is kept yet");
+    }
+
+    @Test
+    void aStudyIsWorkedOutBeforeItIsKept() {
+        study(setUps(3));
+        assertThat(model.trial())
+                .hasValueSatisfying(w -> assertThat(w)
+                        .startsWith("Not kept: 3 set-ups of instrument 7, 2026-03-14 (sittings 1, 2, 3).")
+                        .contains("Fewer than 5"));
+        assertThat(spread()).isEqualTo(SetUpSpread.USUAL);
+
+        model.keep();
+        assertThat(spread())
+                .isEqualTo(desk.studySpread().studyBench().spread(Optional.empty()))
+                .extracting(SetUpSpread::basis)
+                .isEqualTo(SetUpSpread.Basis.STUDIED);
+        assertThat(words())
+                .contains("measured on this bench")
+                .contains("The study kept: 3 set-ups of instrument 7, 2026-03-14 (sittings 1, 2, 3).");
+        assertThat(model.tried().get()).isEmpty();
+        assertThat(model.ticked()).isEmpty();
+        assertThat(desk.said()).startsWith("Kept: from now on");
+    }
+
+    @Test
+    void keepingAnotherStudyCanBeTakenBack() {
+        List<SittingId> made = setUps(4);
+        study(made.subList(0, 3));
+        model.keep();
+        SetUpSpread former = spread();
+        study(made.subList(1, 4));
+        model.keep();
+        assertThat(spread()).isNotEqualTo(former);
+
+        desk.notices().undo();
+        assertThat(spread()).isEqualTo(former);
+        assertThat(words()).contains("(sittings 1, 2, 3)");
+    }
+
+    @Test
+    void otherTicksPutTheTrialAway() {
+        List<SittingId> made = setUps(4);
+        study(made);
+        model.toggle(made.get(0));
+        assertThat(model.trial()).isEmpty();
+
+        model.keep();
+        assertThat(spread()).as("nothing was worked out").isEqualTo(SetUpSpread.USUAL);
+    }
+
+    @Test
+    void setUpsThatMayNotBeComparedAreRefusedWithTheReason() {
+        List<SittingId> made = setUps(2);
+        study(List.of(
+                made.get(0),
+                made.get(1),
+                desk.sitting(seven, 102, 190, TestDesk.strung(HoleState.COVERED))
+                        .id()));
+        assertThat(model.trial()).isEmpty();
+        assertThat(desk.said()).contains("may not be compared");
+        assertThat(model.title(model.sittings().get(2))).contains("hole covered");
+    }
+
+    @Test
+    void onlySittingsOfTapsAreOffered() throws Exception {
+        List<SittingId> made = setUps(1);
+        desk.notes(seven, new FingerboardRun(List.of(), 1.0));
+        model.instrument().set(Optional.of(seven));
+        assertThat(model.sittings())
+                .singleElement()
+                .satisfies(s -> assertThat(s.id()).isEqualTo(made.get(0)));
+        assertThat(model.title(model.sittings().get(0))).isEqualTo("7, 2026-03-14 09:26, strung (sitting 1)");
+    }
+
+    @Test
+    void theMakersOwnFiguresGoBeforeTheStudyAndTheScreenSaysSo() {
+        study(setUps(3));
+        model.keep();
+        SetUpSpread studied = spread();
+        SetUpSpread own = SetUpSpread.given(0.002, 0.04, 0.8);
+        settings.change(settings.now().get().spreading(Optional.of(own)));
+
+        assertThat(spread()).isEqualTo(own);
+        assertThat(words())
+                .contains("as given")
+                .contains("The study kept: 3 set-ups")
+                .contains("It would say " + studied.words());
+
+        model.keep();
+        settings.change(settings.now().get().spreading(Optional.empty()));
+        assertThat(spread()).isEqualTo(studied);
+    }
+
+    @Test
+    void keepingAStudyBesideOwnFiguresSaysThatTheseStillCount() {
+        settings.change(settings.now().get().spreading(Optional.of(SetUpSpread.given(0.002, 0.04, 0.8))));
+        study(setUps(3));
+        model.keep();
+        assertThat(desk.said()).contains("your own figures until you empty them");
+    }
+}
