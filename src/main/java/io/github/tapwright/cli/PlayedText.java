@@ -1,6 +1,5 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -8,13 +7,10 @@ import io.github.tapwright.comparison.played.OnString;
 import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedComparison;
 import io.github.tapwright.comparison.played.PlayedWords;
-import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 
 /** Notes or plucks of two sittings, for people: conditions, string by string, over all strings, dead notes, words. */
 final class PlayedText {
-
-    private static final String NONE = "–";
 
     private final Terminal terminal;
     private final ComparisonText head;
@@ -27,8 +23,8 @@ final class PlayedText {
     void print(ComparePlayed.Compared compared) {
         PlayedComparison comparison = compared.comparison();
         head.printHead(compared);
-        if (comparison.changes().stream().allMatch(c -> c.strings().isEmpty())) {
-            terminal.say("%nNothing was played at the same place in both.");
+        if (!comparison.isAboutAnything()) {
+            terminal.say("%n%s", PlayedWords.NOTHING);
             return;
         }
         terminal.say("%nB minus A, ± half the 95 %% interval of what was played");
@@ -38,7 +34,6 @@ final class PlayedText {
     }
 
     private void printStrings(PlayedChange change) {
-        int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
         String figure = " (" + change.quantity().figureUnit() + ")";
         terminal.say("%n%s", change.quantity().words());
         Table table = new Table(
@@ -53,20 +48,11 @@ final class PlayedText {
                     Integer.toString(s.string()),
                     Integer.toString(s.firstCount()),
                     Integer.toString(s.secondCount()),
-                    Figures.text(s.first(), places),
-                    Figures.text(s.second(), places),
-                    difference(change, s));
+                    PlayedWords.figure(change.quantity(), s.first()),
+                    PlayedWords.figure(change.quantity(), s.second()),
+                    PlayedWords.difference(change, s));
         }
         table.lines().forEach(terminal.out()::println);
-    }
-
-    private static String difference(PlayedChange change, OnString string) {
-        if (!change.shown()) {
-            return "refused";
-        }
-        return string.difference()
-                .map(d -> PlayedWords.difference(change.quantity(), d))
-                .orElse(NONE);
     }
 
     private void printWords(PlayedComparison comparison, SetUpSpread spread) {

@@ -51,6 +51,11 @@ public final class CompareSittings {
         public Comparability comparability() {
             return comparison.comparability();
         }
+
+        @Override
+        public SetUpSpread spread() {
+            return bench.spread();
+        }
     }
 
     /**

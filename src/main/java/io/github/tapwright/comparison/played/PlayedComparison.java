@@ -106,6 +106,15 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
     }
 
     /**
+     * Whether there is anything to compare.
+     *
+     * @return false if no string was played in both, and no note at the same place
+     */
+    public boolean isAboutAnything() {
+        return changes.stream().anyMatch(c -> !c.strings().isEmpty());
+    }
+
+    /**
      * How many questions were asked at once.
      *
      * @return quantities over all strings that are shown

@@ -13,6 +13,11 @@ public final class PlayedWords {
     /** Nobody hears, plays or tunes more finely, in per cent, dB or cents. */
     private static final double FINEST = 0.1;
 
+    /** What is said where there is nothing to compare. */
+    public static final String NOTHING = "Nothing was played at the same place in both.";
+
+    private static final String NONE = "–";
+
     private PlayedWords() {}
 
     /**
@@ -101,5 +106,29 @@ public final class PlayedWords {
     public static String difference(PlayedQuantity quantity, Estimate difference) {
         Interval i = quantity.inUnit(difference.interval95());
         return Figures.difference(quantity.inUnit(difference.value()), Math.max(FINEST, i.width() / 2));
+    }
+
+    /**
+     * One string's difference in a table.
+     *
+     * @param change the quantity it is of
+     * @param string which
+     * @return such as "+21 ± 19"; that it is refused; or a dash where nothing tells how far it scatters
+     */
+    public static String difference(PlayedChange change, OnString string) {
+        return change.shown()
+                ? string.difference().map(d -> difference(change.quantity(), d)).orElse(NONE)
+                : "refused";
+    }
+
+    /**
+     * A figure of one sitting, as finely as anyone reads it.
+     *
+     * @param quantity what it is a figure of
+     * @param figure in its unit
+     * @return such as "2.31"
+     */
+    public static String figure(PlayedQuantity quantity, double figure) {
+        return Figures.text(figure, quantity.kind() == Quantity.DECAY_TIME ? 2 : 1);
     }
 }

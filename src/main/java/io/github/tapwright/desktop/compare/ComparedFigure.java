@@ -69,12 +69,13 @@ public record ComparedFigure(
     }
 
     static ComparedFigure of(PlayedChange change, OnString string) {
-        int places = change.quantity().kind() == Quantity.DECAY_TIME ? 2 : 1;
         return new ComparedFigure(
                 "string " + string.string(),
                 change.quantity().words(),
-                Figures.text(string.first(), places) + " " + change.quantity().figureUnit(),
-                Figures.text(string.second(), places) + " " + change.quantity().figureUnit(),
+                PlayedWords.figure(change.quantity(), string.first()) + " "
+                        + change.quantity().figureUnit(),
+                PlayedWords.figure(change.quantity(), string.second()) + " "
+                        + change.quantity().figureUnit(),
                 change95(change, string.difference()),
                 Optional.empty(),
                 string.firstCount() + " in A and " + string.secondCount()
