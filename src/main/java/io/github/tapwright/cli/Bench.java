@@ -221,7 +221,8 @@ final class Bench {
         MakeReport makeReport() {
             return new MakeReport(
                     new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
-                    new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                    new MakeReport.Questions(
+                            studyBench(), compareSittings(), comparePlayed(), followInstrument(), compareGroups()),
                     clock.getZone());
         }
 

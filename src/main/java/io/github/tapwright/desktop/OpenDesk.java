@@ -126,7 +126,8 @@ public final class OpenDesk implements AutoCloseable {
     ReportsModel.UseCases makeReports() {
         MakeReport makeReport = new MakeReport(
                 new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
-                new MakeReport.Questions(studyBench(), compareSittings(), followInstrument(), compareGroups()),
+                new MakeReport.Questions(
+                        studyBench(), compareSittings(), comparePlayed(), followInstrument(), compareGroups()),
                 clock.getZone());
         return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
     }

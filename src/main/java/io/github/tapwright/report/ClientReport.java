@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -26,21 +27,25 @@ final class ClientReport {
 
     private ClientReport() {}
 
-    /** What was found; room, limits and cautions follow in {@link #close}. */
-    static List<Section> findings(Matter matter, boolean compared) {
+    /** What was found, with a picture unless a comparison shows it beside another; {@link #close} follows. */
+    static List<Section> findings(Matter matter, boolean drawnBeside) {
         Findings findings = matter.sitting().latest().findings();
         return findings.taps()
-                .map(result -> new ClientTaps(matter, result).sections(!compared))
-                .or(() -> findings.notes().map(board -> notes(matter, board)))
+                .map(result -> new ClientTaps(matter, result).sections(!drawnBeside))
+                .or(() -> findings.notes().map(board -> notes(matter, board, !drawnBeside)))
                 .or(() -> findings.plucks().map(ClientReport::plucks))
                 .orElse(List.of());
     }
 
-    static List<Section> close(Matter matter) {
-        return List.of(RoomAndSetUp.inBrief(matter.sitting().conditions()), WhatItTells.of(matter), Cautions.section());
+    /** Room, limits and cautions. */
+    static List<Section> close(Matter matter, List<String> alsoCannotTell) {
+        return List.of(
+                RoomAndSetUp.inBrief(matter.sitting().conditions()),
+                WhatItTells.of(matter, alsoCannotTell),
+                Cautions.section());
     }
 
-    private static List<Section> notes(Matter matter, Fingerboard board) {
+    private static List<Section> notes(Matter matter, Fingerboard board, boolean withMaps) {
         List<Section> sections = new ArrayList<>();
         long placed = board.notes().stream().filter(n -> n.place().isPresent()).count();
         List<Node> words = new ArrayList<>();
@@ -53,7 +58,9 @@ final class ClientReport {
                     .toList()));
         }
         sections.add(new Section("In short", words));
-        FingerboardMaps.inShort(board)
+        Optional.of(board)
+                .filter(b -> withMaps)
+                .flatMap(FingerboardMaps::inShort)
                 .ifPresent(p -> sections.add(Section.of(
                         "Over the fingerboard",
                         matter.pictures()

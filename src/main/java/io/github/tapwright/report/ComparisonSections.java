@@ -1,87 +1,56 @@
 package io.github.tapwright.report;
 
-import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.ConditionCheck;
-import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.Grade;
-import io.github.tapwright.comparison.InWords;
-import io.github.tapwright.comparison.ResonanceChange;
-import io.github.tapwright.comparison.SittingComparison;
+import io.github.tapwright.comparison.Quantity;
+import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.xhtml.Element;
 import io.github.tapwright.report.xhtml.Node;
 import io.github.tapwright.report.xhtml.Tag;
-import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** How a sitting compares with an earlier one: first whether they may be compared, then figures, then words. */
 final class ComparisonSections {
 
-    private final CompareSittings.Compared compared;
-    private final SittingComparison comparison;
+    private final ComparedFindings found;
+    private final TwoSittings two;
     private final Pictures pictures;
     private final ZoneId zone;
 
-    ComparisonSections(CompareSittings.Compared compared, Pictures pictures, ZoneId zone) {
-        this.compared = compared;
-        this.comparison = compared.comparison();
+    ComparisonSections(ComparedFindings found, Pictures pictures, ZoneId zone) {
+        this.found = found;
+        this.two = found.two();
         this.pictures = pictures;
         this.zone = zone;
     }
 
     List<Section> of(ReportKind kind) {
         boolean client = kind == ReportKind.CLIENT;
-        List<ResonanceChange> named =
-                comparison.changes().stream().filter(c -> c.name().isPresent()).toList();
         List<Node> content = new ArrayList<>();
-        content.add(Words.paragraph("A is " + label(compared.first()) + "; B is " + label(compared.second())
-                + ", which this report is about."));
+        content.add(Words.paragraph(
+                "A is " + label(two.first()) + "; B is " + label(two.second()) + ", which this report is about."));
         if (!client) {
-            curves(false, content);
+            draw(kind, content);
         }
         content.add(Element.of(Tag.H3, "May they be compared?"));
-        content.add(Words.list(conditions(client)));
-        if (named.isEmpty()) {
-            content.add(Words.paragraph("No named resonance of A could be found again in B."));
-        } else {
-            content.add(Element.of(Tag.H3, "In words"));
-            content.add(Words.list(named.stream()
-                    .flatMap(c -> (client ? brief(c) : words(c)).stream())
-                    .toList()));
-        }
+        content.addAll(client ? conditionsInBrief() : conditionsInFull());
+        content.addAll(client ? found.inBrief() : found.inFull());
         if (client) {
-            content.add(Words.quiet(
-                    "B against A, in A's air as far as the air is known. In brackets: where the true difference lies, 19 times in"
-                            + " 20, setting up again included ("
-                            + compared.bench().spread().basis().words()
-                            + "). What listeners notice is known from published tests with other sounds."));
-            curves(true, content);
+            draw(kind, content);
         }
-        if (!client) {
-            content.add(table(comparison.changes()));
-            content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
-                    + compared.bench().spread().basis().words() + "): one in twenty lies outside by chance alone. "
-                    + comparison.questions() + " questions were asked at once; \"perhaps\" marks what does not stand"
-                    + " all of them considered."));
-            alone("A", comparison.onlyFirst(), content);
-            alone("B", comparison.onlySecond(), content);
-        }
-        String title = "Compared with sitting " + compared.first().id() + other();
-        return List.of(new Section(title, content));
+        return List.of(new Section("Compared with sitting " + two.first().id() + other(), content));
     }
 
     private String other() {
-        return compared.first().instrument().equals(compared.second().instrument())
+        return two.first().instrument().equals(two.second().instrument())
                 ? ""
-                : " of guitar " + compared.first().instrument();
+                : " of guitar " + two.first().instrument();
     }
 
     private String label(Sitting s) {
@@ -90,120 +59,51 @@ final class ComparisonSections {
                 + s.conditions().stage().map(Stage::words).orElse("stage unknown");
     }
 
-    private void curves(boolean client, List<Node> content) {
-        CurvePicture picture = new CurvePicture("");
-        add(picture, "B: sitting " + compared.second().id(), compared.second(), client);
-        add(picture, "A: sitting " + compared.first().id(), compared.first(), client);
-        picture.onPage()
-                .ifPresent(
-                        p -> content.add(
-                                pictures.figure(
-                                        p,
-                                        "Response curves of both sittings",
-                                        "Response to taps in both sittings, each against its own highest point, with 95 % intervals of the means.")));
+    private void draw(ReportKind kind, List<Node> content) {
+        found.drawn(kind).ifPresent(d -> content.add(pictures.figure(d.picture(), d.alternative(), d.caption())));
     }
 
-    private static void add(CurvePicture picture, String label, Sitting sitting, boolean client) {
-        sitting.latest()
-                .taps()
-                .ifPresent(r ->
-                        picture.add(label, r, client ? CurvePicture.namedMarks(sitting) : CurvePicture.marks(sitting)));
-    }
-
-    private List<String> conditions(boolean client) {
+    /** What is not fine; that all is fine where nothing is not. */
+    private List<Node> conditionsInBrief() {
+        Comparability comparability = two.comparability();
         List<String> lines = new ArrayList<>();
-        for (ConditionCheck c : comparison.comparability().troubles()) {
+        for (ConditionCheck c : comparability.troubles()) {
             lines.add(c.condition() + ", " + c.worst().words() + ": " + c.reason());
         }
-        String same = comparison.comparability().checks().stream()
-                .filter(c -> c.worst() == Grade.FINE)
-                .map(ConditionCheck::condition)
-                .collect(Collectors.joining(", "));
-        if (!client || lines.isEmpty()) {
-            lines.add((same.isEmpty() ? "nothing" : same) + ": fine");
+        if (lines.isEmpty()) {
+            lines.add(comparability.checks().stream()
+                            .map(ConditionCheck::condition)
+                            .collect(Collectors.joining(", ")) + ": fine");
         }
-        comparison
-                .comparability()
+        comparability.despite().map(ComparisonSections::insisted).ifPresent(lines::add);
+        return List.of(Words.list(lines));
+    }
+
+    /** Every condition with what it does to each quantity, the worst first. */
+    private List<Node> conditionsInFull() {
+        Comparability comparability = two.comparability();
+        Grid grid = Grid.of("condition|", "frequency|", "decay|", "level|", "why|");
+        comparability.troubles().forEach(c -> add(c, grid));
+        comparability.checks().stream().filter(c -> c.worst() == Grade.FINE).forEach(c -> add(c, grid));
+        List<Node> content = new ArrayList<>(List.of(grid.element()));
+        comparability
                 .despite()
-                .ifPresent(why -> lines.add("Refused figures are shown all the same, because: " + why));
-        return lines;
+                .map(ComparisonSections::insisted)
+                .map(Words::paragraph)
+                .ifPresent(content::add);
+        return content;
     }
 
-    /** Q and decay time are one thing seen twice; people hear decay. */
-    private static List<String> brief(ResonanceChange change) {
-        String name = change.name().orElse("");
-        List<Difference> told = List.of(change.frequencyHz(), change.decayTimeSeconds(), change.levelDb());
-        String differs = told.stream()
-                .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
-                .map(InWords::brief)
-                .collect(Collectors.joining("; "));
-        String rest = Stream.of(
-                        said(
-                                told,
-                                Difference.Verdict.DIFFERS_ALONE,
-                                "perhaps different, or chance among so many figures"),
-                        said(told, Difference.Verdict.CANNOT_TELL, "no difference can be told"),
-                        said(told, Difference.Verdict.REFUSED, "not compared, the conditions forbid it"))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining("; "));
-        return List.of(name + " " + differs + (differs.isEmpty() || rest.isEmpty() ? "" : "; ") + rest);
+    private static void add(ConditionCheck c, Grid grid) {
+        grid.add(
+                c.condition(),
+                c.grade(Quantity.FREQUENCY).words(),
+                c.grade(Quantity.DECAY_TIME).words(),
+                c.grade(Quantity.LEVEL).words(),
+                c.reason());
     }
 
-    private List<String> words(ResonanceChange change) {
-        String name = change.name().orElse("");
-        List<String> lines = new ArrayList<>();
-        for (Difference d : change.differences()) {
-            if (d.verdict() == Difference.Verdict.DIFFERS || d.verdict() == Difference.Verdict.DIFFERS_ALONE) {
-                lines.add(InWords.sentence(name, d, compared.bench().spread()));
-            }
-        }
-        said(change.differences(), Difference.Verdict.CANNOT_TELL, "no difference can be told")
-                .map(line -> name + ", " + line)
-                .ifPresent(lines::add);
-        said(change.differences(), Difference.Verdict.REFUSED, "not compared, the conditions forbid it")
-                .map(line -> name + ", " + line)
-                .ifPresent(lines::add);
-        return lines;
-    }
-
-    private static Optional<String> said(List<Difference> differences, Difference.Verdict verdict, String words) {
-        String quantities = differences.stream()
-                .filter(d -> d.verdict() == verdict)
-                .map(d -> d.quantity().words())
-                .collect(Collectors.joining(", "));
-        return quantities.isEmpty() ? Optional.empty() : Optional.of(quantities + ": " + words);
-    }
-
-    private static Element table(List<ResonanceChange> changes) {
-        Grid grid = Grid.of(
-                "A (Hz)", "B (Hz)", "as measured", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "resonance|");
-        for (ResonanceChange c : changes) {
-            grid.add(
-                    Figures.text(c.first().frequencyHz().value(), 2),
-                    Figures.text(c.second().frequencyHz().value(), 2),
-                    Figures.difference(c.frequencyHz().asMeasured(), 2),
-                    text(c.frequencyHz()),
-                    text(c.q()),
-                    text(c.decayTimeSeconds()),
-                    text(c.levelDb()),
-                    c.name().orElse("no name"));
-        }
-        return grid.element();
-    }
-
-    private static String text(Difference d) {
-        return d.shown() ? Figures.difference(d.estimate()) : "refused";
-    }
-
-    private static void alone(String side, List<ShownResonance> alone, List<Node> content) {
-        if (!alone.isEmpty()) {
-            content.add(Words.quiet("In " + side + " alone: "
-                    + alone.stream()
-                            .map(r -> Figures.text(
-                                            r.found().resonance().frequencyHz().value(), 2)
-                                    + " Hz" + r.name().map(n -> " (" + n + ")").orElse(""))
-                            .collect(Collectors.joining("; "))
-                    + "."));
-        }
+    private static String insisted(String why) {
+        return "Refused figures are shown all the same, because: " + why;
     }
 }

@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
@@ -63,12 +64,17 @@ public final class MakeReport {
      * What answers questions about more than one sitting.
      *
      * @param studies how far setting up again moves figures
-     * @param compare two sittings
+     * @param compare two sittings of taps
+     * @param comparePlayed two sittings of notes, or two of plucks
      * @param follow an instrument over time
      * @param groups groups of instruments
      */
     public record Questions(
-            StudyBench studies, CompareSittings compare, FollowInstrument follow, CompareGroups groups) {}
+            StudyBench studies,
+            CompareSittings compare,
+            ComparePlayed comparePlayed,
+            FollowInstrument follow,
+            CompareGroups groups) {}
 
     /**
      * Refuses a file name no report can be written under, before any work is done for it.
@@ -118,9 +124,8 @@ public final class MakeReport {
             return sitting(request.kind(), one.sitting(), questions.studies().spread(one.spread()), Optional.empty());
         }
         if (subject instanceof ReportSubject.OfTwo two) {
-            CompareSittings.Compared compared =
-                    questions.compare().compare(two.against(), two.sitting(), two.settings());
-            return sitting(request.kind(), two.sitting(), compared.bench().spread(), Optional.of(compared));
+            ComparedFindings compared = compared(two);
+            return sitting(request.kind(), two.sitting(), compared.two().spread(), Optional.of(compared));
         }
         if (subject instanceof ReportSubject.OfHistory history) {
             return new HistoryReport(
@@ -131,18 +136,30 @@ public final class MakeReport {
                 .draft(request.kind());
     }
 
+    private ComparedFindings compared(ReportSubject.OfTwo two) {
+        return questions.comparePlayed().takes(two.against())
+                ? new ComparedPlaying(questions.comparePlayed().compare(two.against(), two.sitting(), two.settings()))
+                : new ComparedTaps(questions.compare().compare(two.against(), two.sitting(), two.settings()));
+    }
+
     private Draft sitting(
-            ReportKind kind, SittingId id, SetUpSpread spread, Optional<CompareSittings.Compared> compared) {
+            ReportKind kind, SittingId id, SetUpSpread spread, Optional<ComparedFindings> compared) {
         Sitting sitting = new ShowSitting(stores.sittings()).show(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
         Pictures pictures = new Pictures();
         Matter matter =
                 new Matter(instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);
         boolean client = kind == ReportKind.CLIENT;
-        List<Section> sections = new ArrayList<>(
-                client ? ClientReport.findings(matter, compared.isPresent()) : WorkshopReport.findings(matter));
+        boolean drawnBeside = compared.flatMap(c -> c.drawn(kind)).isPresent();
+        List<Section> sections =
+                new ArrayList<>(client ? ClientReport.findings(matter, drawnBeside) : WorkshopReport.findings(matter));
         compared.ifPresent(c -> sections.addAll(new ComparisonSections(c, pictures, zone).of(kind)));
-        sections.addAll(client ? ClientReport.close(matter) : WorkshopReport.close(matter));
+        sections.addAll(
+                client
+                        ? ClientReport.close(
+                                matter,
+                                compared.map(ComparedFindings::cannotTell).orElse(List.of()))
+                        : WorkshopReport.close(matter, compared.map(c -> c.two().first())));
         boolean usable = sitting.latest().findings().areUsable();
         return new Draft(title(instrument, kind), lead(instrument, sitting), sections, pictures, usable);
     }

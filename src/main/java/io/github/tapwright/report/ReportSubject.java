@@ -30,7 +30,7 @@ public sealed interface ReportSubject {
     }
 
     /**
-     * One sitting of taps, and how it compares with an earlier one.
+     * One sitting, and how it compares with an earlier one of the same kind: taps, notes or plucks.
      *
      * @param sitting the later one, which the report is about
      * @param against the earlier one

@@ -35,13 +35,13 @@ final class RoomAndSetUp {
     }
 
     /** Every condition on a line of its own. */
-    static Section inFull(Conditions conditions) {
+    static Section inFull(String title, Conditions conditions) {
         Words.Pairs pairs = new Words.Pairs();
         for (ConditionLine c : ConditionLine.of(conditions)) {
             boolean noneIsKnown = c.name().equals("added mass") || c.name().equals("note");
             pairs.add(c.name(), noneIsKnown ? Optional.of(c.words().orElse("none")) : c.words());
         }
-        return Section.of("Conditions", pairs.element());
+        return Section.of(title, pairs.element());
     }
 
     private static String brief(String words) {

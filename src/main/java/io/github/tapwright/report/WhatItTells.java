@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What the figures carry and what they do not. */
 final class WhatItTells {
@@ -17,12 +18,14 @@ final class WhatItTells {
 
     private WhatItTells() {}
 
-    static Section of(Matter matter) {
+    static Section of(Matter matter, List<String> alsoCannotTell) {
         Findings findings = matter.sitting().latest().findings();
         List<Node> words = new ArrayList<>();
         words.add(Words.paragraph("It can tell " + tells(findings)));
         words.add(Element.of(Tag.H3, "It cannot tell"));
-        words.add(Words.list(findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings))));
+        List<String> cannot = findings.taps().map(r -> ofTaps(matter, r)).orElseGet(() -> ofPlaying(findings));
+        words.add(Words.list(
+                Stream.concat(cannot.stream(), alsoCannotTell.stream()).toList()));
         List<String> limits = findings.taps()
                 .map(TapResult::warnings)
                 .orElseGet(() -> findings.notes()

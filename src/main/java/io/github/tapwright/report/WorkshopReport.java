@@ -15,7 +15,9 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A sitting with every number, every setting and every hash. */
@@ -33,14 +35,19 @@ final class WorkshopReport {
                 .orElse(List.of());
     }
 
-    static List<Section> close(Matter matter) {
-        Sitting sitting = matter.sitting();
+    /** Conditions, recordings and methods, of the earlier sitting too where there is one. */
+    static List<Section> close(Matter matter, Optional<Sitting> earlier) {
+        Map<String, Sitting> sittings = new LinkedHashMap<>();
+        earlier.ifPresent(a -> sittings.put(" of A, sitting " + a.id(), a));
+        sittings.put(earlier.map(a -> " of B, sitting " + matter.sitting().id()).orElse(""), matter.sitting());
         List<Section> sections = new ArrayList<>();
-        sections.add(RoomAndSetUp.inFull(sitting.conditions()));
+        sittings.forEach((whose, s) -> sections.add(RoomAndSetUp.inFull("Conditions" + whose, s.conditions())));
         sections.add(instrument(matter.instrument()));
-        sections.add(recordings(sitting));
-        sections.add(methods(sitting));
-        sections.add(uncertainty(matter));
+        sittings.forEach((whose, s) -> sections.add(recordings("Recordings kept" + whose, s)));
+        sittings.forEach((whose, s) -> sections.add(methods("Methods and settings" + whose, s)));
+        if (matter.sitting().latest().taps().isPresent()) {
+            sections.add(uncertainty(matter));
+        }
         sections.add(Cautions.section());
         return sections;
     }
@@ -72,7 +79,7 @@ final class WorkshopReport {
                         + l.thicknessMm().map(mm -> Figures.plain(mm) + " mm").orElse("thickness unknown"));
     }
 
-    private static Section recordings(Sitting sitting) {
+    private static Section recordings(String title, Sitting sitting) {
         Grid grid = Grid.of("no.", "file|", "format|", "rate (Hz)", "channel", "length (s)", "bytes");
         List<Node> hashes = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
@@ -96,10 +103,10 @@ final class WorkshopReport {
         if (!remarks.isEmpty()) {
             content.add(Words.list(remarks));
         }
-        return new Section("Recordings kept", content);
+        return new Section(title, content);
     }
 
-    private static Section methods(Sitting sitting) {
+    private static Section methods(String title, Sitting sitting) {
         Grid grid = Grid.of("analysis", "made at (UTC)", "method", "settings|");
         for (Analysis a : sitting.analyses()) {
             grid.add(
@@ -109,7 +116,7 @@ final class WorkshopReport {
                     SettingsWords.of(a.findings().procedure()));
         }
         return Section.of(
-                "Methods and settings",
+                title,
                 grid.element(),
                 Words.quiet("The figures above are those of the last analysis. Sitting added at "
                         + sitting.addedAt().truncatedTo(ChronoUnit.SECONDS) + "."));

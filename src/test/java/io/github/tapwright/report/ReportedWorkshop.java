@@ -4,6 +4,7 @@ import io.github.tapwright.archive.Archive;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
+import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.instrument.Body;
 import io.github.tapwright.instrument.Construction;
@@ -94,6 +95,7 @@ final class ReportedWorkshop implements AutoCloseable {
                 new MakeReport.Questions(
                         studies,
                         new CompareSittings(archive.sittings(), studies),
+                        new ComparePlayed(archive.sittings()),
                         new FollowInstrument(archive.instruments(), archive.sittings(), studies, ZoneOffset.UTC),
                         new CompareGroups(archive.instruments(), archive.sittings())),
                 ZoneOffset.UTC);

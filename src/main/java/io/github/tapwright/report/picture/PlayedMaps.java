@@ -6,11 +6,13 @@ import io.github.tapwright.chart.FingerboardPicture.FretMap;
 import io.github.tapwright.comparison.played.AtPlace;
 import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedComparison;
+import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.note.run.Fret;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** From two runs of notes to a picture of where they differ. */
@@ -28,15 +30,31 @@ public final class PlayedMaps {
      * @return empty if no note was played at the same place in both, as with plucks
      */
     public static Optional<FingerboardPicture> of(PlayedComparison comparison) {
+        return picture("Two runs of notes, B minus A", subtitles(comparison), comparison, q -> true);
+    }
+
+    /**
+     * The maps for a page, whose words say what they show.
+     *
+     * @param comparison of two runs of notes
+     * @param wanted which quantities
+     * @return empty if no wanted quantity may be shown, or no note was played at the same place in both
+     */
+    public static Optional<FingerboardPicture> onPage(PlayedComparison comparison, Predicate<PlayedQuantity> wanted) {
+        return picture("", List.of(), comparison, wanted);
+    }
+
+    private static Optional<FingerboardPicture> picture(
+            String title, List<String> lines, PlayedComparison comparison, Predicate<PlayedQuantity> wanted) {
         Set<Fret> fast = comparison.fastNotes().stream().map(f -> f.place()).collect(Collectors.toSet());
         List<FretMap> maps = comparison.changes().stream()
-                .filter(c -> c.shown() && !c.places().isEmpty())
+                .filter(c ->
+                        wanted.test(c.quantity()) && c.shown() && !c.places().isEmpty())
                 .map(c -> map(c, fast))
                 .toList();
         return maps.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new FingerboardPicture(
-                        "Two runs of notes, B minus A", subtitles(comparison), strings(comparison), maps));
+                : Optional.of(new FingerboardPicture(title, lines, strings(comparison), maps));
     }
 
     private static FretMap map(PlayedChange change, Set<Fret> fast) {
