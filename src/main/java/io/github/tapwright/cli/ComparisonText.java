@@ -7,7 +7,6 @@ import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.InWords;
-import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
