@@ -40,9 +40,7 @@ public final class Restore {
         Path target = folder.toAbsolutePath().normalize();
         Path partial = target.resolveSibling(target.getFileName() + ".restoring-" + UUID.randomUUID());
         try {
-            if (!Files.exists(backup)) {
-                throw new NoSuchFileException(backup.toString());
-            }
+            refuseUnreadable(backup);
             if (!ArchiveFolder.empty(target)) {
                 throw new ArchiveException(folder + " is not empty; restore into a new or empty folder");
             }
@@ -61,6 +59,20 @@ public final class Restore {
             throw Trouble.with(backup, e);
         } catch (IOException e) {
             throw Trouble.with(folder, e);
+        }
+    }
+
+    /** Before anything is said about the folder, which has no part in it. */
+    private static void refuseUnreadable(Path backup) throws NoSuchFileException {
+        if (!Files.exists(backup)) {
+            throw new NoSuchFileException(backup.toString());
+        }
+        if (!Files.isRegularFile(backup)) {
+            throw new ArchiveException(backup + " is no backup, it is no file; choose the ZIP file that backup wrote");
+        }
+        if (!Files.isReadable(backup)) {
+            throw new ArchiveException(
+                    "no permission to read " + backup + "; give yourself read permission, or copy it");
         }
     }
 

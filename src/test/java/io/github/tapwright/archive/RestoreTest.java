@@ -81,6 +81,9 @@ class RestoreTest {
 
         Files.delete(backup);
         assertRefused("there is no file");
+
+        Files.createDirectory(backup);
+        assertRefused(backup + " is no backup");
     }
 
     @Test
