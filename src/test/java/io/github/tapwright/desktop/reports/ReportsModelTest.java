@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.report.ReportKind;
 import io.github.tapwright.report.ReportSubject;
@@ -26,6 +28,7 @@ class ReportsModelTest {
     private TestDesk desk;
     private Sitting before;
     private Sitting after;
+    private SettingsModel settings;
     private ReportsModel model;
     private ShopModel shop;
 
@@ -35,7 +38,8 @@ class ReportsModelTest {
         var seven = desk.instrument("7");
         before = desk.sitting(seven, 102, 196, TestDesk.strung(HoleState.OPEN));
         after = desk.sitting(seven, 102, 205, TestDesk.strung(HoleState.OPEN));
-        model = new ReportsModel(desk.makeReports(), desk.settings(), desk.clock(), desk.work(), desk.notices());
+        settings = desk.settings();
+        model = new ReportsModel(desk.makeReports(), settings, desk.clock(), desk.work(), desk.notices());
         shop = new ShopModel(desk.editShop(), desk.work(), desk.notices());
         model.refresh();
         shop.refresh();
@@ -89,6 +93,17 @@ class ReportsModelTest {
         assertThat(model.made()).containsExactly(file);
         assertThat(new String(Files.readAllBytes(file), 0, 5, StandardCharsets.US_ASCII))
                 .isEqualTo("%PDF-");
+    }
+
+    @Test
+    void theMakersOwnSpreadOfSettingUpIsCountedWithInAReportOfOneSittingToo() throws Exception {
+        settings.change(settings.now().get().spreading(Optional.of(SetUpSpread.given(0.0012, 0.02, 0.5))));
+        model.prepare(new ReportSubject.OfSitting(before.id()));
+        model.form().kind().set(ReportKind.WORKSHOP);
+        Path file = folder.resolve("own.html");
+        model.make(file);
+
+        assertThat(Files.readString(file)).contains("0.12 % of frequency").contains("0.50 dB of level").contains("as given");
     }
 
     @Test
