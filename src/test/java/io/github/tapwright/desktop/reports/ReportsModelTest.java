@@ -103,7 +103,10 @@ class ReportsModelTest {
         Path file = folder.resolve("own.html");
         model.make(file);
 
-        assertThat(Files.readString(file)).contains("0.12 % of frequency").contains("0.50 dB of level").contains("as given");
+        assertThat(Files.readString(file))
+                .contains("0.12 % of frequency")
+                .contains("0.50 dB of level")
+                .contains("as given");
     }
 
     @Test
