@@ -305,14 +305,11 @@ public final class CompareModel {
     /**
      * What a report of this comparison is about: the second sitting, set against the first, with the reason there is.
      *
-     * @return empty while nothing is compared, and for notes and plucks, which the maker is told
+     * @return empty while nothing is compared
      */
     public Optional<ReportSubject> subject() {
-        Optional<Answer> taps = result.get().filter(Answer.OfTaps.class::isInstance);
-        if (result.get().isPresent() && taps.isEmpty()) {
-            notices.trouble("Reports compare sittings of taps; save the picture, or make a report of each sitting");
-        }
-        return taps.map(Answer::compared)
+        return result.get()
+                .map(Answer::compared)
                 .map(r -> new ReportSubject.OfTwo(r.second().id(), r.first().id(), settings(despite.get())));
     }
 

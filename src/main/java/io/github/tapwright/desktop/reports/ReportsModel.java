@@ -35,7 +35,7 @@ public final class ReportsModel {
     private final SittingTitle title;
     private final ReportForm form;
     private final ObservableList<SittingChoice> sittings = FXCollections.observableArrayList();
-    private final ObservableList<SittingChoice> taps = FXCollections.observableArrayList();
+    private final ObservableList<SittingChoice> alike = FXCollections.observableArrayList();
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObservableList<Path> made = FXCollections.observableArrayList();
 
@@ -64,6 +64,7 @@ public final class ReportsModel {
         this.work = work;
         this.notices = notices;
         this.title = new SittingTitle(clock.getZone());
+        form.sitting().addListener((o, before, after) -> offerAlike());
     }
 
     /**
@@ -85,12 +86,12 @@ public final class ReportsModel {
     }
 
     /**
-     * What a sitting can be set against.
+     * What the chosen sitting can be set against.
      *
-     * @return sittings of taps
+     * @return sittings for the same as it; all while none is chosen
      */
-    public ObservableList<SittingChoice> taps() {
-        return taps;
+    public ObservableList<SittingChoice> alike() {
+        return alike;
     }
 
     /**
@@ -143,12 +144,25 @@ public final class ReportsModel {
                                         .toList())),
                 listed -> {
                     sittings.setAll(listed.sittings());
-                    taps.setAll(sittings.stream().filter(SittingChoice::taps).toList());
                     instruments.setAll(listed.instruments());
                     reread(form.sitting());
+                    offerAlike();
                     reread(form.against());
                     after.run();
                 });
+    }
+
+    /** Taps are set against taps, notes against notes, plucks against plucks. */
+    private void offerAlike() {
+        alike.setAll(sittings.stream().filter(this::isAlike).toList());
+        form.against().set(form.against().get().filter(this::isAlike));
+    }
+
+    private boolean isAlike(SittingChoice other) {
+        return form.sitting()
+                .get()
+                .filter(chosen -> !chosen.procedure().equals(other.procedure()))
+                .isEmpty();
     }
 
     /** A sitting may have got another stage since it was chosen. */
@@ -162,7 +176,7 @@ public final class ReportsModel {
         return new SittingChoice(
                 sitting.id(),
                 sitting.instrument(),
-                ofTaps,
+                sitting.procedure(),
                 title.of(sitting) + (ofTaps ? "" : ", " + sitting.procedure()) + " (sitting " + sitting.id() + ")");
     }
 

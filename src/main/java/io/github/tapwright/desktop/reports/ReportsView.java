@@ -38,7 +38,6 @@ public final class ReportsView {
     private final VBox subject = new VBox(8);
     private final VBox made = new VBox(6);
     private final Offer<SittingChoice> sitting;
-    private final Offer<SittingChoice> tapped;
     private final Offer<SittingChoice> against;
     private final TextField despite;
     private final Offer<ShopNumber> instrument;
@@ -59,8 +58,7 @@ public final class ReportsView {
         ReportForm form = model.form();
         this.about = Parts.choice("About", List.of(About.values()), About::words, form.about());
         this.sitting = sittings("Sitting", model.sittings(), form.sitting());
-        this.tapped = sittings("Sitting", model.taps(), form.sitting());
-        this.against = sittings("Earlier sitting", model.taps(), form.against());
+        this.against = sittings("Earlier sitting", model.alike(), form.against());
         this.despite = Parts.field(
                 "Reason to compare in spite of the conditions", "only where the conditions forbid it", form.despite());
         this.instrument =
@@ -122,7 +120,7 @@ public final class ReportsView {
                             case SITTING -> List.of(Parts.named("Sitting", sitting.node()));
                             case TWO ->
                                 List.of(
-                                        Parts.named("Sitting the report is about", tapped.node()),
+                                        Parts.named("Sitting the report is about", sitting.node()),
                                         Parts.named("Set against the earlier sitting", against.node()),
                                         Parts.named("Your reason to compare in spite of the conditions", despite));
                             case HISTORY -> List.of(Parts.named("Instrument", instrument.node()));

@@ -8,7 +8,7 @@ import io.github.tapwright.sitting.SittingId;
  *
  * @param id which
  * @param instrument whose
- * @param taps whether it is of taps, and can be set against another
+ * @param procedure what it is for; it can be set against another that is for the same
  * @param words how it reads
  */
-public record SittingChoice(SittingId id, ShopNumber instrument, boolean taps, String words) {}
+public record SittingChoice(SittingId id, ShopNumber instrument, String procedure, String words) {}

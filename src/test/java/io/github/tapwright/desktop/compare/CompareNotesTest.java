@@ -8,6 +8,7 @@ import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.synthesis.FingerboardRun;
 import java.io.IOException;
@@ -92,11 +93,14 @@ class CompareNotesTest {
     }
 
     @Test
-    void aReportOfNotesAgainstNotesIsRefusedInWords() {
+    void aReportSetsTheLaterNotesAgainstTheEarlier() {
         choose(dull, even);
 
-        assertThat(model.subject()).isEmpty();
-        assertThat(desk.said()).contains("Reports compare sittings of taps");
+        assertThat(model.subject())
+                .hasValueSatisfying(s -> assertThat(s).isInstanceOfSatisfying(ReportSubject.OfTwo.class, two -> {
+                    assertThat(two.sitting()).isEqualTo(even.id());
+                    assertThat(two.against()).isEqualTo(dull.id());
+                }));
     }
 
     @Test

@@ -7,14 +7,19 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.report.ReportKind;
 import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.synthesis.FingerboardRun;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -81,6 +86,32 @@ class ReportsModelTest {
         assertThat(desk.said()).isEqualTo("Wrote " + file);
         assertThat(model.made()).containsExactly(file);
         assertThat(Files.readString(file)).contains("Workshop by the Mill", "Milltown", "main top is");
+    }
+
+    @Test
+    void notesAreSetAgainstNotesAndTapsAgainstTaps() throws Exception {
+        var seven = new ShopNumber("7");
+        List<Fret> string =
+                IntStream.rangeClosed(0, 4).mapToObj(f -> new Fret(3, f)).toList();
+        Sitting dull = desk.notes(seven, new FingerboardRun(string, 1.6));
+        Sitting even = desk.notes(seven, new FingerboardRun(string, 1.6));
+        model.refresh();
+        model.prepare(two(Optional.empty()));
+        assertThat(model.alike()).extracting(SittingChoice::id).containsExactlyInAnyOrder(before.id(), after.id());
+
+        model.form().sitting().set(choice(even));
+        assertThat(model.alike()).extracting(SittingChoice::id).containsExactlyInAnyOrder(dull.id(), even.id());
+        assertThat(model.form().against().get()).as("taps no longer fit").isEmpty();
+
+        model.form().against().set(choice(dull));
+        Path file = folder.resolve("notes.html");
+        model.make(file);
+        assertThat(desk.said()).isEqualTo("Wrote " + file);
+        assertThat(Files.readString(file)).contains("Compared with sitting " + dull.id(), "the early decay of notes");
+    }
+
+    private Optional<SittingChoice> choice(Sitting sitting) {
+        return model.sittings().stream().filter(s -> s.id().equals(sitting.id())).findFirst();
     }
 
     @Test
