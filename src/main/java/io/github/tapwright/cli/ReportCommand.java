@@ -50,7 +50,7 @@ final class ReportCommand extends ArchiveCommand {
             names = "--against",
             paramLabel = "SITTING",
             converter = SittingIdConverter.class,
-            description = "An earlier sitting to compare with.")
+            description = "An earlier sitting to compare with: taps with taps, notes with notes, plucks with plucks.")
     private Optional<SittingId> against = Optional.empty();
 
     @Option(names = "--trend", paramLabel = "INSTRUMENT", description = "Report an instrument over time instead.")

@@ -93,9 +93,8 @@ final class ComparedPlaying implements ComparedFindings {
     private String terms() {
         return isOfPlucks()
                 ? "LAFmax: the largest A-weighted level, time weighting fast; momentary loudness: the largest over 400 ms."
-                : "Early decay: how fast a note begins to die away, which is what one hears of it while playing; decay time: how fast"
-                        + " it does further on, both as the time to a thousandth of its pressure. LAFmax: its largest"
-                        + " A-weighted level, time weighting fast.";
+                : "Early decay: how fast a note dies away at first; decay time: how fast further on; both as the time to a thousandth of"
+                        + " its pressure. LAFmax: its largest A-weighted level, time weighting fast.";
     }
 
     @Override
@@ -106,7 +105,7 @@ final class ComparedPlaying implements ComparedFindings {
                         "Over the fingerboard, B minus A: " + ClientReport.quantities(p),
                         "B minus A at every place played in both, the highest string on top, the nut to the left. Darker is more in"
                                 + " B. Framed: dies away much faster than the frets around it, in A or in B. Single notes"
-                                + " scatter; the words above speak of all of them together."
+                                + " scatter; the words speak of all of them together."
                                 + comparison
                                         .comparability()
                                         .despite()

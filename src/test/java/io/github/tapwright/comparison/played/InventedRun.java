@@ -32,18 +32,21 @@ import java.util.stream.Stream;
  * @param noteSpreadDb scatter of a single level
  * @param dead places that die away in a third of the time
  */
-record InventedRun(double longer, double louderDb, double noteSpread, double noteSpreadDb, List<Fret> dead) {
+public record InventedRun(double longer, double louderDb, double noteSpread, double noteSpreadDb, List<Fret> dead) {
 
-    static final List<Fret> SIX_STRINGS = IntStream.rangeClosed(1, 6)
+    /** Thirteen notes on each of six strings. */
+    public static final List<Fret> SIX_STRINGS = IntStream.rangeClosed(1, 6)
             .boxed()
             .flatMap(s -> IntStream.rangeClosed(0, 12).mapToObj(f -> new Fret(s, f)))
             .toList();
 
-    static InventedRun of(double longer, double louderDb) {
+    /** As far from even as a real guitar, without a dead note. */
+    public static InventedRun of(double longer, double louderDb) {
         return new InventedRun(longer, louderDb, 0.1, 1, List.of());
     }
 
-    Fingerboard played(List<Fret> places, Random chance) {
+    /** What a run over these places found. */
+    public Fingerboard played(List<Fret> places, Random chance) {
         List<Fingerboard.Note> notes = places.stream().map(p -> note(p, chance)).toList();
         Map<Fret, Double> times = new HashMap<>();
         notes.forEach(n -> times.put(
@@ -71,10 +74,10 @@ record InventedRun(double longer, double louderDb, double noteSpread, double not
                         t20,
                         new Finding.NotFound<>("invented"),
                         60),
-                new Finding.NotFound<>("invented"),
-                new Finding.NotFound<>("invented"),
-                new Finding.NotFound<>("invented"),
-                new Finding.NotFound<>("invented"),
+                new Finding.Found<>(0.1),
+                new Finding.Found<>(0.01),
+                new Finding.Found<>(1200.0),
+                new Finding.Found<>(1.0),
                 Optional.empty(),
                 0,
                 5,
