@@ -37,9 +37,10 @@ final class PlayedTables {
         List<Node> content = new ArrayList<>();
         overall(spread, content);
         changes.forEach(c -> strings(c, content));
+        boolean shares = changes.stream().anyMatch(c -> isShare(c.quantity()));
         content.add(Words.quiet(
                 "B minus A, ± half the 95 % interval of what was played on these days; setting up and playing"
-                        + " again is not in it. Of decay times the share of A's."));
+                        + " again is not in it." + (shares ? " Of decay times in per cent of A's." : "")));
         places(content);
         return content;
     }
@@ -133,7 +134,11 @@ final class PlayedTables {
     }
 
     private static int places(PlayedQuantity quantity) {
-        return quantity.unit().equals("%") ? 0 : 1;
+        return isShare(quantity) ? 0 : 1;
+    }
+
+    private static boolean isShare(PlayedQuantity quantity) {
+        return quantity.unit().equals("%");
     }
 
     private static String words(Fret place) {

@@ -111,7 +111,9 @@ class ReportsModelTest {
     }
 
     private Optional<SittingChoice> choice(Sitting sitting) {
-        return model.sittings().stream().filter(s -> s.id().equals(sitting.id())).findFirst();
+        return model.sittings().stream()
+                .filter(s -> s.id().equals(sitting.id()))
+                .findFirst();
     }
 
     @Test
