@@ -22,7 +22,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Sittings in the database, their recordings beside it. */
@@ -37,6 +39,10 @@ final class SittingTables implements SittingStore {
             "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
                     + " AND s.taken_at = ? AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
                     + " ORDER BY s.id LIMIT 1";
+
+    private static final String SHARED = "SELECT sha256, sitting_id FROM recording"
+            + " WHERE sha256 IN (SELECT sha256 FROM recording GROUP BY sha256 HAVING count(DISTINCT sitting_id) > 1)"
+            + " ORDER BY sha256, sitting_id";
 
     private final Database database;
     private final Originals originals;
@@ -133,6 +139,28 @@ final class SittingTables implements SittingStore {
                 OutlineReader.of(connection, id).ifPresent(outlines::add);
             }
             return outlines;
+        });
+    }
+
+    @Override
+    public List<SittingId> holding(String sha256) {
+        return database.read(connection -> Query.all(
+                connection,
+                "SELECT DISTINCT sitting_id FROM recording WHERE sha256 = ? ORDER BY sitting_id",
+                row -> new SittingId(row.longInteger("sitting_id")),
+                sha256));
+    }
+
+    @Override
+    public List<List<SittingId>> sharing() {
+        return database.read(connection -> {
+            Map<String, List<SittingId>> holders = new LinkedHashMap<>();
+            Query.all(
+                    connection,
+                    SHARED,
+                    row -> holders.computeIfAbsent(row.text("sha256"), sha256 -> new ArrayList<>())
+                            .add(new SittingId(row.longInteger("sitting_id"))));
+            return List.copyOf(holders.values());
         });
     }
 

@@ -37,7 +37,8 @@ public final class StudyBench {
      *
      * @param ids sittings of taps on one instrument, set up anew for each, all else the same
      * @return what they say
-     * @throws RefusedEntryException if there are too few, one is given twice, or they may not be compared
+     * @throws RefusedEntryException if there are too few, one is given twice, two hold the same recording, or they may not be
+     *     compared
      */
     public BenchStudy study(List<SittingId> ids) {
         if (new HashSet<>(ids).size() != ids.size()) {
@@ -48,6 +49,7 @@ public final class StudyBench {
                     + BenchStudy.ENOUGH + "; take the instrument down and put it up again for each");
         }
         List<SittingOutline> setUps = new ShowSitting(sittings).outlines(ids);
+        refuseOneRecordingTwice(ids);
         setUps.forEach(other -> refuseUnlike(setUps.get(0), other));
         return BenchStudy.of(setUps);
     }
@@ -94,6 +96,20 @@ public final class StudyBench {
             return latest().flatMap(BenchStudy::spread);
         } catch (RefusedEntryException e) {
             return Optional.of(SetUpSpread.LAPSED);
+        }
+    }
+
+    private void refuseOneRecordingTwice(List<SittingId> ids) {
+        for (List<SittingId> holders : sittings.sharing()) {
+            List<String> given = holders.stream()
+                    .filter(ids::contains)
+                    .map(SittingId::toString)
+                    .toList();
+            if (given.size() > 1) {
+                throw new RefusedEntryException("sittings " + String.join(" and ", given)
+                        + " hold the same recording, which is one set-up; give one of them, and take the instrument down, put it"
+                        + " up again and record anew for each of the others");
+            }
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Adds a sitting: recordings and conditions in, results and all of it kept.
@@ -106,7 +107,7 @@ public final class AddSitting {
         progress.at("keeping the sitting", files.size(), files.size() + 1);
         List<NewRecording> recordings = new ArrayList<>();
         for (int f = 0; f < files.size(); f++) {
-            SoundFacts facts = read.facts().get(f);
+            SoundFacts facts = read.facts().get(f).withNotices(keptBefore(staged.get(f)));
             recordings.add(new NewRecording(staged.get(f), f == 0 ? facts.withNotices(request.remarks()) : facts));
         }
         return new NewSitting(
@@ -129,6 +130,17 @@ public final class AddSitting {
             copies.add(new SoundFile(copy.file(), copy.fileName()));
         }
         return copies;
+    }
+
+    /** Kept as a notice, not refused: one file may rightly be analysed for another purpose, or once more under its true date. */
+    private List<String> keptBefore(StagedOriginal copy) {
+        List<SittingId> before = sittings.holding(copy.original().sha256());
+        if (before.isEmpty()) {
+            return List.of();
+        }
+        String numbers = before.stream().map(SittingId::toString).collect(Collectors.joining(", "));
+        return List.of("this very recording is already kept in " + (before.size() == 1 ? "sitting " : "sittings ")
+                + numbers + "; it is one set-up, and no study or history counts it twice");
     }
 
     private static void refuseTwice(Path file, boolean first) {

@@ -61,6 +61,21 @@ public interface SittingStore extends OriginalStore {
     List<SittingOutline> outlines(List<SittingId> ids);
 
     /**
+     * The sittings that hold a recording.
+     *
+     * @param sha256 the recording's, as in {@link Original#sha256}
+     * @return in the order they were added
+     */
+    List<SittingId> holding(String sha256);
+
+    /**
+     * Recordings that more than one sitting holds: one visit to the microphone, kept several times.
+     *
+     * @return the sittings of each such recording, in the order they were added
+     */
+    List<List<SittingId>> sharing();
+
+    /**
      * The last sitting of taps on an instrument as it is: no mass stuck on, the hole not covered.
      *
      * @param instrument whose

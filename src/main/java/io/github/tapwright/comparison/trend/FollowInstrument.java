@@ -52,6 +52,6 @@ public final class FollowInstrument {
         List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
         BenchKnowledge bench =
                 new BenchKnowledge(studies.spread(spread), window, new SensitivityLearning(sittings).of(instrument));
-        return History.of(instrument, all, bench, zone);
+        return History.of(instrument, all, sittings.sharing(), bench, zone);
     }
 }

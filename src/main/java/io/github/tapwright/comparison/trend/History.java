@@ -75,18 +75,25 @@ public record History(
      *
      * @param instrument whose
      * @param all its sittings, in any order
+     * @param sharing sittings that hold the same recording, as {@link io.github.tapwright.sitting.SittingStore#sharing} gives
+     *     them; of these the one taken first counts
      * @param bench what is known about the workshop, and how humidity moves this instrument
      * @param zone where the workshop is, for days without a time
      * @return its history
      */
-    public static History of(ShopNumber instrument, List<SittingOutline> all, BenchKnowledge bench, ZoneId zone) {
+    public static History of(
+            ShopNumber instrument,
+            List<SittingOutline> all,
+            List<List<SittingId>> sharing,
+            BenchKnowledge bench,
+            ZoneId zone) {
         List<SittingOutline> ordered = all.stream()
                 .sorted(Comparator.comparing(s -> s.takenAt().instant()))
                 .toList();
         List<LeftOut> leftOut = new ArrayList<>();
-        List<SittingOutline> taps = taps(ordered, leftOut);
-        PluckSittings plucks = PluckSittings.among(
-                ordered.stream().filter(is(Procedure.OpenPlucks.KEY)).toList());
+        List<SittingOutline> taps = SharedRecordings.once(taps(ordered, leftOut), sharing, leftOut);
+        PluckSittings plucks = PluckSittings.among(SharedRecordings.once(
+                ordered.stream().filter(is(Procedure.OpenPlucks.KEY)).toList(), sharing, leftOut));
         leftOut.addAll(plucks.leftOut());
         Set<SittingId> counted = Stream.concat(taps.stream(), plucks.used().stream())
                 .map(SittingOutline::id)

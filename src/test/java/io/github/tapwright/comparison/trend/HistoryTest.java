@@ -56,7 +56,7 @@ class HistoryTest {
 
     private History history() {
         return History.of(
-                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), BENCH, ZoneOffset.UTC);
+                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), List.of(), BENCH, ZoneOffset.UTC);
     }
 
     private static Series top(History history) {

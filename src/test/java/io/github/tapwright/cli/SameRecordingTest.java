@@ -1,0 +1,63 @@
+package io.github.tapwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One recording kept in several sittings is one set-up: said when it is added, refused in studies, counted once in histories. */
+class SameRecordingTest {
+
+    private static final Path FIRST = CommandRun.DEMO.resolve("31-2024-04-09-strung.flac");
+    private static final Path OTHER = CommandRun.DEMO.resolve("31-2024-10-15-later.flac");
+
+    @TempDir
+    Path folder;
+
+    private CommandRun archive(Object... arguments) {
+        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
+                .toArray());
+    }
+
+    private CommandRun add(Path file, String day) {
+        CommandRun run = archive("sitting", "add", "41", file, "--taken", day, "--hole", "open", "--strings", "damped");
+        assertThat(run.code()).as(run.err()).isZero();
+        return run;
+    }
+
+    @BeforeEach
+    void oneRecordingKeptTwiceAndAnotherOnce() {
+        assertThat(archive("instrument", "add", "41").code()).isZero();
+        assertThat(add(FIRST, "2026-01-01").out()).doesNotContain("already kept");
+        assertThat(add(FIRST, "2026-01-02").out()).contains("this very recording is already kept in sitting 1;");
+        assertThat(add(OTHER, "2026-01-03").out()).doesNotContain("already kept");
+    }
+
+    @Test
+    void aStudyOfItIsRefusedAndNothingIsKept() {
+        CommandRun run = archive("repeatability", 3, 2, 1, "--keep");
+
+        assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(run.err())
+                .contains("sittings 1 and 2 hold the same recording, which is one set-up")
+                .contains("record anew")
+                .hasLineCount(1);
+        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+    }
+
+    @Test
+    void aHistoryCountsItOnceAndNamesTheOther() throws IOException {
+        assertThat(archive("trend", "41").out())
+                .contains("sitting 2 left out: it holds the same recording as sitting 1, which counts already");
+        JsonNode json =
+                new ObjectMapper().readTree(archive("trend", "41", "--json").out());
+        assertThat(json.path("series").path(0).path("figures").findValuesAsText("sitting"))
+                .containsExactly("1", "3");
+    }
+}
