@@ -1,10 +1,13 @@
 package io.github.tapwright.sitting;
 
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.TapAnalysis;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.tap.TapSettings;
 import io.github.tapwright.tap.TapTrack;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,10 +52,37 @@ public final class AnalyseTaps {
      * @param hole whether the soundhole was open
      * @param progress told about each file
      * @return what was found
+     * @throws RefusedEntryException if two files hold the same recording
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Found analyse(List<Path> files, TapSettings settings, HoleState hole, Progress progress) {
+        refuseTwice(files);
         return read(files.stream().map(SoundFile::of).toList(), settings, hole, progress);
+    }
+
+    /** Strikes counted twice would make every interval narrower than it is. */
+    private static void refuseTwice(List<Path> files) {
+        for (int later = 1; later < files.size(); later++) {
+            for (int earlier = 0; earlier < later; earlier++) {
+                if (areAlike(files.get(earlier), files.get(later))) {
+                    throw new RefusedEntryException(files.get(later) + " holds the same recording as "
+                            + (files.get(later).equals(files.get(earlier)) ? "a file before it" : files.get(earlier))
+                            + "; give each recording once");
+                }
+            }
+        }
+    }
+
+    /** Byte for byte; a file that cannot be read says so when it is its turn. */
+    private static boolean areAlike(Path one, Path other) {
+        try {
+            return Files.isRegularFile(one)
+                    && Files.isRegularFile(other)
+                    && Files.size(one) == Files.size(other)
+                    && Files.mismatch(one, other) < 0;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     Found read(List<SoundFile> files, TapSettings settings, HoleState hole, Progress progress) {

@@ -55,6 +55,19 @@ class TapsCommandTest {
     }
 
     @Test
+    void oneRecordingGivenTwiceDoesNotCountItsStrikesTwice() throws IOException {
+        Path copy = Files.copy(CLEAN, folder.resolve("copy.flac"));
+
+        for (Path again : List.of(CLEAN, copy)) {
+            CommandRun run = CommandRun.of("taps", "--together", CLIPPED_ONCE, CLEAN, again);
+            assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+            assertThat(run.err())
+                    .contains(again + " holds the same recording as", "give each recording once")
+                    .hasLineCount(1);
+        }
+    }
+
+    @Test
     void filesTogetherAreOneSetAndFilesApartAreAnArray() throws JsonProcessingException {
         JsonNode together = new ObjectMapper()
                 .readTree(CommandRun.of("taps", CLEAN, CLIPPED_ONCE, "--together", "--json")
