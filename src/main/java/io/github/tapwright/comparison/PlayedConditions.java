@@ -45,13 +45,15 @@ final class PlayedConditions {
         return checks;
     }
 
-    /** To a day, which is all that strings care for. */
+    /** To a day, which is all that strings care for; unknown where they are said to have been fitted days after they were played. */
     private static Optional<Long> daysOfStrings(Sitting sitting) {
         LocalDate played = LocalDate.ofInstant(sitting.takenAt().instant(), ZoneOffset.UTC);
         return sitting.conditions()
                 .strings()
                 .fittedOn()
-                .map(fitted -> Math.max(0, ChronoUnit.DAYS.between(fitted, played)));
+                .map(fitted -> ChronoUnit.DAYS.between(fitted, played))
+                .filter(days -> days >= -1)
+                .map(days -> Math.max(0, days));
     }
 
     private static ConditionCheck age(Pair<Long> days) {

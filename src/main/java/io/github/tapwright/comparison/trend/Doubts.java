@@ -114,7 +114,7 @@ final class Doubts {
         return sitting.conditions()
                 .strings()
                 .fittedOn()
-                .filter(d -> d.plusDays(DAYS_TO_SETTLE).isAfter(day))
+                .filter(d -> !d.isAfter(day) && d.plusDays(DAYS_TO_SETTLE).isAfter(day))
                 .isPresent();
     }
 
