@@ -12,7 +12,6 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 
 /** An instrument over time, for people: what was done, the figures of each sitting, the drifts, the words. */
 final class HistoryText {
@@ -93,7 +92,7 @@ final class HistoryText {
         }
         terminal.say("%nDrift a month %s (95 %% interval; p of a drift)", TrendWords.stretch(history));
         Table table = new Table(
-                "n",
+                "days",
                 "as measured",
                 "p",
                 "in the common air",
@@ -109,7 +108,7 @@ final class HistoryText {
 
     private static String[] row(Series s, Drift d) {
         return new String[] {
-            Integer.toString(s.inStretch()),
+            Integer.toString(s.daysInStretch()),
             line(d.measured()),
             figure(d.measured().test().probability()),
             line(d.corrected()),
@@ -140,11 +139,10 @@ final class HistoryText {
         if (asked) {
             history.series().forEach(s -> terminal.say("  - %s", TrendWords.sentence(s, history)));
         } else {
-            Optional<Series> longest =
-                    history.series().stream().max((a, b) -> Integer.compare(a.inStretch(), b.inStretch()));
-            terminal.say(
-                    "  - cannot tell whether anything drifts: sittings %s",
-                    TrendWords.tooFew(history, longest.map(Series::inStretch).orElse(0)));
+            history.longest()
+                    .ifPresent(longest -> terminal.say(
+                            "  - cannot tell whether anything drifts: sittings %s",
+                            TrendWords.tooFew(history, longest)));
         }
         history.warnings().forEach(w -> terminal.say("  - mind: %s", w));
         terminal.say("%n%s", TrendWords.CAUTION);

@@ -69,7 +69,7 @@ public final class HistoryJson {
      * A history.
      *
      * @param history what was found
-     * @return an object; "drift" of a series is null where there are too few sittings
+     * @return an object; "drift" of a series is null where there are too few days
      */
     public static String of(History history) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
@@ -116,6 +116,7 @@ public final class HistoryJson {
         Map<String, @Nullable Object> object = JsonText.object(GroupStudyJson.SUBJECT, series.subject());
         object.put("in_words", TrendWords.sentence(series, history));
         object.put("sittings_in_stretch", series.inStretch());
+        object.put("days_in_stretch", series.daysInStretch());
         object.put("drift", series.drift().map(d -> JsonText.object(DRIFT, d)).orElse(null));
         object.put("figures", JsonText.array(FIGURE, series.figures()));
         return object;

@@ -68,9 +68,9 @@ final class HistoryReport {
         } else if (history.questions() > 0) {
             history.series().forEach(s -> lines.add(TrendWords.sentence(s, history)));
         } else {
-            int most =
-                    history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
-            lines.add("cannot tell whether anything drifts: sittings " + TrendWords.tooFew(history, most));
+            history.longest()
+                    .ifPresent(longest -> lines.add("cannot tell whether anything drifts: sittings "
+                            + TrendWords.tooFew(history, longest)));
         }
         history.warnings().forEach(w -> lines.add("mind: " + w));
         return Section.of("In words", Words.list(lines));

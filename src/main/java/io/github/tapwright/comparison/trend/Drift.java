@@ -1,11 +1,10 @@
 package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.comparison.SetUpSpread;
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.statistics.MannKendall;
 import io.github.tapwright.statistics.TheilSen;
-import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -13,13 +12,13 @@ import java.util.function.ToDoubleFunction;
 /**
  * Whether one quantity drifts, as measured and in the common air.
  *
- * <p>Slope by Theil and Sen per month of 30.44 days, probability by Mann and Kendall, exact up to twenty sittings at different
- * times. The verdict rests on the figures in the common air and the adjusted probability.
+ * <p>Sittings of one day are one point in time, their median. Slope by Theil and Sen per month of 30.44 days, probability by Mann and
+ * Kendall, exact up to twenty days. The verdict rests on the figures in the common air and the adjusted probability.
  *
  * @param measured of the figures as measured
  * @param corrected of the figures in the common air
  * @param regression with humidity beside time; empty where that cannot be asked
- * @param months from first to last figure
+ * @param months from first to last day
  * @param setUpLimit what two set-ups of an unchanged body differ by at most, 19 times of 20, in the figure's unit
  * @param adjustedProbability made larger for all questions asked at once
  */
@@ -31,13 +30,11 @@ public record Drift(
         double setUpLimit,
         double adjustedProbability) {
 
-    /** With four or fewer no drift can be shown at 5 % [Kendall1975]. */
+    /** So many days: with four or fewer no drift can be shown at 5 % [Kendall1975]. */
     public static final int FEWEST = 5;
 
     private static final double SIGNIFICANT = 0.05;
     private static final double DAYS_A_MONTH = 30.44;
-    private static final double SECONDS_A_MONTH =
-            DAYS_A_MONTH * Duration.ofDays(1).toSeconds();
 
     /**
      * A robust line with its test.
@@ -47,37 +44,32 @@ public record Drift(
      */
     public record Line(TheilSen slope, MannKendall test) {}
 
-    /** Empty with too few figures, or all of one moment. */
-    static Optional<Drift> of(Subject subject, List<SittingFigure> figures, SetUpSpread spread) {
-        double[] months = months(figures);
-        if (figures.size() < FEWEST || months[months.length - 1] <= 0) {
+    /** Empty with too few days. */
+    static Optional<Drift> of(Subject subject, List<DayFigure> days, SetUpSpread spread) {
+        if (days.size() < FEWEST) {
             return Optional.empty();
         }
-        Line corrected = line(months, figures, SittingFigure::corrected);
-        double middle =
-                figures.stream().mapToDouble(SittingFigure::corrected).average().orElseThrow();
+        double[] months = months(days);
+        Line corrected = line(months, days, DayFigure::corrected);
+        double middle = days.stream().mapToDouble(DayFigure::corrected).average().orElseThrow();
         return Optional.of(new Drift(
-                line(months, figures, SittingFigure::measured),
+                line(months, days, DayFigure::measured),
                 corrected,
-                HumidityRegression.of(months, figures),
+                HumidityRegression.of(months, days),
                 months[months.length - 1],
                 spread.limit95(subject.quantity(), middle),
                 corrected.test().probability()));
     }
 
-    /** Since the first figure. */
-    static double[] months(List<SittingFigure> figures) {
-        return figures.stream()
-                .mapToDouble(f -> Duration.between(
-                                        figures.get(0).takenAt().instant(),
-                                        f.takenAt().instant())
-                                .toSeconds()
-                        / SECONDS_A_MONTH)
+    /** Since the first day. */
+    private static double[] months(List<DayFigure> days) {
+        return days.stream()
+                .mapToDouble(d -> ChronoUnit.DAYS.between(days.get(0).day(), d.day()) / DAYS_A_MONTH)
                 .toArray();
     }
 
-    private static Line line(double[] months, List<SittingFigure> figures, ToDoubleFunction<SittingFigure> of) {
-        double[] values = figures.stream().mapToDouble(of).toArray();
+    private static Line line(double[] months, List<DayFigure> days, ToDoubleFunction<DayFigure> of) {
+        double[] values = days.stream().mapToDouble(of).toArray();
         return new Line(TheilSen.of(months, values), MannKendall.of(months, values));
     }
 

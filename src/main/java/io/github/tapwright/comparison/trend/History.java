@@ -71,6 +71,16 @@ public record History(
     }
 
     /**
+     * The quantity with the most days in the stretch in which drifts are sought.
+     *
+     * @return of several the one with the most sittings; empty without any
+     */
+    public Optional<Series> longest() {
+        return series.stream()
+                .max(Comparator.comparingInt(Series::daysInStretch).thenComparingInt(Series::inStretch));
+    }
+
+    /**
      * Follows an instrument.
      *
      * @param instrument whose
@@ -78,7 +88,7 @@ public record History(
      * @param sharing sittings that hold the same recording, as {@link io.github.tapwright.sitting.SittingStore#sharing} gives
      *     them; of these the one taken first counts
      * @param bench what is known about the workshop, and how humidity moves this instrument
-     * @param zone where the workshop is, for days without a time
+     * @param zone where the workshop is, whose days count
      * @return its history
      */
     public static History of(
@@ -104,9 +114,9 @@ public record History(
         CommonAir air = CommonAir.of(taps);
         List<Series> series = new ArrayList<>();
         for (Subject subject : Subject.ofTaps()) {
-            add(subject, taps, s -> air.figure(subject, s, bench.sensitivity()), events, bench, series);
+            add(subject, taps, s -> air.figure(subject, s, bench.sensitivity()), events, bench, zone, series);
         }
-        add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, series);
+        add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, zone, series);
         long questions = series.stream().filter(s -> s.drift().isPresent()).count();
         return new History(
                 instrument,
@@ -140,6 +150,7 @@ public record History(
             Function<SittingOutline, Optional<SittingFigure>> figure,
             List<Event> events,
             BenchKnowledge bench,
+            ZoneId zone,
             List<Series> series) {
         List<SittingFigure> figures =
                 sittings.stream().flatMap(s -> figure.apply(s).stream()).toList();
@@ -150,7 +161,9 @@ public record History(
                 .filter(f ->
                         events.stream().noneMatch(e -> f.takenAt().instant().isBefore(e.at())))
                 .toList();
-        series.add(new Series(subject, figures, stretch.size(), Drift.of(subject, stretch, bench.spread())));
+        List<DayFigure> days = DayFigure.of(stretch, zone);
+        series.add(
+                new Series(subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench.spread())));
     }
 
     private static List<SittingOutline> within(List<Event> events, List<SittingOutline> used) {

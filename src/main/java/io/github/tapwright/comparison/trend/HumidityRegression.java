@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison.trend;
 
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.LinearFit;
 import java.util.Arrays;
@@ -19,19 +18,19 @@ public record HumidityRegression(Estimate perMonth, Estimate perPoint) {
     /** Beyond this, time and humidity ran so much together that least squares tells them apart by accident. */
     private static final double TOGETHER = 0.9;
 
-    /** Empty with fewer than six sittings, unknown or constant humidity, or humidity that ran with time. */
-    static Optional<HumidityRegression> of(double[] months, List<SittingFigure> figures) {
-        if (figures.size() < FEWEST
-                || figures.stream().anyMatch(f -> f.humidityPercent().isEmpty())) {
+    /** Empty with fewer than six days, unknown or constant humidity, or humidity that ran with time. */
+    static Optional<HumidityRegression> of(double[] months, List<DayFigure> days) {
+        if (days.size() < FEWEST
+                || days.stream().anyMatch(f -> f.humidityPercent().isEmpty())) {
             return Optional.empty();
         }
-        double[] humidity = figures.stream()
+        double[] humidity = days.stream()
                 .mapToDouble(f -> f.humidityPercent().orElseThrow())
                 .toArray();
         if (!(Math.abs(correlation(months, humidity)) < TOGETHER)) {
             return Optional.empty();
         }
-        double[] values = figures.stream().mapToDouble(SittingFigure::measured).toArray();
+        double[] values = days.stream().mapToDouble(DayFigure::measured).toArray();
         LinearFit fit = LinearFit.of(values, months, humidity);
         return Optional.of(new HumidityRegression(
                 fit.coefficients().get(1), fit.coefficients().get(2)));

@@ -11,9 +11,11 @@ import java.util.Optional;
  * @param subject which
  * @param figures one for each sitting that has it, oldest first
  * @param inStretch how many of the last ones lie in the stretch a drift is sought in
- * @param drift what was found there; empty with fewer than {@link Drift#FEWEST} figures, or all of one moment
+ * @param daysInStretch on how many days these were taken
+ * @param drift what was found there; empty with figures of fewer than {@link Drift#FEWEST} days
  */
-public record Series(Subject subject, List<SittingFigure> figures, int inStretch, Optional<Drift> drift) {
+public record Series(
+        Subject subject, List<SittingFigure> figures, int inStretch, int daysInStretch, Optional<Drift> drift) {
 
     /** Keeps a copy of the list. */
     public Series {
@@ -30,6 +32,6 @@ public record Series(Subject subject, List<SittingFigure> figures, int inStretch
     }
 
     Series adjusted(double probability) {
-        return new Series(subject, figures, inStretch, drift.map(d -> d.adjusted(probability)));
+        return new Series(subject, figures, inStretch, daysInStretch, drift.map(d -> d.adjusted(probability)));
     }
 }

@@ -32,21 +32,27 @@ public final class TrendWords {
                         .map(d -> d.drifts()
                                 ? drifts(series.subject(), d, history)
                                 : cannotTell(series.subject(), d, history))
-                        .orElseGet(() -> "cannot tell, sittings " + tooFew(history, series.inStretch()));
+                        .orElseGet(() -> "cannot tell, sittings " + tooFew(history, series));
     }
 
     /**
      * Why no drift can be sought.
      *
      * @param history whose
-     * @param sittings how many lie in the stretch
+     * @param series with too few days in the stretch
      * @return such as "since 2024-10-12 (strings fitted): 3; it takes 5 at least"
      */
-    public static String tooFew(History history, int sittings) {
-        return stretch(history) + ": " + sittings
-                + (sittings < Drift.FEWEST
-                        ? "; it takes " + Drift.FEWEST + " at least"
-                        : ", all of one moment; a drift takes time between them, so give each its day or hour");
+    public static String tooFew(History history, Series series) {
+        int sittings = series.inStretch();
+        int days = series.daysInStretch();
+        String counted = stretch(history) + ": " + sittings;
+        if (sittings < Drift.FEWEST) {
+            return counted + "; it takes " + Drift.FEWEST + " at least, on different days";
+        }
+        return days == 1
+                ? counted + ", all on one day: a drift needs sittings on several days, " + Drift.FEWEST + " at least"
+                : counted + ", on " + days + " days; sittings of one day are one point in time, and it takes "
+                        + Drift.FEWEST + " days at least";
     }
 
     /**

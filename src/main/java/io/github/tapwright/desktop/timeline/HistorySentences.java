@@ -28,11 +28,10 @@ final class HistorySentences {
                     .map(this::sentence)
                     .forEach(lines::add);
         } else {
-            int longest =
-                    history.series().stream().mapToInt(Series::inStretch).max().orElse(0);
-            lines.add(Sentence.open("Cannot tell a drift: " + longest + (longest == 1 ? " sitting " : " sittings ")
-                    + TrendWords.stretch(history) + "; it takes " + Drift.FEWEST
-                    + " at least, better eight through more than one season, each with its humidity."));
+            history.longest()
+                    .ifPresent(longest -> lines.add(Sentence.open("Cannot tell a drift: sittings "
+                            + TrendWords.tooFew(history, longest)
+                            + ", better eight through more than one season, each with its humidity.")));
         }
         history.warnings().forEach(w -> lines.add(Sentence.warning("mind: " + w)));
         history.leftOut()

@@ -32,8 +32,12 @@ class HistoryTest {
     private final List<Sitting> sittings = new ArrayList<>();
 
     private void add(String day, double top, Conditions conditions) {
-        sittings.add(new InventedBody(1, top, 1, 1)
-                .sitting(sittings.size() + 1, "117", Instant.parse(day + "T12:00:00Z"), conditions));
+        add(day, 12, top, conditions);
+    }
+
+    private void add(String day, int hour, double top, Conditions conditions) {
+        Instant at = Instant.parse(day + "T" + hour + ":00:00Z");
+        sittings.add(new InventedBody(1, top, 1, 1).sitting(sittings.size() + 1, "117", at, conditions));
     }
 
     private static Conditions strings(double percent, StringState state, HoleState hole, String fitted) {
@@ -98,6 +102,45 @@ class HistoryTest {
 
         assertThat(history.questions()).isZero();
         assertThat(TrendWords.sentence(top(history), history)).contains("cannot tell", "it takes 5 at least");
+    }
+
+    @Test
+    void sittingsOfOneDayAreOnePointInTime() {
+        for (int month = 1; month <= 5; month++) {
+            for (int hour = 10; hour <= 14; hour += 2) {
+                add("2026-0" + month + "-01", hour, 1 + 0.01 * month + 0.001 * (hour - 12), strings(45, "2025-12-01"));
+            }
+        }
+        Series top = top(history());
+
+        assertThat(top.inStretch()).isEqualTo(15);
+        assertThat(top.daysInStretch()).isEqualTo(5);
+        Drift drift = top.drift().orElseThrow();
+        // five in a row upwards: 2/120, [Kendall1975] counted anew
+        assertThat(drift.corrected().test().probability()).isEqualTo(2.0 / 120);
+        assertThat(drift.corrected().slope().interval().orElseThrow().lower()).isBetween(1.7, 2.1);
+        assertThat(drift.corrected().slope().interval().orElseThrow().upper()).isBetween(1.7, 2.1);
+    }
+
+    @Test
+    void aStudyOnOneDayIsNoDriftHoweverManySetUpsItHas() {
+        for (int hour = 10; hour <= 16; hour++) {
+            add("2026-01-01", hour, 1 + 0.001 * hour, strings(45, "2025-12-01"));
+        }
+        History history = history();
+
+        assertThat(history.questions()).isZero();
+        assertThat(TrendWords.sentence(top(history), history))
+                .contains("cannot tell", ": 7, all on one day: a drift needs sittings on several days, 5 at least");
+        add("2026-02-01", 1, strings(45, "2025-12-01"));
+        assertThat(TrendWords.sentence(top(history()), history())).contains(": 8, on 2 days; sittings of one day");
+    }
+
+    @Test
+    void stringsWrittenDownAsFittedLaterAreNotFreshStrings() {
+        add("2026-01-02", 1, strings(45, "2026-05-01"));
+
+        assertThat(history().warnings()).noneMatch(w -> w.contains("after strings were fitted"));
     }
 
     @Test
