@@ -3,7 +3,6 @@ package io.github.tapwright.archive;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Analysis;
-import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.NewAnalysis;
@@ -16,6 +15,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.sitting.StagedOriginal;
+import io.github.tapwright.sitting.WrittenDown;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -37,7 +37,8 @@ final class SittingTables implements SittingStore {
 
     private static final String OF_ONE_RECORDING =
             "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
-                    + " AND s.taken_at = ? AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
+                    + " AND (s.taken_at = ? OR EXISTS"
+                    + " (SELECT 1 FROM sitting_before b WHERE b.sitting_id = s.id AND b.taken_at = ?)) AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
                     + " ORDER BY s.id LIMIT 1";
 
     private static final String SHARED = "SELECT sha256, sitting_id FROM recording"
@@ -86,7 +87,7 @@ final class SittingTables implements SittingStore {
         });
     }
 
-    /** The first sitting of this sound and no other, under this name, taken at this moment. */
+    /** The first sitting of this sound and no other, under this name, taken at this moment or said to be before it was corrected. */
     static Optional<SittingId> ofOneRecording(Connection connection, String sha256, String fileName, Instant takenAt)
             throws SQLException {
         return Query.one(
@@ -95,6 +96,7 @@ final class SittingTables implements SittingStore {
                 row -> new SittingId(row.longInteger("id")),
                 sha256,
                 fileName,
+                UtcText.of(takenAt),
                 UtcText.of(takenAt));
     }
 
@@ -140,6 +142,15 @@ final class SittingTables implements SittingStore {
             }
             return outlines;
         });
+    }
+
+    @Override
+    public Instant lastAdded() {
+        return database.read(connection -> Query.one(
+                        connection, "SELECT max(added_at) AS last FROM sitting", row -> row.optionalText("last"))
+                .flatMap(last -> last)
+                .map(UtcText::parse)
+                .orElse(Instant.MIN));
     }
 
     @Override
@@ -191,19 +202,20 @@ final class SittingTables implements SittingStore {
     }
 
     @Override
-    public void correct(SittingId id, Conditions conditions) {
+    public void correct(SittingId id, WrittenDown known) {
         database.write(connection -> {
             refuseUnknown(connection, id);
-            return ConditionColumns.put(Insert.into("sitting"), conditions).updateWhere(connection, "id", id.number());
+            Insert row = SittingWriter.put(Insert.into("sitting"), known.takenAt());
+            return ConditionColumns.put(row, known.conditions()).updateWhere(connection, "id", id.number());
         });
     }
 
     @Override
-    public List<Conditions> corrected(SittingId id) {
+    public List<WrittenDown> corrected(SittingId id) {
         return database.read(connection -> Query.all(
                 connection,
                 "SELECT * FROM sitting_before WHERE sitting_id = ? ORDER BY id",
-                ConditionColumns::read,
+                row -> new WrittenDown(SittingReader.takenAt(row), ConditionColumns.read(row)),
                 id.number()));
     }
 

@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NewSitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SoundFacts;
@@ -45,10 +46,12 @@ final class SittingWriter {
         Insert row = Insert.into("sitting")
                 .put("instrument_id", instrumentId)
                 .put("procedure", sitting.analysis().findings().procedure().key())
-                .put("taken_at", sitting.takenAt().instant())
-                .put("time_known", sitting.takenAt().timeKnown() ? 1 : 0)
                 .put("added_at", sitting.addedAt());
-        return ConditionColumns.put(row, conditions);
+        return ConditionColumns.put(put(row, sitting.takenAt()), conditions);
+    }
+
+    static Insert put(Insert row, Moment takenAt) {
+        return row.put("taken_at", takenAt.instant()).put("time_known", takenAt.timeKnown() ? 1 : 0);
     }
 
     private void recording(long sittingId, int place, KeptRecording recording) throws SQLException {

@@ -239,7 +239,7 @@ final class Bench {
         }
 
         EditSitting editSitting() {
-            return new EditSitting(archive.sittings(), reanalyseSitting());
+            return new EditSitting(archive.sittings(), reanalyseSitting(), clock);
         }
 
         AddCalibration addCalibration() {

@@ -1,10 +1,11 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
-import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.WrittenDown;
+import java.time.ZoneId;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +28,9 @@ final class SittingEditCommand extends ArchiveCommand {
     private SittingId id = new SittingId(1);
 
     @Mixin
+    private TakenOption taken = new TakenOption();
+
+    @Mixin
     private ConditionOptions options = new ConditionOptions();
 
     SittingEditCommand(Bench bench, Terminal terminal) {
@@ -35,23 +39,35 @@ final class SittingEditCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
+        ZoneId zone = bench().clock().getZone();
         EditSitting edit = open.editSitting();
-        EditSitting.Edited edited = edit.edit(id, options::applyTo, terminal().progress());
+        EditSitting.Edited edited = edit.edit(id, this::corrected, terminal().progress());
         Sitting sitting = edited.sitting();
         terminal()
                 .say(
-                        "Sitting %s of instrument %s%n  %s",
-                        sitting.id(), sitting.instrument(), ConditionsText.line(sitting.conditions()));
-        ConditionsText.takenOff(edited.before(), sitting.conditions())
+                        "Sitting %s of instrument %s, %s%n  %s",
+                        sitting.id(),
+                        sitting.instrument(),
+                        sitting.takenAt().text(zone),
+                        ConditionsText.line(sitting.conditions()));
+        ConditionsText.takenOff(edited.before().conditions(), sitting.conditions())
                 .ifPresent(line -> terminal().say("  %s", line));
         analysed(edited).ifPresent(line -> terminal().say("  %s", line));
-        for (Conditions conditions : edit.corrected(id)) {
-            terminal().say("  before a correction: %s", ConditionsText.line(conditions));
+        for (WrittenDown before : edit.corrected(id)) {
+            String otherDay = before.takenAt().equals(sitting.takenAt())
+                    ? ""
+                    : before.takenAt().text(zone) + "; ";
+            terminal().say("  before a correction: %s%s", otherDay, ConditionsText.line(before.conditions()));
         }
         edited.failure().ifPresent(failure -> {
             throw failure;
         });
         return ExitCode.DONE;
+    }
+
+    private WrittenDown corrected(WrittenDown before) {
+        return new WrittenDown(
+                taken.moment(bench().clock().getZone()).orElse(before.takenAt()), options.applyTo(before.conditions()));
     }
 
     private static Optional<String> analysed(EditSitting.Edited edited) {

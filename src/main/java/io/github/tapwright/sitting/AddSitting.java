@@ -24,6 +24,7 @@ public final class AddSitting {
     private final SittingStore sittings;
     private final FindingsReader reader;
     private final Clock clock;
+    private final PossibleDates dates;
 
     /**
      * Joins the use case with what it needs.
@@ -44,6 +45,7 @@ public final class AddSitting {
         this.sittings = sittings;
         this.reader = new FindingsReader(source, calibrations);
         this.clock = clock;
+        this.dates = new PossibleDates(clock);
     }
 
     /**
@@ -52,10 +54,11 @@ public final class AddSitting {
      * @param request what to add
      * @param progress told about each file and step
      * @return the sitting as it is kept
-     * @throws RefusedEntryException if the instrument is unknown, or one recording was given twice
+     * @throws RefusedEntryException if the instrument is unknown, one recording was given twice, or a day cannot be
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Sitting add(SittingRequest request, Progress progress) {
+        request.takenAt().ifPresent(taken -> dates.refuseImpossible(taken, sittings.lastAdded()));
         return keep(request, progress, sitting -> found(sittings.add(sitting)));
     }
 
@@ -86,6 +89,7 @@ public final class AddSitting {
             throw ShowInstrument.notOnTheShelf(request.instrument());
         }
         Instant now = clock.instant();
+        dates.refuseLaterStrings(request.takenAt().map(Moment::instant).orElse(now), request.conditions());
         List<StagedOriginal> staged = new ArrayList<>();
         try {
             return keeping.apply(prepare(request, now, staged, progress));

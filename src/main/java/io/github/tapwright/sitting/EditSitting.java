@@ -1,5 +1,6 @@
 package io.github.tapwright.sitting;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -9,16 +10,19 @@ public final class EditSitting {
 
     private final SittingStore sittings;
     private final ReanalyseSitting reanalyse;
+    private final PossibleDates dates;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param sittings where sittings are kept
      * @param reanalyse what computes results anew
+     * @param clock tells the day, in the workshop's zone
      */
-    public EditSitting(SittingStore sittings, ReanalyseSitting reanalyse) {
+    public EditSitting(SittingStore sittings, ReanalyseSitting reanalyse, Clock clock) {
         this.sittings = sittings;
         this.reanalyse = reanalyse;
+        this.dates = new PossibleDates(clock);
     }
 
     /**
@@ -31,7 +35,7 @@ public final class EditSitting {
      *     empty if nothing failed
      */
     public record Edited(
-            Sitting sitting, Conditions before, Optional<Analysis> added, Optional<RuntimeException> failure) {
+            Sitting sitting, WrittenDown before, Optional<Analysis> added, Optional<RuntimeException> failure) {
 
         /**
          * Whether what decides the suggested names was corrected.
@@ -39,31 +43,32 @@ public final class EditSitting {
          * @return true if the soundhole is written down otherwise than before
          */
         public boolean holeChanged() {
-            return sitting.conditions().hole() != before.hole();
+            return sitting.conditions().hole() != before.conditions().hole();
         }
     }
 
     /**
-     * Corrects a sitting's conditions. The soundhole decides which names are suggested, so a correction there
+     * Corrects a sitting's date and conditions. The soundhole decides which names are suggested, so a correction there
      * adds an analysis.
      *
      * @param id which sitting
      * @param change from what is known to what shall be known
      * @param progress told about each file and step of a new analysis
      * @return what was done; the correction is kept even if the new analysis failed
-     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such sitting
+     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such sitting, or a day cannot be
      */
-    public Edited edit(SittingId id, UnaryOperator<Conditions> change, Progress progress) {
+    public Edited edit(SittingId id, UnaryOperator<WrittenDown> change, Progress progress) {
         Sitting kept = new ShowSitting(sittings).show(id);
-        Conditions before = kept.conditions();
-        Conditions after = change.apply(before);
+        WrittenDown before = new WrittenDown(kept.takenAt(), kept.conditions());
+        WrittenDown after = change.apply(before);
+        refuseImpossible(before, after);
         if (!after.equals(before)) {
             sittings.correct(id, after);
         }
         // An edit that changes nothing repeats one whose analysis may have failed; the same result adds nothing.
         Optional<Analysis> added = Optional.empty();
         Optional<RuntimeException> failure = Optional.empty();
-        if (after.hole() != before.hole() || after.equals(before)) {
+        if (after.conditions().hole() != before.conditions().hole() || after.equals(before)) {
             try {
                 added = Optional.of(reanalyse.reanalyse(id, Optional.empty(), progress))
                         .filter(latest -> latest.number() != kept.latest().number());
@@ -74,13 +79,28 @@ public final class EditSitting {
         return new Edited(new ShowSitting(sittings).show(id), before, added, failure);
     }
 
+    /** Only what is new: whoever corrects the humidity of an old sitting need not put its days right. */
+    private void refuseImpossible(WrittenDown before, WrittenDown after) {
+        boolean otherDay = !after.takenAt().equals(before.takenAt());
+        if (otherDay) {
+            dates.refuseImpossible(after.takenAt(), sittings.lastAdded());
+        }
+        if (otherDay
+                || !after.conditions()
+                        .strings()
+                        .fittedOn()
+                        .equals(before.conditions().strings().fittedOn())) {
+            dates.refuseLaterStrings(after.takenAt().instant(), after.conditions());
+        }
+    }
+
     /**
      * What was written down before it was corrected.
      *
      * @param id which sitting
      * @return oldest first
      */
-    public List<Conditions> corrected(SittingId id) {
+    public List<WrittenDown> corrected(SittingId id) {
         return sittings.corrected(id);
     }
 }

@@ -2,6 +2,7 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,7 +29,7 @@ public interface SittingStore extends OriginalStore {
 
     /**
      * Keeps a sitting of one recording as {@link #add} does, unless the archive holds it already: a sitting of this sound and
-     * no other, under the same file name and taken at the same moment. Of two programs that try it at once, one adds.
+     * no other, under the same file name and taken at the same moment, or said to be before that was corrected. Of two programs that try it at once, one adds.
      *
      * @param sitting of one recording
      * @return the sitting that holds it
@@ -59,6 +60,13 @@ public interface SittingStore extends OriginalStore {
      * @return in the order asked, without those that do not exist
      */
     List<SittingOutline> outlines(List<SittingId> ids);
+
+    /**
+     * When the last sitting was added, by the clock of that time.
+     *
+     * @return {@link Instant#MIN} if there is none
+     */
+    Instant lastAdded();
 
     /**
      * The sittings that hold a recording.
@@ -105,10 +113,10 @@ public interface SittingStore extends OriginalStore {
      * Corrects what was written down about a sitting; what it replaces is kept.
      *
      * @param id an existing sitting
-     * @param conditions all that is known now
+     * @param known all that is known now
      * @throws RefusedEntryException if there is no such sitting
      */
-    void correct(SittingId id, Conditions conditions);
+    void correct(SittingId id, WrittenDown known);
 
     /**
      * What was written down about a sitting before it was corrected.
@@ -116,7 +124,7 @@ public interface SittingStore extends OriginalStore {
      * @param id an existing sitting
      * @return oldest first; empty if it was never corrected
      */
-    List<Conditions> corrected(SittingId id);
+    List<WrittenDown> corrected(SittingId id);
 
     /**
      * Keeps what the maker said about a resonance, beside all that was said before.

@@ -1,14 +1,17 @@
 package io.github.tapwright.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
@@ -53,13 +56,17 @@ class ClockBackwardsTest {
     }
 
     private Sitting add(Clock clock, long seed) {
+        return add(clock, seed, Optional.empty());
+    }
+
+    private Sitting add(Clock clock, long seed, Optional<Moment> taken) {
         Path sound = TestWav.writeRoom(folder.resolve(seed + ".wav"), seed);
         try (Archive archive = Archive.open(place, clock)) {
             return new AddSitting(
                             archive.instruments(), archive.sittings(), archive.calibrations(), TestWav.source(), clock)
                     .add(
                             new SittingRequest(
-                                    Workshop.NUMBER, Optional.empty(), Conditions.UNKNOWN, List.of(sound), TAPS),
+                                    Workshop.NUMBER, taken, Conditions.UNKNOWN, List.of(sound), TAPS),
                             Progress.SILENT);
         }
     }
@@ -78,6 +85,17 @@ class ClockBackwardsTest {
                     .containsExactly(2L, 1L, 3L);
             assertThat(archive.verify(Progress.SILENT).problems()).isEmpty();
         }
+    }
+
+    @Test
+    void aDayThatTheArchiveShowsToBePastIsNotRefused() {
+        add(NOW, 1);
+        Moment yesterday = Moment.at(NOW.instant().minus(Duration.ofDays(1)));
+
+        assertThat(add(BACK, 2, Optional.of(yesterday)).takenAt()).isEqualTo(yesterday);
+        assertThatExceptionOfType(RefusedEntryException.class)
+                .isThrownBy(() -> add(BACK, 3, Optional.of(Moment.at(NOW.instant().plus(Duration.ofDays(3))))))
+                .withMessageContaining("set the computer's clock right");
     }
 
     @Test

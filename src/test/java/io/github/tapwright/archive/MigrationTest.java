@@ -7,10 +7,12 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.sitting.WrittenDown;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +21,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -129,9 +132,12 @@ class MigrationTest {
         Conditions loaded = conditions(Optional.of(30.0), Optional.of(new AddedMass(20, Optional.of("bridge"))));
         Conditions bare = conditions(Optional.empty(), Optional.empty());
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
-            archive.sittings().correct(id, loaded);
-            archive.sittings().correct(id, bare);
-            assertThat(archive.sittings().corrected(id)).containsExactly(Conditions.UNKNOWN, loaded);
+            Moment taken = Moment.at(Instant.parse("2026-03-14T09:26:53Z"));
+            archive.sittings().correct(id, new WrittenDown(taken, loaded));
+            archive.sittings().correct(id, new WrittenDown(taken, bare));
+            assertThat(archive.sittings().corrected(id))
+                    .containsExactly(
+                            new WrittenDown(taken, Conditions.UNKNOWN), new WrittenDown(taken, loaded));
         }
     }
 

@@ -101,6 +101,46 @@ class SittingCorrectionTest {
     }
 
     @Test
+    void aWrongDateCanBePutRightAndWhatItReplacesStays() {
+        String id = added("--taken", "2025-01-02", "--humidity", "42");
+
+        CommandRun run = done("sitting", "edit", id, "--taken", "2026-01-02");
+
+        assertThat(run.out())
+                .contains("Sitting " + id + " of instrument 33, 2026-01-02\n")
+                .contains("before a correction: 2025-01-02; relative humidity 42 %");
+        assertThat(done("sitting", "list").out()).contains("2026-01-02").doesNotContain("2025-01-02");
+        assertThat(done("sitting", "show", id).out()).contains("2026-01-02").contains("analysis 1 of 1");
+        assertThat(done("trend", "33").out()).contains("2026-01-02").doesNotContain("2025-01-02");
+        assertThat(done("verify").out()).contains("Everything is as it should be.");
+    }
+
+    @Test
+    void daysThatCannotBeAreRefusedWithARemedy() {
+        String id = added("--taken", "2026-01-02", "--strings", "damped", "--strings-fitted", "2026-01-02");
+
+        for (Object[] wrong : List.of(
+                words("sitting edit " + id + " --strings-fitted 2026-01-03"),
+                words("sitting edit " + id + " --taken 2026-01-01"),
+                words("sitting add 33 " + RECORDING + " --taken 2026-01-02 --strings-fitted 2026-05-01"))) {
+            assertThat(run(wrong).err())
+                    .contains("cannot have been struck on", "leave the day of the strings out")
+                    .hasLineCount(1);
+        }
+        for (String command : List.of("sitting edit " + id, "sitting add 33 " + RECORDING)) {
+            assertThat(run(words(command + " --taken 2026-04-01")).err())
+                    .contains("still to come, today is 2026-03-14; give the day it was recorded")
+                    .hasLineCount(1);
+            assertThat(run(words(command + " --taken 1026-03-14")).err())
+                    .contains("lies before the year 1900; give the day")
+                    .hasLineCount(1);
+        }
+        assertThat(done("sitting", "list").out()).contains("2026-01-02");
+        // the world's days begin before the workshop's
+        done("sitting", "edit", id, "--taken", "2026-03-15");
+    }
+
+    @Test
     void anotherSoundholeIsAnalysedAnewAndSaysSo() {
         String id = added("--hole", "open");
 

@@ -2,6 +2,7 @@ package io.github.tapwright.sitting.live;
 
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.InstrumentStore;
+import io.github.tapwright.sitting.PossibleDates;
 import io.github.tapwright.sitting.ShowInstrument;
 import java.time.Clock;
 import java.util.List;
@@ -13,6 +14,7 @@ public final class RecordLive {
     private final LiveInput input;
     private final CaptureStore captures;
     private final Clock clock;
+    private final PossibleDates dates;
 
     /**
      * Joins the use case with what it needs.
@@ -27,6 +29,7 @@ public final class RecordLive {
         this.input = input;
         this.captures = captures;
         this.clock = clock;
+        this.dates = new PossibleDates(clock);
     }
 
     /**
@@ -43,12 +46,13 @@ public final class RecordLive {
      *
      * @param request what is wanted
      * @return the running recording; the caller stops it
-     * @throws io.github.tapwright.instrument.RefusedEntryException if the instrument or the device is unknown, or the
-     *     device does not offer the format
+     * @throws io.github.tapwright.instrument.RefusedEntryException if the instrument or the device is unknown, the
+     *     device does not offer the format, or the strings are said to be fitted on a day to come
      * @throws io.github.tapwright.recording.UnreadableRecordingException if there is no input, or it is in use
      */
     public LiveRecording start(LiveRequest request) {
         ShopNumber instrument = instruments.show(request.instrument()).shopNumber();
+        dates.refuseLaterStrings(clock.instant(), request.conditions());
         RunningInput running = input.open(request.device(), request.format());
         boolean recording = false;
         try {

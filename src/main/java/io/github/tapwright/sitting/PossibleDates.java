@@ -1,0 +1,63 @@
+package io.github.tapwright.sitting;
+
+import io.github.tapwright.instrument.RefusedEntryException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+
+/** Refuses days that cannot be: a sitting still to come or before anybody recorded one, strings fitted after they were struck. */
+public final class PossibleDates {
+
+    private static final int FIRST_YEAR = 1900;
+
+    private final Clock clock;
+
+    /**
+     * By a clock.
+     *
+     * @param clock tells the day, in the workshop's zone
+     */
+    public PossibleDates(Clock clock) {
+        this.clock = clock;
+    }
+
+    /**
+     * Refuses a day typed wrong. One day later than today passes, because days begin elsewhere first. A clock that was put back
+     * refuses nothing that the archive shows to be past.
+     *
+     * @param taken when the recordings are said to have been made
+     * @param lastAdded when the last sitting was added; {@link Instant#MIN} if there is none
+     * @throws RefusedEntryException if that cannot be
+     */
+    void refuseImpossible(Moment taken, Instant lastAdded) {
+        LocalDate day = day(taken.instant());
+        LocalDate today = day(clock.instant().isBefore(lastAdded) ? lastAdded : clock.instant());
+        if (day.isAfter(today.plusDays(1))) {
+            throw new RefusedEntryException("a sitting on " + day + " is still to come, today is " + today
+                    + "; give the day it was recorded, or set the computer's clock right");
+        }
+        if (day.getYear() < FIRST_YEAR) {
+            throw new RefusedEntryException("a sitting on " + day + " lies before the year " + FIRST_YEAR
+                    + "; give the day it was recorded, such as " + today);
+        }
+    }
+
+    /**
+     * Refuses strings fitted on a later day than they were struck on.
+     *
+     * @param taken when the recordings were made
+     * @param conditions what is written down
+     * @throws RefusedEntryException if that cannot be
+     */
+    public void refuseLaterStrings(Instant taken, Conditions conditions) {
+        LocalDate day = day(taken);
+        conditions.strings().fittedOn().filter(fitted -> fitted.isAfter(day)).ifPresent(fitted -> {
+            throw new RefusedEntryException("strings fitted on " + fitted + " cannot have been struck on " + day
+                    + "; correct the day of the strings or of the sitting, or leave the day of the strings out");
+        });
+    }
+
+    private LocalDate day(Instant instant) {
+        return LocalDate.ofInstant(instant, clock.getZone());
+    }
+}
