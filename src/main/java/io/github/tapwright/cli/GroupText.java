@@ -37,7 +37,7 @@ final class GroupText {
         }
         Map<String, List<GroupDifference>> pairs = study.differences().stream()
                 .collect(Collectors.groupingBy(
-                        d -> d.second().group() + " less " + d.first().group(),
+                        GroupWords::pair,
                         LinkedHashMap::new,
                         Collectors.toList()));
         pairs.forEach((pair, differences) -> printPair(pair, differences, study));
@@ -160,7 +160,7 @@ final class GroupText {
             evidence.map(e -> figure(e.probability())).orElse("–"),
             evidence.map(e -> figure(e.permutation().probability())).orElse("–"),
             evidence.map(e -> figure(e.adjustedProbability())).orElse("–"),
-            d.subject().words()
+            d.subject().wordsWithUnit()
         };
     }
 

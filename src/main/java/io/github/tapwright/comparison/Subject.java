@@ -86,6 +86,15 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
     }
 
     /**
+     * The subject at the head of figures.
+     *
+     * @return such as "main top, frequency (Hz)"; a pure number has no unit
+     */
+    public String wordsWithUnit() {
+        return words() + (quantity.unit().isEmpty() ? "" : " (" + quantity.unit() + ")");
+    }
+
+    /**
      * The subject as people read it.
      *
      * @return such as "main top, frequency"

@@ -81,7 +81,7 @@ final class GroupReport {
     private Section figures() {
         Map<String, List<GroupDifference>> pairs = study.differences().stream()
                 .collect(Collectors.groupingBy(
-                        d -> d.second().group() + " less " + d.first().group(),
+                        GroupWords::pair,
                         LinkedHashMap::new,
                         Collectors.toList()));
         List<Node> content = new ArrayList<>();
@@ -89,8 +89,12 @@ final class GroupReport {
             content.add(Element.of(Tag.H3, pair));
             content.add(table(differences));
         });
-        content.add(Words.quiet("Difference: ± half its 95 % interval; p corrected for all " + study.questions()
-                + " questions asked at once; s: standard deviation between instruments; first: the group taken away."));
+        content.add(Words.quiet(
+                study.questions() == 0
+                        ? "No difference is asked about: it takes " + GroupFigures.FEWEST
+                                + " instruments of each group at least."
+                        : "Difference: ± half its 95 % interval; p corrected for all " + study.questions()
+                                + " questions asked at once; s: standard deviation between instruments."));
         return new Section("Figures", content);
     }
 
@@ -100,7 +104,7 @@ final class GroupReport {
         for (GroupDifference d : differences) {
             int places = d.subject().quantity().unit().equals("s") ? 3 : 2;
             grid.add(
-                    d.subject().words(),
+                    d.subject().wordsWithUnit(),
                     Integer.toString(d.first().count()),
                     Figures.text(d.first().mean(), places),
                     scatter(d.first(), places),

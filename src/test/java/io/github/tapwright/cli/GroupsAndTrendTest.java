@@ -78,7 +78,8 @@ class GroupsAndTrendTest {
                         "solid tops: instruments 40, 41, 42",
                         "sitting 7 of 50: the construction of the top",
                         "In words")
-                .contains("more in each group would show 1 %");
+                .contains("honeycomb-core sandwich tops (second) less solid tops (first)", "main top, frequency (Hz)")
+                .contains("more in each group would show a difference of 1 %");
         assertThat(Files.readString(picture)).contains("honeycomb-core sandwich tops (3 instruments)");
         assertThat(Files.readAllLines(table)).hasSizeGreaterThan(9);
 
@@ -90,6 +91,22 @@ class GroupsAndTrendTest {
         assertThat(json.path("differences").path(0).path("p_adjusted").doubleValue())
                 .isBetween(json.path("differences").path(0).path("p").doubleValue(), 1.0);
         assertThat(json.path("left_out").size()).isEqualTo(6);
+    }
+
+    @Test
+    void theReportOfGroupsHasUnitsAndSaysWhereNothingIsAsked() throws IOException {
+        Path report = folder.resolve("groups.html");
+        assertThat(archive("report", "--group", "construction", "--kind", "workshop", "--out", report)
+                        .code())
+                .isZero();
+        assertThat(Files.readString(report)).contains("main top, frequency (Hz)", "questions asked at once");
+
+        archive("instrument", "edit", "41", "--construction", "wood-sandwich");
+        archive("instrument", "edit", "42", "--construction", "wood-sandwich");
+        archive("report", "--group", "construction", "--kind", "workshop", "--out", report);
+        assertThat(Files.readString(report))
+                .contains("No difference is asked about: it takes 3 instruments of each group at least.")
+                .doesNotContain("all 0 questions");
     }
 
     @Test

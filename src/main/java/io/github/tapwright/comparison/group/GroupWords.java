@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.comparison.HearingThreshold;
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
@@ -12,6 +13,16 @@ public final class GroupWords {
     private GroupWords() {}
 
     /**
+     * Which group is taken from which.
+     *
+     * @param d one of the pair's differences
+     * @return such as "honeycomb-core sandwich tops (second) less solid tops (first)"
+     */
+    public static String pair(GroupDifference d) {
+        return d.second().group() + " (second) less " + d.first().group() + " (first)";
+    }
+
+    /**
      * One sentence.
      *
      * @param d the difference
@@ -21,8 +32,22 @@ public final class GroupWords {
      */
     public static String sentence(GroupDifference d, int questions) {
         return d.evidence()
-                .map(e -> e.differs() ? differs(d, e, questions) : cannotTell(d, e, questions))
+                .map(e -> judged(d, e, questions))
                 .orElseGet(() -> tooFew(d));
+    }
+
+    private static String judged(GroupDifference d, Evidence e, int questions) {
+        if (e.differs()) {
+            return have(d, e) + "; " + corrected(e, questions);
+        }
+        return e.difference().differsFromZero() ? perhaps(d, e) : cannotTell(d, e, questions);
+    }
+
+    /** The whole interval lies on one side of zero; only the allowance for many questions keeps it from being told. */
+    private static String perhaps(GroupDifference d, Evidence e) {
+        boolean small = Math.abs(e.difference().value()) < e.worthSeeing();
+        return "perhaps " + have(d, e) + ": " + InWords.doubt(e.probability(), e.adjustedProbability())
+                + (small ? further(d.subject().quantity(), e.furtherInEachGroup()) : "");
     }
 
     private static String tooFew(GroupDifference d) {
@@ -32,14 +57,13 @@ public final class GroupWords {
                 + GroupFigures.FEWEST + " of each at least";
     }
 
-    private static String differs(GroupDifference d, Evidence e, int questions) {
+    private static String have(GroupDifference d, Evidence e) {
         boolean more = e.difference().value() > 0;
         Interval i = e.interval95();
         Interval size = more ? i : i.negated();
         return d.second().group() + " have "
                 + what(d, Figures.size(e.difference().value(), e.difference().halfWidth95()), more) + " ("
-                + Figures.interval(size) + ") than " + d.first().group() + ", " + against(d) + "; "
-                + corrected(e, questions);
+                + Figures.interval(size) + ") than " + d.first().group() + ", " + against(d);
     }
 
     private static String what(GroupDifference d, String amount, boolean more) {
@@ -57,7 +81,6 @@ public final class GroupWords {
         return "cannot tell: " + d.subject().words() + " of " + d.second().group() + " less that of "
                 + d.first().group() + " may be anything from " + Figures.interval(e.interval95())
                 + (unit.isEmpty() ? "" : " " + unit) + ", " + against(d) + "; " + corrected(e, questions)
-                + (e.probability() < 0.05 ? " (asked alone p " + Figures.probabilityAfterP(e.probability()) + ")" : "")
                 + further(d.subject().quantity(), e.furtherInEachGroup());
     }
 
@@ -74,10 +97,10 @@ public final class GroupWords {
         if (further.isEmpty()) {
             return "";
         }
-        String size = worth(quantity);
+        String size = "a difference of " + worth(quantity);
         int n = further.getAsInt();
         return n == 0
-                ? "; a difference of " + size + " would have shown four times in five"
+                ? "; " + size + " would have shown four times in five"
                 : "; " + n + " more in each group would show " + size + " four times in five";
     }
 

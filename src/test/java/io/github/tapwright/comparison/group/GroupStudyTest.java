@@ -106,6 +106,22 @@ class GroupStudyTest {
     }
 
     @Test
+    void whatOnlyTheManyQuestionsKeepFromBeingToldIsPerhaps() {
+        add("1", ConstructionKind.SOLID, 0.99);
+        add("2", ConstructionKind.SOLID, 1.00);
+        add("3", ConstructionKind.SOLID, 1.01);
+        add("4", ConstructionKind.HONEYCOMB_SANDWICH, 1.02);
+        add("5", ConstructionKind.HONEYCOMB_SANDWICH, 1.03);
+        add("6", ConstructionKind.HONEYCOMB_SANDWICH, 1.04);
+        GroupStudy study = study();
+
+        assertThat(GroupWords.sentence(find(study, TOP), study.questions()))
+                .startsWith("perhaps honeycomb-core sandwich tops have a main top 5.6 Hz higher (1.4 to 9.8) than solid")
+                .contains("3 against 3 instruments: convincing if it were the only question (p = 0.02")
+                .endsWith(")");
+    }
+
+    @Test
     void twoInstrumentsClaimNothingHoweverOftenTheyWereMeasured() {
         add("1", ConstructionKind.SOLID, 0.99, 0.991, 0.992, 0.989);
         add("2", ConstructionKind.SOLID, 1.00, 1.001, 1.002, 0.999);
