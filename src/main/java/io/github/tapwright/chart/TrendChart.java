@@ -21,13 +21,14 @@ import org.jfree.chart.axis.TickUnits;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 
-/** Draws an instrument's history: lines in the common air, hollow marks as measured, humidity below, events upright. */
+/** Draws an instrument's history: lines in the common air with bars, hollow marks as measured, humidity below, events upright. */
 final class TrendChart implements Drawing {
 
     private static final int PANEL = 250;
@@ -115,8 +116,11 @@ final class TrendChart implements Drawing {
     }
 
     private XYPlot panel(Panel panel, boolean first) {
-        XYSeriesCollection data = new XYSeriesCollection();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+        XYErrorRenderer renderer = new XYErrorRenderer();
+        renderer.setDrawXError(false);
+        renderer.setCapLength(5);
+        renderer.setErrorStroke(Look.FINE);
         renderer.setLegendLine(new Line2D.Double(-20, 0, 20, 0));
         renderer.setUseOutlinePaint(false);
         renderer.setDrawSeriesLineAsPath(true);
@@ -142,7 +146,7 @@ final class TrendChart implements Drawing {
     }
 
     private XYPlot humidity() {
-        XYSeriesCollection data = new XYSeriesCollection();
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
         data.addSeries(series("relative humidity", picture.humidity()));
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
         renderer.setSeriesPaint(0, Look.QUIET_INK);
@@ -152,7 +156,7 @@ final class TrendChart implements Drawing {
         return plot("Humidity (%)", data, renderer, false);
     }
 
-    private XYPlot plot(String label, XYSeriesCollection data, XYLineAndShapeRenderer renderer, boolean named) {
+    private XYPlot plot(String label, YIntervalSeriesCollection data, XYLineAndShapeRenderer renderer, boolean named) {
         NumberAxis axis = new NumberAxis(label);
         axis.setAutoRangeIncludesZero(false);
         axis.setAutoRangeMinimumSize(LEAST_RANGE);
@@ -187,9 +191,10 @@ final class TrendChart implements Drawing {
         return (double) span.toMillis();
     }
 
-    private static XYSeries series(String name, List<Dot> dots) {
-        XYSeries series = new XYSeries(name);
-        dots.forEach(d -> series.add(millis(d.at()), d.value()));
+    private static YIntervalSeries series(String name, List<Dot> dots) {
+        YIntervalSeries series = new YIntervalSeries(name);
+        dots.forEach(
+                d -> series.add(millis(d.at()), d.value(), d.value() - d.halfWidth(), d.value() + d.halfWidth()));
         return series;
     }
 }

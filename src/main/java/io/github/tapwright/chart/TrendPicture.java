@@ -70,8 +70,20 @@ public record TrendPicture(
      *
      * @param at when
      * @param value in the panel's unit
+     * @param halfWidth half the length of its bar, in the panel's unit; 0 for none
      */
-    public record Dot(Instant at, double value) {}
+    public record Dot(Instant at, double value, double halfWidth) {
+
+        /**
+         * A figure without a bar.
+         *
+         * @param at when
+         * @param value in the panel's unit
+         */
+        public Dot(Instant at, double value) {
+            this(at, value, 0);
+        }
+    }
 
     /**
      * Something done to the instrument.

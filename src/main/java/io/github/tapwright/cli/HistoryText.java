@@ -1,9 +1,9 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.trend.Drift;
 import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.HistoryWords;
 import io.github.tapwright.comparison.trend.HumidityRegression;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.comparison.trend.TrendWords;
@@ -60,28 +60,20 @@ final class HistoryText {
     }
 
     private void printFigures(History history) {
-        terminal.say("%nFigures, as measured → in the common air%s", air(history));
+        terminal.say(
+                "%nFigures, as measured → in %s, ± half the%n%s",
+                HistoryWords.air(history), HistoryWords.BARS);
         for (Series series : history.series()) {
             StringBuilder line = new StringBuilder();
             series.figures()
-                    .forEach(f -> line.append(line.isEmpty() ? "" : ", ").append(figure(series, f)));
-            terminal.say("  %s: %s", series.subject().words(), line);
+                    .forEach(f -> line.append(line.isEmpty() ? "" : ", ").append(figure(series, f, history)));
+            terminal.say("  %s: %s", series.subject().wordsWithUnit(), line);
         }
     }
 
-    private static String air(History history) {
-        return history.air()
-                .air()
-                .relativeHumidityPercent()
-                .map(h -> " of " + Figures.text(h, 1) + " %")
-                .orElse("");
-    }
-
-    private static String figure(Series series, SittingFigure f) {
-        int places = series.subject().quantity() == Quantity.DECAY_TIME ? 3 : 2;
-        String measured = Figures.text(f.measured(), places);
-        String corrected = Figures.text(f.corrected(), places);
-        return measured.equals(corrected) ? measured : measured + " → " + corrected;
+    private static String figure(Series series, SittingFigure f, History history) {
+        String corrected = HistoryWords.corrected(series, f, history);
+        return f.correction().isEmpty() ? corrected : HistoryWords.measured(series, f) + " → " + corrected;
     }
 
     private void printDrifts(History history) {

@@ -70,12 +70,12 @@ public record CommonAir(Air air) {
 
     private Optional<SittingFigure> figure(
             Subject subject, Optional<Estimate> found, SittingOutline sitting, HumiditySensitivity sensitivity) {
-        return found.map(Estimate::value).map(value -> {
+        return found.map(estimate -> {
             Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
                     ? ClimateCorrection.of(
-                            value, subject.resonance(), sitting.conditions().air(), air, sensitivity)
+                            estimate.value(), subject.resonance(), sitting.conditions().air(), air, sensitivity)
                     : Optional.empty();
-            return SittingFigure.of(sitting, value, correction);
+            return SittingFigure.of(sitting, estimate, correction);
         });
     }
 }

@@ -5,6 +5,7 @@ import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.PluckLevels.OfString;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
+import io.github.tapwright.statistics.Estimate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +64,7 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
     }
 
     /**
-     * How loud a sitting was.
+     * How loud a sitting was. Playing again is part of the spread of setting up, so the figure has no uncertainty of its own.
      *
      * @param sitting one of those used
      * @return its level; empty if the sittings have no string in common
@@ -74,11 +75,11 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
                 ? Optional.empty()
                 : Optional.of(SittingFigure.of(
                         sitting,
-                        strings.stream()
+                        Estimate.of(strings.stream()
                                 .flatMap(s -> Optional.ofNullable(levels.get(s)).stream())
                                 .mapToDouble(l -> l)
                                 .average()
-                                .orElseThrow(),
+                                .orElseThrow(), 0),
                         Optional.empty()));
     }
 

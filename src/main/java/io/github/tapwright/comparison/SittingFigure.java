@@ -3,6 +3,11 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,14 +15,14 @@ import java.util.Optional;
  *
  * @param sitting which sitting
  * @param takenAt when
- * @param measured the figure as measured, in its unit
+ * @param found the figure as measured, in its unit, with what fit and strikes leave unsure
  * @param correction what was added to bring it to the common air; empty if nothing was
  * @param humidityPercent relative humidity at the sitting; empty if unknown
  */
 public record SittingFigure(
         SittingId sitting,
         Moment takenAt,
-        double measured,
+        Estimate found,
         Optional<Correction> correction,
         Optional<Double> humidityPercent) {
 
@@ -25,17 +30,45 @@ public record SittingFigure(
      * A figure of a sitting.
      *
      * @param sitting which
-     * @param measured the figure as measured
+     * @param found the figure as measured
      * @param correction what to add
      * @return the figure
      */
-    public static SittingFigure of(SittingOutline sitting, double measured, Optional<Correction> correction) {
+    public static SittingFigure of(SittingOutline sitting, Estimate found, Optional<Correction> correction) {
         return new SittingFigure(
                 sitting.id(),
                 sitting.takenAt(),
-                measured,
+                found,
                 correction,
                 sitting.conditions().air().relativeHumidityPercent());
+    }
+
+    /**
+     * The figure as measured.
+     *
+     * @return in its unit
+     */
+    public double measured() {
+        return found.value();
+    }
+
+    /**
+     * The figure in the common air with all that makes it unsure: u² = u_fit² + s² + u_k², s the spread of setting up and k the
+     * correction, each with its degrees of freedom.
+     *
+     * @param quantity what the figure is
+     * @param spread what setting up again does
+     * @return the figure as one sitting knows it
+     */
+    public Estimate inCommonAir(Quantity quantity, SetUpSpread spread) {
+        List<Component> components = new ArrayList<>();
+        components.add(new Component("fit and strikes", found, 1));
+        components.add(new Component("setting up", spread.of(quantity, measured()), 1));
+        correction
+                .map(Correction::parts)
+                .orElse(List.of())
+                .forEach(p -> components.add(new Component(p.cause(), p.added(), 1)));
+        return new UncertaintyBudget(corrected(), components, List.of()).combined();
     }
 
     /**
@@ -44,7 +77,7 @@ public record SittingFigure(
      * @return as measured where nothing was to be corrected
      */
     public double corrected() {
-        return measured + correction.map(Correction::added).orElse(0.0);
+        return measured() + correction.map(Correction::added).orElse(0.0);
     }
 
     /**

@@ -8,6 +8,8 @@ import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.comparison.trend.HumidityRegression;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.comparison.trend.TrendWords;
+import io.github.tapwright.sitting.Air;
+import io.github.tapwright.statistics.Estimate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,13 +26,6 @@ public final class HistoryJson {
             Field.of("at", e -> e.at().toString()),
             Field.of("day", e -> e.day().toString()),
             Field.of("what", Event::what));
-
-    private static final List<Field<SittingFigure>> FIGURE = List.of(
-            Field.of("sitting", f -> f.sitting().toString()),
-            Field.of("taken_at", f -> f.takenAt().instant().toString()),
-            Field.of("as_measured", SittingFigure::measured),
-            Field.of("in_common_air", SittingFigure::corrected),
-            Field.maybe("relative_humidity_percent", SittingFigure::humidityPercent));
 
     private static final List<Field<Drift>> DRIFT = Stream.of(
                     line("measured", Drift::measured),
@@ -54,12 +49,41 @@ public final class HistoryJson {
             .flatMap(List::stream)
             .toList();
 
-    private record Row(Subject subject, SittingFigure figure, boolean inStretch) {}
+    /** A figure of a sitting, and what it would have been in the common air. */
+    private record Row(Subject subject, SittingFigure figure, Estimate corrected, boolean inStretch, Air air) {
+
+        static List<Row> of(Series series, History history) {
+            return series.figures().stream()
+                    .map(f -> new Row(
+                            series.subject(),
+                            f,
+                            f.inCommonAir(
+                                    series.subject().quantity(), history.bench().spread()),
+                            series.stretch().contains(f),
+                            history.air().air()))
+                    .toList();
+        }
+    }
+
+    private static final List<Field<Row>> FIGURE = List.of(
+            Field.of("sitting", r -> r.figure().sitting().toString()),
+            Field.of("taken_at", r -> r.figure().takenAt().instant().toString()),
+            Field.of("as_measured", r -> r.figure().measured()),
+            Field.of("as_measured_u", r -> r.figure().found().standardUncertainty()),
+            Field.of("in_common_air", r -> r.corrected().value()),
+            Field.of("in_common_air_u", r -> r.corrected().standardUncertainty()),
+            Field.of("in_common_air_half_width_95", r -> r.corrected().halfWidth95()),
+            Field.maybe("relative_humidity_percent", r -> r.figure().humidityPercent()));
 
     private static final List<Field<Row>> ROW = Stream.of(
                     Field.within(GroupStudyJson.SUBJECT, Row::subject),
-                    Field.within(FIGURE, Row::figure),
-                    List.<Field<Row>>of(Field.of("in_stretch", Row::inStretch)))
+                    FIGURE,
+                    List.<Field<Row>>of(
+                            Field.of("in_stretch", Row::inStretch),
+                            Field.maybe(
+                                    "common_relative_humidity_percent",
+                                    r -> r.air().relativeHumidityPercent()),
+                            Field.maybe("common_temperature_c", r -> r.air().temperatureCelsius())))
             .flatMap(List::stream)
             .toList();
 
@@ -107,8 +131,7 @@ public final class HistoryJson {
         return CsvText.of(
                 ROW,
                 history.series().stream()
-                        .flatMap(s -> s.figures().stream()
-                                .map(f -> new Row(s.subject(), f, s.stretch().contains(f))))
+                        .flatMap(s -> Row.of(s, history).stream())
                         .toList());
     }
 
@@ -118,7 +141,7 @@ public final class HistoryJson {
         object.put("sittings_in_stretch", series.inStretch());
         object.put("days_in_stretch", series.daysInStretch());
         object.put("drift", series.drift().map(d -> JsonText.object(DRIFT, d)).orElse(null));
-        object.put("figures", JsonText.array(FIGURE, series.figures()));
+        object.put("figures", JsonText.array(FIGURE, Row.of(series, history)));
         return object;
     }
 

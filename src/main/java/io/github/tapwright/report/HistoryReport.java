@@ -1,10 +1,10 @@
 package io.github.tapwright.report;
 
 import io.github.tapwright.chart.TrendPicture;
-import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.trend.Event;
 import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.HistoryWords;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.comparison.trend.TrendWords;
 import io.github.tapwright.instrument.Stage;
@@ -28,7 +28,7 @@ final class HistoryReport {
         this.zone = zone;
     }
 
-    Draft draft(ReportKind kind) {
+    Draft draft() {
         Pictures pictures = new Pictures();
         List<Section> sections = new ArrayList<>();
         sections.add(words());
@@ -43,9 +43,11 @@ final class HistoryReport {
                                         + history.since()
                                                 .map(e -> " since " + e)
                                                 .orElse("")
-                                        + ". Lines: in the common air; hollow marks: as measured. Upright lines: what was done to the"
-                                        + " instrument, after which its figures start anew."))));
-        if (kind == ReportKind.WORKSHOP && !history.series().isEmpty()) {
+                                        + ". Lines: in " + HistoryWords.air(history)
+                                        + "; hollow marks: as measured. Bars: " + HistoryWords.BARS + "; "
+                                        + HistoryWords.settingUp(history)
+                                        + ". Upright lines: what was done to the instrument, after which its figures start anew."))));
+        if (!history.series().isEmpty()) {
             sections.add(figures());
         }
         sections.add(sittings());
@@ -78,23 +80,19 @@ final class HistoryReport {
 
     private Section figures() {
         List<Node> content = new ArrayList<>();
-        Grid grid = Grid.of("quantity|", "sitting", "as measured", "in the common air");
+        Grid grid = Grid.of("quantity|", "sitting", "as measured", "in the common air ±");
         for (Series s : history.series()) {
-            int places = s.subject().quantity() == Quantity.DECAY_TIME ? 3 : 2;
             for (SittingFigure f : s.figures()) {
                 grid.add(
-                        s.subject().words(),
+                        s.subject().wordsWithUnit(),
                         f.sitting().toString(),
-                        Figures.text(f.measured(), places),
-                        Figures.text(f.corrected(), places));
+                        HistoryWords.measured(s, f),
+                        HistoryWords.corrected(s, f, history));
             }
         }
         content.add(grid.element());
-        history.air()
-                .air()
-                .relativeHumidityPercent()
-                .ifPresent(
-                        h -> content.add(Words.quiet("Common air: " + Figures.text(h, 1) + " % relative humidity.")));
+        content.add(Words.quiet("In " + HistoryWords.air(history) + ", ± half the " + HistoryWords.BARS + "; "
+                + HistoryWords.settingUp(history) + "."));
         return new Section("Figures", content);
     }
 

@@ -130,7 +130,7 @@ public final class MakeReport {
         if (subject instanceof ReportSubject.OfHistory history) {
             return new HistoryReport(
                             questions.follow().follow(history.instrument(), history.spread(), history.window()), zone)
-                    .draft(request.kind());
+                    .draft();
         }
         return new GroupReport(questions.groups().compare(((ReportSubject.OfGroups) subject).settings()))
                 .draft(request.kind());

@@ -120,10 +120,17 @@ class GroupsAndTrendTest {
                 .contains(
                         "Instrument 50 over time",
                         "from the first sitting on",
-                        "main top, frequency: ",
+                        "in the common air of 45.0 %, ± half the",
+                        "main top, frequency (Hz): ",
+                        " ± ",
                         "needs a control");
-        assertThat(Files.readString(picture)).contains("main top", "hollow marks: as measured", "setting up alone");
-        assertThat(Files.readAllLines(table)).hasSizeGreaterThan(6 * 9);
+        assertThat(Files.readString(picture))
+                .contains("main top", "hollow marks: as measured", "bars: 95 %", "setting up alone");
+        assertThat(Files.readAllLines(table))
+                .hasSizeGreaterThan(6 * 9)
+                .first()
+                .asString()
+                .contains("in_common_air_half_width_95", "common_temperature_c");
 
         JsonNode json =
                 new ObjectMapper().readTree(archive("trend", "50", "--json").out());

@@ -5,16 +5,17 @@ import io.github.tapwright.chart.TrendPicture.Dot;
 import io.github.tapwright.chart.TrendPicture.Line;
 import io.github.tapwright.chart.TrendPicture.Panel;
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.trend.History;
+import io.github.tapwright.comparison.trend.HistoryWords;
 import io.github.tapwright.comparison.trend.Series;
 import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.statistics.Estimate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 
 /** A picture of an instrument's history, each figure relative to the first of its stretch. */
 public final class HistoryPictures {
@@ -55,27 +56,25 @@ public final class HistoryPictures {
     }
 
     private List<String> subtitles() {
-        SetUpSpread spread = history.bench().spread();
         return List.of(
                 "change against the first sitting"
                         + history.since().map(e -> " since " + e).orElse("")
-                        + "; lines: in the common air; hollow marks: as measured",
-                "setting up alone moves figures by " + spread.words(Quantity.FREQUENCY) + " of frequency and "
-                        + spread.words(Quantity.Q) + " of Q (one standard deviation), "
-                        + spread.basis().words());
+                        + "; lines: in " + HistoryWords.air(history) + "; hollow marks: as measured",
+                "bars: " + HistoryWords.BARS,
+                HistoryWords.settingUp(history));
     }
 
     private void add(Quantity quantity, String axis, List<Panel> panels) {
         List<Line> lines = history.series().stream()
                 .filter(s -> s.subject().quantity() == quantity)
-                .map(HistoryPictures::line)
+                .map(this::line)
                 .toList();
         if (!lines.isEmpty()) {
             panels.add(new Panel(axis, lines));
         }
     }
 
-    private static Line line(Series series) {
+    private Line line(Series series) {
         SittingFigure reference = series.inStretch() > 0
                 ? series.stretch().get(0)
                 : series.figures().get(series.figures().size() - 1);
@@ -87,17 +86,21 @@ public final class HistoryPictures {
         return new Line(
                 series.subject().whose(),
                 style,
-                dots(series, reference, SittingFigure::corrected),
-                corrected ? dots(series, reference, SittingFigure::measured) : List.of());
+                dots(series, reference, f -> f.inCommonAir(
+                        series.subject().quantity(), history.bench().spread())),
+                corrected ? dots(series, reference, f -> Estimate.of(f.measured(), 0)) : List.of());
     }
 
-    private static List<Dot> dots(Series series, SittingFigure reference, ToDoubleFunction<SittingFigure> of) {
+    private static List<Dot> dots(Series series, SittingFigure reference, Function<SittingFigure, Estimate> of) {
         double first = reference.corrected();
         boolean level = series.subject().quantity() == Quantity.LEVEL;
+        double scale = level ? 1 : 100 / first;
         return series.figures().stream()
-                .map(f -> new Dot(
-                        f.takenAt().instant(),
-                        level ? of.applyAsDouble(f) - first : 100 * (of.applyAsDouble(f) / first - 1)))
+                .map(f -> {
+                    Estimate figure = of.apply(f);
+                    return new Dot(
+                            f.takenAt().instant(), scale * (figure.value() - first), scale * figure.halfWidth95());
+                })
                 .toList();
     }
 
