@@ -59,7 +59,7 @@ final class ResponseChart implements Drawing {
         plot.addAnnotation(new PeakLabels(peaks, figuresOnPeaks()));
         List<String> subtitles = new ArrayList<>(picture.subtitles());
         if (!picture.title().isEmpty()) {
-            subtitles.add("shaded: 95 % interval of the mean");
+            subtitles.add("shaded: 95 % interval of the mean" + (hasUncertainFigures() ? "; figures: ± one standard uncertainty" : ""));
         }
         return Dress.chart(plot, picture.title(), subtitles, picture.traces().size() > 1);
     }
@@ -70,6 +70,10 @@ final class ResponseChart implements Drawing {
                 .filter(p -> figuresOnPeaks() && !p.named())
                 .mapToDouble(p -> p.levelDb() + (p.figureWidth() + 20) / pixelsPerDb)
                 .reduce(4, Math::max);
+    }
+
+    private boolean hasUncertainFigures() {
+        return peaks.stream().anyMatch(p -> p.mark().figure().contains("±"));
     }
 
     /** With several curves, figures on every peak would hide them; the tables hold them. */

@@ -41,7 +41,7 @@ public final class CurvePicture {
      */
     public static Mark mark(Resonance resonance, Optional<String> name) {
         return new Mark(
-                resonance.frequencyHz().value(), name.orElse(""), Figures.text(resonance.frequencyHz(), 2) + " Hz");
+                resonance.frequencyHz().value(), name.orElse(""), Figures.text(resonance.frequencyHz()) + " Hz");
     }
 
     /**
