@@ -75,13 +75,13 @@ public final class BodyModelJson {
     }
 
     /**
-     * One line for each quantity.
+     * One line for each quantity, and one for each figure of what a change would do; each with the sittings and the spread behind it.
      *
      * @param body what was found
      * @return the text of a CSV file
      */
     public static String csv(FittedBody body) {
-        return CsvText.of(FIELDS, rows(body));
+        return BodyModelRow.csv(body);
     }
 
     private static List<Row> rows(FittedBody body) {
