@@ -83,6 +83,11 @@ final class Candidate {
         return contact.onsetSeconds() > 0.15 || track.endSeconds() > 1;
     }
 
+    /** Whether it is too quiet for a strike but was let pass, as no room was heard to judge it by. */
+    boolean passesUnjudged(TapSettings settings) {
+        return usable() && snrDb < settings.minimumSnrDb();
+    }
+
     void reject(RejectionReason reason, String figure, Object... values) {
         rejections.add(new Rejection(reason, String.format(Locale.ROOT, figure, values)));
         rejections.sort(Comparator.comparing(Rejection::reason));

@@ -112,11 +112,14 @@ final class StrikeJudge {
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         Hum hum = hum();
-        if (hum.isHeard()) {
+        if (hum.isHeard() && !used().isEmpty()) {
             notes.add(String.format(
                     Locale.ROOT,
                     "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
                     hum.fundamentalHz()));
+        }
+        if (candidates.stream().anyMatch(c -> c.passesUnjudged(settings))) {
+            notes.add("no quiet before the strike, so the noise was not judged; leave a second of quiet before each");
         }
         for (SetAside unwanted : settings.setAside()) {
             if (candidates.stream().noneMatch(c -> unwanted.isSameAs(SetAside.of(c.strike())))) {
