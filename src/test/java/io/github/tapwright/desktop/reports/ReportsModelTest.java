@@ -138,7 +138,7 @@ class ReportsModelTest {
 
         assertThat(Files.readString(file))
                 .contains("0.12 % of frequency")
-                .contains("0.50 dB of level")
+                .contains("0.5 dB of level")
                 .contains("as given");
     }
 
