@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -53,6 +54,9 @@ final class PlayedText {
                     PlayedWords.difference(change, s));
         }
         table.lines().forEach(terminal.out()::println);
+        if (change.quantity().kind() == Quantity.DECAY_TIME) {
+            terminal.say("  %s", PlayedWords.GEOMETRIC);
+        }
     }
 
     private void printWords(PlayedComparison comparison, SetUpSpread spread) {

@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
+import io.github.tapwright.statistics.StudentProbability;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,7 @@ final class PlucksText {
         this.unit = unit;
     }
 
+    /** Says first what the verdicts rest on, as nothing but the maker knows it. */
     void print(List<Pluck> first, List<Pluck> second, List<PluckComparison> comparisons) {
         printPlucks(second.isEmpty() ? "Plucks" : "Plucks of A", first);
         if (second.isEmpty()) {
@@ -27,6 +29,10 @@ final class PlucksText {
         }
         printPlucks("Plucks of B", second);
         comparisons.forEach(this::printComparison);
+        terminal.say(
+                "%nA verdict holds only if A and B were recorded at the same gain, with the same microphone, at the same place;");
+        terminal.say("the files do not say so, and this cannot know. Each string is asked by itself, p with no allowance for the");
+        terminal.say("others: of many questions chance alone answers some with DIFFERS.");
         terminal.say(
                 "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
         terminal.say("whole run another day before you call one instrument louder.");
@@ -63,7 +69,7 @@ final class PlucksText {
 
     private void printComparison(PluckComparison comparison) {
         terminal.say("%nB minus A in %s, ± half the 95 %% interval", comparison.quantity());
-        Table table = new Table("string", "A: plucks", "mean", "B: plucks", "mean", "B − A", "verdict");
+        Table table = new Table("string", "A: plucks", "mean", "B: plucks", "mean", "B − A", "p", "verdict");
         for (PluckComparison.OnString s : comparison.strings()) {
             table.add(
                     Integer.toString(s.string()),
@@ -72,10 +78,13 @@ final class PlucksText {
                     Integer.toString(s.second().count()),
                     Figures.text(s.second().mean(), 1),
                     s.difference().map(PlucksText::interval).orElse(NONE),
+                    s.difference().map(PlucksText::probability).orElse(NONE),
                     verdict(s));
         }
         table.lines().forEach(terminal.out()::println);
-        comparison.overall().ifPresent(d -> terminal.say("  all strings alike: %s: %s", interval(d), verdict(d)));
+        comparison.overall().ifPresent(d -> terminal.say(
+                "  mean over the strings: %s, p %s: %s",
+                interval(d), Figures.probabilityAfterP(StudentProbability.twoSided(d)), verdict(d)));
     }
 
     private static String verdict(PluckComparison.OnString string) {
@@ -92,6 +101,10 @@ final class PlucksText {
 
     private static String verdict(Estimate difference) {
         return difference.differsFromZero() ? "DIFFERS" : "cannot tell";
+    }
+
+    private static String probability(Estimate difference) {
+        return Figures.probability(StudentProbability.twoSided(difference));
     }
 
     private static String interval(Estimate d) {

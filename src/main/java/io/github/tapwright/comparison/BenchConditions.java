@@ -107,7 +107,8 @@ final class BenchConditions {
                 FINE,
                 FINE,
                 REFUSED,
-                words + ": levels without a calibration mean nothing at different or unknown gains");
+                words + ": levels without a calibration mean nothing at different or unknown gains"
+                        + (gain.known() ? "" : "; write it down: sitting edit NUMBER --gain …"));
     }
 
     private static Pair<CalibrationId> calibrations(Sitting first, Sitting second) {

@@ -26,6 +26,15 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
 
     private static final int MOST_PLUCKS = 1000;
 
+    /**
+     * The unit of means and differences.
+     *
+     * @return what stands after the comma of the quantity, such as "dB(A)"
+     */
+    public String unit() {
+        return quantity.substring(quantity.lastIndexOf(", ") + 2);
+    }
+
     /** Keeps a copy of the list. */
     public PluckComparison {
         strings = List.copyOf(strings);

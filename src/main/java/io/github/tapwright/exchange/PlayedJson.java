@@ -56,7 +56,7 @@ public final class PlayedJson {
         }
 
         Optional<Interval> interval() {
-            return estimate().map(e -> change.quantity().inUnit(e.interval95()));
+            return estimate().map(e -> PlayedWords.interval(change.quantity(), e));
         }
 
         /** A verdict is of all strings together. */
@@ -78,7 +78,8 @@ public final class PlayedJson {
     private static final List<Field<Row>> ROWS = Stream.of(
                     List.<Field<Row>>of(
                             Field.of("quantity", r -> r.change().quantity().words()),
-                            Field.of("unit", r -> r.change().quantity().unit())),
+                            Field.of("figure_unit", r -> r.change().quantity().figureUnit()),
+                            Field.of("change_unit", r -> r.change().quantity().unit())),
                     STRINGS,
                     List.<Field<Row>>of(
                             Field.maybe("p", r -> r.overall(r.change().probability())),

@@ -3,6 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.StudentProbability;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ public final class PlucksJson {
             Field.maybe("difference", s -> s.difference().map(Estimate::value)),
             Field.maybe("difference_u", s -> s.difference().map(Estimate::standardUncertainty)),
             Field.maybe("difference_half_width_95", s -> s.difference().map(Estimate::halfWidth95)),
+            Field.maybe("p", s -> s.difference().map(StudentProbability::twoSided)),
             Field.maybe("plucks_needed_to_tell_1", PluckComparison.OnString::plucksNeeded));
 
     private PlucksJson() {}
@@ -70,6 +72,7 @@ public final class PlucksJson {
     private static Map<String, @Nullable Object> comparison(PluckComparison comparison) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("quantity", comparison.quantity());
+        document.put("unit", comparison.unit());
         document.put("strings", JsonText.array(ON_STRING, comparison.strings()));
         document.put("overall", comparison.overall().map(Estimate::value).orElse(null));
         document.put(
@@ -78,6 +81,9 @@ public final class PlucksJson {
         document.put(
                 "overall_half_width_95",
                 comparison.overall().map(Estimate::halfWidth95).orElse(null));
+        document.put(
+                "overall_p",
+                comparison.overall().map(StudentProbability::twoSided).orElse(null));
         return document;
     }
 }

@@ -49,7 +49,7 @@ final class WorkshopTaps {
                                         p,
                                         "Response curve with its resonances",
                                         "Response to taps, the strength of the taps taken out; dB re its highest point. Shaded: 95 % interval of"
-                                                + " the mean over the used strikes. Resolution "
+                                                + " the mean over the used strikes; figures: ± one standard uncertainty. Resolution "
                                                 + result.curve()
                                                         .map(c -> Figures.text(c.resolutionHz(), 2))
                                                         .orElse("unknown")

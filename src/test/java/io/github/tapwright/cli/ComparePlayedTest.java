@@ -66,7 +66,7 @@ class ComparePlayedTest {
                 .element(0)
                 .asString()
                 .startsWith(
-                        "quantity,unit,string,a_count,b_count,a,b,change,change_low_95,change_high_95,p,p_adjusted");
+                        "quantity,figure_unit,change_unit,string,a_count,b_count,a,b,change,change_low_95,change_high_95,p,p_adjusted");
 
         JsonNode json =
                 new ObjectMapper().readTree(archive("compare", 1, 2, "--json").out());

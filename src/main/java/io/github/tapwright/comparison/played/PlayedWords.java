@@ -16,6 +16,10 @@ public final class PlayedWords {
     /** What is said where there is nothing to compare. */
     public static final String NOTHING = "Nothing was played at the same place in both.";
 
+    /** What the mean of decay times is. */
+    public static final String GEOMETRIC =
+            "Means of decay times are geometric, as twice and half as long are equally far off.";
+
     private static final String NONE = "–";
 
     private PlayedWords() {}
@@ -104,8 +108,22 @@ public final class PlayedWords {
      * @return such as "+21 ± 19"; never finer than a tenth; of ratios half the width between the interval's ends
      */
     public static String difference(PlayedQuantity quantity, Estimate difference) {
+        return Figures.difference(
+                quantity.inUnit(difference.value()),
+                interval(quantity, difference).width() / 2);
+    }
+
+    /**
+     * Where a difference lies; recordings that are alike to the last bit know it no better than a tenth.
+     *
+     * @param quantity what is compared
+     * @param difference on the scale of comparison
+     * @return its 95 % interval in the unit of the quantity
+     */
+    public static Interval interval(PlayedQuantity quantity, Estimate difference) {
         Interval i = quantity.inUnit(difference.interval95());
-        return Figures.difference(quantity.inUnit(difference.value()), Math.max(FINEST, i.width() / 2));
+        double value = quantity.inUnit(difference.value());
+        return i.width() < 2 * FINEST ? new Interval(value - FINEST, value + FINEST) : i;
     }
 
     /**
