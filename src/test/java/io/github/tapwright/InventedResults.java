@@ -27,10 +27,15 @@ public final class InventedResults {
 
     /** The same body with every resonance moved by a factor. */
     public static TapResult result(double shift) {
+        return result(shift, 0);
+    }
+
+    /** The same, and all but the strongest resonance louder by some decibels. */
+    public static TapResult result(double shift, double louderDb) {
         List<NamedResonance> resonances = List.of(
-                resonance(98.42 * shift, 0.061, 24.3, 0.7, -3.2, Optional.of(ModeName.MAIN_AIR)),
+                resonance(98.42 * shift, 0.061, 24.3, 0.7, -3.2 + louderDb, Optional.of(ModeName.MAIN_AIR)),
                 resonance(187.13 * shift, 0.113, 30.7, 0.9, 0, Optional.of(ModeName.MAIN_TOP)),
-                resonance(231.6 * shift, 0.42, 38.1, 2.2, -7.4, Optional.empty()));
+                resonance(231.6 * shift, 0.42, 38.1, 2.2, -7.4 + louderDb, Optional.empty()));
         return new TapResult(
                 strikes(),
                 Optional.of(curve(resonances)),

@@ -90,7 +90,7 @@ final class ComparisonText {
                         text(c.frequencyHz()),
                         text(c.q()),
                         text(c.decayTimeSeconds()),
-                        text(c.levelDb()),
+                        c.isReference() ? "0 by definition" : text(c.levelDb()),
                         c.name().orElse("no name")));
         table.lines().forEach(terminal.out()::println);
         terminal.say(

@@ -76,9 +76,18 @@ public record BenchStudy(
         return new SetUpSpread(
                 Math.min(MOST_FREQUENCY_SHARE, rms(studied, r -> share(r.frequencyHz()))),
                 Math.min(1, rms(studied, r -> share(r.q()))),
-                Math.min(MOST_LEVEL_DB, rms(studied, r -> r.levelDb().betweenSetUps())),
+                Math.min(MOST_LEVEL_DB, levelDb(studied)),
                 freedom,
                 SetUpSpread.Basis.STUDIED);
+    }
+
+    /** The strongest resonance is 0 dB by definition in every set-up and knows nothing of how levels scatter. */
+    private static double levelDb(List<StudiedResonance> studied) {
+        List<StudiedResonance> others =
+                studied.stream().filter(r -> !r.isReference()).toList();
+        return others.isEmpty()
+                ? SetUpSpread.USUAL.levelDb()
+                : rms(others, r -> r.levelDb().betweenSetUps());
     }
 
     private static double share(StudiedResonance.SetUpScatter scatter) {

@@ -56,7 +56,9 @@ public record ResonanceChange(
      * @return frequency, Q and level, as far as they are shown
      */
     List<Difference> questions() {
-        return Stream.of(frequencyHz, q, levelDb).filter(Difference::shown).toList();
+        return (isReference() ? Stream.of(frequencyHz, q) : Stream.of(frequencyHz, q, levelDb))
+                .filter(Difference::shown)
+                .toList();
     }
 
     /** The same with its probabilities made larger; decay time is no surer than the Q it comes from. */
@@ -69,7 +71,16 @@ public record ResonanceChange(
                 adjusted(frequencyHz, probability),
                 ofQ,
                 decayTimeSeconds.adjusted(Math.max(decayTimeSeconds.probability(), ofQ.adjustedProbability())),
-                adjusted(levelDb, probability));
+                isReference() ? levelDb : adjusted(levelDb, probability));
+    }
+
+    /**
+     * Whether it is the strongest resonance of both sittings, to which all levels refer: its level is 0 dB by definition, and no question.
+     *
+     * @return true if there is no level to compare
+     */
+    public boolean isReference() {
+        return first.isReference() && second.isReference();
     }
 
     private static Difference adjusted(Difference d, ToDoubleFunction<Difference> probability) {
@@ -77,11 +88,13 @@ public record ResonanceChange(
     }
 
     /**
-     * Every quantity.
+     * Every quantity that can be compared.
      *
-     * @return frequency, Q, decay time, level
+     * @return frequency, Q, decay time, and level unless it is 0 dB by definition
      */
     public List<Difference> differences() {
-        return List.of(frequencyHz, q, decayTimeSeconds, levelDb);
+        return isReference()
+                ? List.of(frequencyHz, q, decayTimeSeconds)
+                : List.of(frequencyHz, q, decayTimeSeconds, levelDb);
     }
 }

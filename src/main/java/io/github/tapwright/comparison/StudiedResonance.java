@@ -43,6 +43,11 @@ public record StudiedResonance(Optional<String> name, SetUpScatter frequencyHz, 
         }
     }
 
+    /** Whether it is the strongest resonance of every set-up, to which all levels refer. */
+    boolean isReference() {
+        return levelDb.mean() == 0 && levelDb.reproducibility() == 0;
+    }
+
     static StudiedResonance of(Optional<String> name, List<Resonance> inSetUps) {
         return new StudiedResonance(
                 name,

@@ -16,4 +16,14 @@ import io.github.tapwright.statistics.Estimate;
  * @param note what limits this result, such as a close neighbour; empty if nothing does
  */
 public record Resonance(
-        Estimate frequencyHz, Estimate q, Estimate decayTimeSeconds, Estimate levelDb, int strikeCount, String note) {}
+        Estimate frequencyHz, Estimate q, Estimate decayTimeSeconds, Estimate levelDb, int strikeCount, String note) {
+
+    /**
+     * Whether it is the strongest found, to which all levels of its set refer: 0 dB by definition.
+     *
+     * @return true if its level says nothing
+     */
+    public boolean isReference() {
+        return levelDb.value() == 0;
+    }
+}

@@ -3,6 +3,7 @@ package io.github.tapwright.report;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.comparison.TwoSittings;
@@ -96,7 +97,9 @@ final class ComparedTaps implements ComparedFindings {
     /** Q and decay time are one thing seen twice; people hear decay. */
     private static List<String> brief(ResonanceChange change) {
         String name = change.name().orElse("");
-        List<Difference> told = List.of(change.frequencyHz(), change.decayTimeSeconds(), change.levelDb());
+        List<Difference> told = change.differences().stream()
+                .filter(d -> d.quantity() != Quantity.Q)
+                .toList();
         String differs = told.stream()
                 .filter(d -> d.verdict() == Difference.Verdict.DIFFERS)
                 .map(InWords::brief)

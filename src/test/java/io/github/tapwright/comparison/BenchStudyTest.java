@@ -43,6 +43,18 @@ class BenchStudyTest {
         assertThat(spread.levelDb()).isZero();
     }
 
+    /** s_R of 0, 2 and −2 dB is 2 dB, less the 0.3 dB of fit and strikes; the strongest resonance's 0 dB would have made it less. */
+    @Test
+    void theStrongestResonanceKnowsNothingOfHowLevelsScatter() {
+        List<SittingOutline> sittings = new ArrayList<>();
+        for (int louderDb : new int[] {0, 2, -2}) {
+            sittings.add(SittingOutline.of(
+                    InventedSittings.of(sittings.size() + 1, InventedResults.result(1, louderDb), KNOWN)));
+        }
+        assertThat(BenchStudy.of(sittings).spread().orElseThrow().levelDb())
+                .isCloseTo(Math.sqrt(2 * 2 - 0.3 * 0.3), within(1e-9));
+    }
+
     @Test
     void whatIsMissingInOneSetUpIsLeftOut() {
         List<SittingOutline> sittings = setUps(1, 1);

@@ -30,6 +30,14 @@ class SittingComparisonTest {
     }
 
     @Test
+    void theLevelOfTheStrongestIsNoQuestion() {
+        ResonanceChange top = compare(1, KNOWN, KNOWN).changes().get(1);
+        assertThat(top.isReference()).isTrue();
+        assertThat(top.differences()).extracting(Difference::quantity).doesNotContain(Quantity.LEVEL);
+        assertThat(compare(1, KNOWN, KNOWN).changes().get(0).isReference()).isFalse();
+    }
+
+    @Test
     void twoPercentDifferAndAThirdOfAPercentDoesNot() {
         assertThat(compare(1.02, KNOWN, KNOWN).changes())
                 .allMatch(c -> c.frequencyHz().verdict() == Verdict.DIFFERS);
@@ -42,13 +50,13 @@ class SittingComparisonTest {
         SittingComparison comparison = compare(1.01, KNOWN, KNOWN);
 
         assertThat(comparison.questions())
-                .as("three resonances, decay time counted with Q")
-                .isEqualTo(9);
+                .as("three resonances, decay time counted with Q, the level of the strongest 0 dB by definition")
+                .isEqualTo(8);
         Difference air = comparison.changes().get(0).frequencyHz();
         Difference top = comparison.changes().get(1).frequencyHz();
         assertThat(top.probability()).isBetween(0.006, 0.05);
         assertThat(top.adjustedProbability())
-                .isCloseTo(9 * Math.min(air.probability(), top.probability()), within(1e-12));
+                .isCloseTo(8 * Math.min(air.probability(), top.probability()), within(1e-12));
         assertThat(top.verdict()).isEqualTo(Verdict.DIFFERS_ALONE);
         assertThat(InWords.sentence("main top", top, SetUpSpread.USUAL))
                 .startsWith("perhaps main top is 1.9 Hz higher")
