@@ -59,7 +59,8 @@ final class ResponseChart implements Drawing {
         plot.addAnnotation(new PeakLabels(peaks, figuresOnPeaks()));
         List<String> subtitles = new ArrayList<>(picture.subtitles());
         if (!picture.title().isEmpty()) {
-            subtitles.add("shaded: 95 % interval of the mean" + (hasUncertainFigures() ? "; figures: ± one standard uncertainty" : ""));
+            subtitles.add("shaded: 95 % interval of the mean"
+                    + (hasUncertainFigures() ? "; figures: ± one standard uncertainty" : ""));
         }
         return Dress.chart(plot, picture.title(), subtitles, picture.traces().size() > 1);
     }

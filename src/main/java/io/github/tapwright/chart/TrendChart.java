@@ -193,8 +193,7 @@ final class TrendChart implements Drawing {
 
     private static YIntervalSeries series(String name, List<Dot> dots) {
         YIntervalSeries series = new YIntervalSeries(name);
-        dots.forEach(
-                d -> series.add(millis(d.at()), d.value(), d.value() - d.halfWidth(), d.value() + d.halfWidth()));
+        dots.forEach(d -> series.add(millis(d.at()), d.value(), d.value() - d.halfWidth(), d.value() + d.halfWidth()));
         return series;
     }
 }

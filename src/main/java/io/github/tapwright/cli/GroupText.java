@@ -36,10 +36,7 @@ final class GroupText {
             return;
         }
         Map<String, List<GroupDifference>> pairs = study.differences().stream()
-                .collect(Collectors.groupingBy(
-                        GroupWords::pair,
-                        LinkedHashMap::new,
-                        Collectors.toList()));
+                .collect(Collectors.groupingBy(GroupWords::pair, LinkedHashMap::new, Collectors.toList()));
         pairs.forEach((pair, differences) -> printPair(pair, differences, study));
     }
 

@@ -60,9 +60,7 @@ final class HistoryText {
     }
 
     private void printFigures(History history) {
-        terminal.say(
-                "%nFigures, as measured → in %s, ± half the%n%s",
-                HistoryWords.air(history), HistoryWords.BARS);
+        terminal.say("%nFigures, as measured → in %s, ± half the%n%s", HistoryWords.air(history), HistoryWords.BARS);
         for (Series series : history.series()) {
             StringBuilder line = new StringBuilder();
             series.figures()

@@ -31,7 +31,8 @@ final class PlucksText {
         comparisons.forEach(this::printComparison);
         terminal.say(
                 "%nA verdict holds only if A and B were recorded at the same gain, with the same microphone, at the same place;");
-        terminal.say("the files do not say so, and this cannot know. Each string is asked by itself, p with no allowance for the");
+        terminal.say(
+                "the files do not say so, and this cannot know. Each string is asked by itself, p with no allowance for the");
         terminal.say("others: of many questions chance alone answers some with DIFFERS.");
         terminal.say(
                 "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
@@ -82,9 +83,11 @@ final class PlucksText {
                     verdict(s));
         }
         table.lines().forEach(terminal.out()::println);
-        comparison.overall().ifPresent(d -> terminal.say(
-                "  mean over the strings: %s, p %s: %s",
-                interval(d), Figures.probabilityAfterP(StudentProbability.twoSided(d)), verdict(d)));
+        comparison
+                .overall()
+                .ifPresent(d -> terminal.say(
+                        "  mean over the strings: %s, p %s: %s",
+                        interval(d), Figures.probabilityAfterP(StudentProbability.twoSided(d)), verdict(d)));
     }
 
     private static String verdict(PluckComparison.OnString string) {

@@ -20,7 +20,8 @@ final class TakenOption {
     @Option(
             names = "--taken",
             paramLabel = "WHEN",
-            description = "When it was recorded, as 2026-03-14 or 2026-03-14T09:26; if left out: now, or in an edit as it was.")
+            description =
+                    "When it was recorded, as 2026-03-14 or 2026-03-14T09:26; if left out: now, or in an edit as it was.")
     private Optional<String> taken = Optional.empty();
 
     /** The moment the maker gave, by the clocks of a zone; empty if none was given. */

@@ -73,7 +73,11 @@ public record CommonAir(Air air) {
         return found.map(estimate -> {
             Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
                     ? ClimateCorrection.of(
-                            estimate.value(), subject.resonance(), sitting.conditions().air(), air, sensitivity)
+                            estimate.value(),
+                            subject.resonance(),
+                            sitting.conditions().air(),
+                            air,
+                            sensitivity)
                     : Optional.empty();
             return SittingFigure.of(sitting, estimate, correction);
         });

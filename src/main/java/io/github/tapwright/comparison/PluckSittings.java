@@ -4,8 +4,8 @@ import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.PluckLevels.OfString;
 import io.github.tapwright.sitting.SittingOutline;
-import java.util.ArrayList;
 import io.github.tapwright.statistics.Estimate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -75,11 +75,13 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
                 ? Optional.empty()
                 : Optional.of(SittingFigure.of(
                         sitting,
-                        Estimate.of(strings.stream()
-                                .flatMap(s -> Optional.ofNullable(levels.get(s)).stream())
-                                .mapToDouble(l -> l)
-                                .average()
-                                .orElseThrow(), 0),
+                        Estimate.of(
+                                strings.stream()
+                                        .flatMap(s -> Optional.ofNullable(levels.get(s)).stream())
+                                        .mapToDouble(l -> l)
+                                        .average()
+                                        .orElseThrow(),
+                                0),
                         Optional.empty()));
     }
 

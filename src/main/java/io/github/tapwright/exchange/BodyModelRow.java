@@ -76,18 +76,16 @@ record BodyModelRow(FittedBody body, Optional<BodyChange> change, String quantit
                     "open_relative_humidity_percent",
                     r -> r.body.open().conditions().air().relativeHumidityPercent()),
             Field.maybe("loaded_added_mass_g", r -> r.body.loaded().flatMap(BodyModelRow::grams)),
-            Field.of("set_up_spread_frequency_percent", r -> 100 * r.body.spread().frequencyShare()),
+            Field.of(
+                    "set_up_spread_frequency_percent",
+                    r -> 100 * r.body.spread().frequencyShare()),
             Field.of("set_up_spread_basis", r -> r.body.spread().basis().words()));
 
     /** The table of a body. */
     static String csv(FittedBody body) {
         Stream<BodyModelRow> asItIs = body.model().answers().entrySet().stream()
                 .map(e -> new BodyModelRow(
-                        body,
-                        Optional.empty(),
-                        e.getKey().key(),
-                        e.getKey().unit(),
-                        Figure.of(e.getValue())));
+                        body, Optional.empty(), e.getKey().key(), e.getKey().unit(), Figure.of(e.getValue())));
         Stream<BodyModelRow> changed = body.whatIf().stream().flatMap(w -> changed(body, w).stream());
         return CsvText.of(FIELDS, Stream.concat(asItIs, changed).toList());
     }

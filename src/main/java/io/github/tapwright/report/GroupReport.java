@@ -80,10 +80,7 @@ final class GroupReport {
 
     private Section figures() {
         Map<String, List<GroupDifference>> pairs = study.differences().stream()
-                .collect(Collectors.groupingBy(
-                        GroupWords::pair,
-                        LinkedHashMap::new,
-                        Collectors.toList()));
+                .collect(Collectors.groupingBy(GroupWords::pair, LinkedHashMap::new, Collectors.toList()));
         List<Node> content = new ArrayList<>();
         pairs.forEach((pair, differences) -> {
             content.add(Element.of(Tag.H3, pair));

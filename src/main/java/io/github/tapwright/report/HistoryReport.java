@@ -34,19 +34,22 @@ final class HistoryReport {
         sections.add(words());
         HistoryPictures.of(history, zone)
                 .map(p -> new TrendPicture("", List.of(), p.panels(), p.humidity(), p.events(), p.zone()))
-                .ifPresent(p -> sections.add(Section.of(
-                        "Over time",
-                        pictures.figure(
-                                p,
-                                "Change of each resonance over time, the room's humidity below",
-                                "Change since the first sitting"
-                                        + history.since()
-                                                .map(e -> " since " + e)
-                                                .orElse("")
-                                        + ". Lines: in " + HistoryWords.air(history)
-                                        + "; hollow marks: as measured. Bars: " + HistoryWords.BARS + "; "
-                                        + HistoryWords.settingUp(history)
-                                        + ". Upright lines: what was done to the instrument, after which its figures start anew."))));
+                .ifPresent(
+                        p -> sections.add(
+                                Section.of(
+                                        "Over time",
+                                        pictures.figure(
+                                                p,
+                                                "Change of each resonance over time, the room's humidity below",
+                                                "Change since the first sitting"
+                                                        + history.since()
+                                                                .map(e -> " since " + e)
+                                                                .orElse("")
+                                                        + ". Lines: in " + HistoryWords.air(history)
+                                                        + "; hollow marks: as measured. Bars: " + HistoryWords.BARS
+                                                        + "; "
+                                                        + HistoryWords.settingUp(history)
+                                                        + ". Upright lines: what was done to the instrument, after which its figures start anew."))));
         if (!history.series().isEmpty()) {
             sections.add(figures());
         }
@@ -71,8 +74,8 @@ final class HistoryReport {
             history.series().forEach(s -> lines.add(TrendWords.sentence(s, history)));
         } else {
             history.longest()
-                    .ifPresent(longest -> lines.add("cannot tell whether anything drifts: sittings "
-                            + TrendWords.tooFew(history, longest)));
+                    .ifPresent(longest -> lines.add(
+                            "cannot tell whether anything drifts: sittings " + TrendWords.tooFew(history, longest)));
         }
         history.warnings().forEach(w -> lines.add("mind: " + w));
         return Section.of("In words", Words.list(lines));

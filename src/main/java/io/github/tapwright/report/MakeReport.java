@@ -142,8 +142,7 @@ public final class MakeReport {
                 : new ComparedTaps(questions.compare().compare(two.against(), two.sitting(), two.settings()));
     }
 
-    private Draft sitting(
-            ReportKind kind, SittingId id, SetUpSpread spread, Optional<ComparedFindings> compared) {
+    private Draft sitting(ReportKind kind, SittingId id, SetUpSpread spread, Optional<ComparedFindings> compared) {
         Sitting sitting = new ShowSitting(stores.sittings()).show(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
         Pictures pictures = new Pictures();

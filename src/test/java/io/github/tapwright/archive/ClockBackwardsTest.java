@@ -65,8 +65,7 @@ class ClockBackwardsTest {
             return new AddSitting(
                             archive.instruments(), archive.sittings(), archive.calibrations(), TestWav.source(), clock)
                     .add(
-                            new SittingRequest(
-                                    Workshop.NUMBER, taken, Conditions.UNKNOWN, List.of(sound), TAPS),
+                            new SittingRequest(Workshop.NUMBER, taken, Conditions.UNKNOWN, List.of(sound), TAPS),
                             Progress.SILENT);
         }
     }
@@ -94,7 +93,8 @@ class ClockBackwardsTest {
 
         assertThat(add(BACK, 2, Optional.of(yesterday)).takenAt()).isEqualTo(yesterday);
         assertThatExceptionOfType(RefusedEntryException.class)
-                .isThrownBy(() -> add(BACK, 3, Optional.of(Moment.at(NOW.instant().plus(Duration.ofDays(3))))))
+                .isThrownBy(() ->
+                        add(BACK, 3, Optional.of(Moment.at(NOW.instant().plus(Duration.ofDays(3))))))
                 .withMessageContaining("set the computer's clock right");
     }
 

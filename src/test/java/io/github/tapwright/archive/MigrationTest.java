@@ -136,8 +136,7 @@ class MigrationTest {
             archive.sittings().correct(id, new WrittenDown(taken, loaded));
             archive.sittings().correct(id, new WrittenDown(taken, bare));
             assertThat(archive.sittings().corrected(id))
-                    .containsExactly(
-                            new WrittenDown(taken, Conditions.UNKNOWN), new WrittenDown(taken, loaded));
+                    .containsExactly(new WrittenDown(taken, Conditions.UNKNOWN), new WrittenDown(taken, loaded));
         }
     }
 

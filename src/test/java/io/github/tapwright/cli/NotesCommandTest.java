@@ -142,7 +142,11 @@ class NotesCommandTest {
         assertThat(levels.path("strings").size()).isEqualTo(2);
         assertThat(levels.path("overall").doubleValue()).isCloseTo(20 * Math.log10(1.4), within(0.1));
         assertThat(CommandRun.of("plucks", a, "--against", b).out())
-                .contains("mean over the strings: +2.9", "this cannot know", "DIFFERS", "Setting up again is not in them");
+                .contains(
+                        "mean over the strings: +2.9",
+                        "this cannot know",
+                        "DIFFERS",
+                        "Setting up again is not in them");
     }
 
     @Test

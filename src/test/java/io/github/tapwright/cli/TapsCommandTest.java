@@ -97,7 +97,11 @@ class TapsCommandTest {
     void thePictureIsWrittenWhereItIsAskedFor() throws IOException {
         Path picture = folder.resolve("curve.svg");
         CommandRun run = CommandRun.of("taps", CLEAN, "--hole", "open", "--plot", picture);
-        String top = run.out().lines().filter(l -> l.contains("main top")).findFirst().orElseThrow();
+        String top = run.out()
+                .lines()
+                .filter(l -> l.contains("main top"))
+                .findFirst()
+                .orElseThrow();
         String figure = top.strip().replaceFirst("^\\d+\\s+(\\d+\\.\\d+ ± \\d+\\.\\d+).*", "$1");
         assertThat(Files.readString(picture)).contains(figure + " Hz", "figures: ± one standard uncertainty");
 

@@ -26,7 +26,8 @@ class VerifyCommandTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("originals/incoming/1/taps.wav; it does no harm and may be deleted while no other Tapwright runs")
+                .contains(
+                        "originals/incoming/1/taps.wav; it does no harm and may be deleted while no other Tapwright runs")
                 .contains("captures/stray.wav; no recording that waits, so listen to it before you delete it");
     }
 }

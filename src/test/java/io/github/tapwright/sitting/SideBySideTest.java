@@ -24,8 +24,7 @@ class SideBySideTest {
 
     @Test
     void noLotsAreNoWork() {
-        assertThat(SideBySide.ALL_PROCESSORS.lots(List::<Integer>of, i -> i))
-                .isEmpty();
+        assertThat(SideBySide.ALL_PROCESSORS.lots(List::<Integer>of, i -> i)).isEmpty();
     }
 
     @Test

@@ -30,8 +30,10 @@ class StrikeNotesTest {
     void aStrikeThatNoQuietWentBeforeIsUsedWithAWarning() {
         StrikeSet set = strikes(0.4, t -> 0.5 * ring(t, 190, 0.3), TapSettings.STANDARD);
 
-        assertThat(set.strikes()).singleElement().matches(Strike::used).satisfies(s -> assertThat(s.snrDb())
-                .isLessThan(TapSettings.STANDARD.minimumSnrDb()));
+        assertThat(set.strikes())
+                .singleElement()
+                .matches(Strike::used)
+                .satisfies(s -> assertThat(s.snrDb()).isLessThan(TapSettings.STANDARD.minimumSnrDb()));
         assertThat(set.notes())
                 .singleElement()
                 .asString()
@@ -40,14 +42,14 @@ class StrikeNotesTest {
 
     @Test
     void humIsSaidToBeTakenOutOnlyWhereSomethingIsFitted() {
-        DoubleUnaryOperator hummed = t -> 0.5 * ring(t - 2, 190, 0.05)
-                + 0.01 * (ring(t, 50, 1e9) + ring(t, 150, 1e9) + ring(t, 250, 1e9));
+        DoubleUnaryOperator hummed =
+                t -> 0.5 * ring(t - 2, 190, 0.05) + 0.01 * (ring(t, 50, 1e9) + ring(t, 150, 1e9) + ring(t, 250, 1e9));
         StrikeSet used = strikes(6, hummed, TapSettings.STANDARD);
         assertThat(used.decays()).isPresent();
         assertThat(used.notes()).anyMatch(n -> n.startsWith("mains hum"));
 
-        StrikeSet rejected = strikes(
-                6, t -> Math.max(-0.1, Math.min(0.1, hummed.applyAsDouble(t))), TapSettings.STANDARD);
+        StrikeSet rejected =
+                strikes(6, t -> Math.max(-0.1, Math.min(0.1, hummed.applyAsDouble(t))), TapSettings.STANDARD);
         assertThat(rejected.strikes()).isNotEmpty();
         assertThat(rejected.decays()).isEmpty();
         assertThat(rejected.notes()).noneMatch(n -> n.startsWith("mains hum"));

@@ -31,9 +31,7 @@ public final class GroupWords {
      *     corrected for 11 questions asked at once p = 0.04"
      */
     public static String sentence(GroupDifference d, int questions) {
-        return d.evidence()
-                .map(e -> judged(d, e, questions))
-                .orElseGet(() -> tooFew(d));
+        return d.evidence().map(e -> judged(d, e, questions)).orElseGet(() -> tooFew(d));
     }
 
     private static String judged(GroupDifference d, Evidence e, int questions) {

@@ -23,8 +23,7 @@ record DayFigure(LocalDate day, double measured, double corrected, Optional<Doub
 
     /** One for each day, oldest first. */
     static List<DayFigure> of(List<SittingFigure> figures, ZoneId zone) {
-        return figures
-                .stream()
+        return figures.stream()
                 .collect(Collectors.groupingBy(
                         f -> LocalDate.ofInstant(f.takenAt().instant(), zone), TreeMap::new, Collectors.toList()))
                 .entrySet()
@@ -39,10 +38,7 @@ record DayFigure(LocalDate day, double measured, double corrected, Optional<Doub
                 day,
                 median(figures, SittingFigure::measured),
                 median(figures, SittingFigure::corrected),
-                known
-                        ? Optional.of(
-                                median(figures, f -> f.humidityPercent().orElseThrow()))
-                        : Optional.empty());
+                known ? Optional.of(median(figures, f -> f.humidityPercent().orElseThrow())) : Optional.empty());
     }
 
     private static double median(List<SittingFigure> figures, ToDoubleFunction<SittingFigure> of) {

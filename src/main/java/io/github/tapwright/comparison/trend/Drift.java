@@ -51,7 +51,8 @@ public record Drift(
         }
         double[] months = months(days);
         Line corrected = line(months, days, DayFigure::corrected);
-        double middle = days.stream().mapToDouble(DayFigure::corrected).average().orElseThrow();
+        double middle =
+                days.stream().mapToDouble(DayFigure::corrected).average().orElseThrow();
         return Optional.of(new Drift(
                 line(months, days, DayFigure::measured),
                 corrected,

@@ -86,8 +86,11 @@ public final class HistoryPictures {
         return new Line(
                 series.subject().whose(),
                 style,
-                dots(series, reference, f -> f.inCommonAir(
-                        series.subject().quantity(), history.bench().spread())),
+                dots(
+                        series,
+                        reference,
+                        f -> f.inCommonAir(
+                                series.subject().quantity(), history.bench().spread())),
                 corrected ? dots(series, reference, f -> Estimate.of(f.measured(), 0)) : List.of());
     }
 

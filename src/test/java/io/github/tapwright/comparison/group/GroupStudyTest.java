@@ -116,7 +116,8 @@ class GroupStudyTest {
         GroupStudy study = study();
 
         assertThat(GroupWords.sentence(find(study, TOP), study.questions()))
-                .startsWith("perhaps honeycomb-core sandwich tops have a main top 5.6 Hz higher (1.4 to 9.8) than solid")
+                .startsWith(
+                        "perhaps honeycomb-core sandwich tops have a main top 5.6 Hz higher (1.4 to 9.8) than solid")
                 .contains("3 against 3 instruments: convincing if it were the only question (p = 0.02")
                 .endsWith(")");
     }

@@ -59,7 +59,11 @@ class HistoryPropertyTest {
                     InventedBody.conditions(Stage.LATER, percent)));
         }
         return History.of(
-                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), List.of(), BENCH, ZoneOffset.UTC);
+                new ShopNumber("117"),
+                sittings.stream().map(SittingOutline::of).toList(),
+                List.of(),
+                BENCH,
+                ZoneOffset.UTC);
     }
 
     private double setUp(double share) {

@@ -60,7 +60,11 @@ class HistoryTest {
 
     private History history() {
         return History.of(
-                new ShopNumber("117"), sittings.stream().map(SittingOutline::of).toList(), List.of(), BENCH, ZoneOffset.UTC);
+                new ShopNumber("117"),
+                sittings.stream().map(SittingOutline::of).toList(),
+                List.of(),
+                BENCH,
+                ZoneOffset.UTC);
     }
 
     private static Series top(History history) {
