@@ -48,6 +48,21 @@ class ComparePlayedTest {
     }
 
     @Test
+    void oneRunTwiceIsKnownToATenthAndAnUnknownGainNamesTheRemedy() throws IOException {
+        add("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")));
+        add("42", "notes", folder.resolve("dead.wav"));
+
+        assertThat(archive("compare", 1, 2, "--csv", folder.resolve("c.csv")).out())
+                .contains("gain, refused: unknown / unknown", "write it down: sitting edit NUMBER --gain")
+                .contains("Means of decay times are geometric");
+        assertThat(Files.readAllLines(folder.resolve("c.csv")))
+                .element(1)
+                .asString()
+                .startsWith("early decay,s,%,6,")
+                .contains(",0.0,-0.1,0.1,");
+    }
+
+    @Test
     void aStringThatRingsLongerIsFoundAndTheDeadNoteIsSeenToBeGone() throws IOException {
         add("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")), "--gain", "4");
         add("42", "notes", longerString(), "--gain", "5");

@@ -139,6 +139,8 @@ class NotesCommandTest {
         JsonNode document = json(CommandRun.of("plucks", a, "--against", b, "--json"));
 
         JsonNode levels = document.path("comparisons").path(0);
+        assertThat(levels.path("unit").textValue()).isEqualTo("dB(A)");
+        assertThat(levels.path("strings").path(0).path("p").isNumber()).isTrue();
         assertThat(levels.path("strings").size()).isEqualTo(2);
         assertThat(levels.path("overall").doubleValue()).isCloseTo(20 * Math.log10(1.4), within(0.1));
         assertThat(CommandRun.of("plucks", a, "--against", b).out())
