@@ -49,7 +49,11 @@ final class Commands implements Runnable {
             }
         });
         name(line);
-        return line.setOut(terminal.out())
+        return line.registerConverter(Double.class, Decimals::decimal)
+                .registerConverter(double.class, Decimals::decimal)
+                .registerConverter(Integer.class, Decimals::whole)
+                .registerConverter(int.class, Decimals::whole)
+                .setOut(terminal.out())
                 .setErr(terminal.err())
                 .setExecutionExceptionHandler(complaints)
                 .setParameterExceptionHandler(complaints)

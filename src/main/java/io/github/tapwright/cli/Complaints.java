@@ -4,12 +4,14 @@ import io.github.tapwright.archive.ArchiveException;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns every failure into one line on standard error and an exit code. */
 final class Complaints implements IExecutionExceptionHandler, IParameterExceptionHandler {
@@ -40,7 +42,22 @@ final class Complaints implements IExecutionExceptionHandler, IParameterExceptio
     public int handleParseException(ParameterException failure, String[] args) {
         String name = failure.getCommandLine().getCommandSpec().qualifiedName();
         String hint = "; see " + name + " --help";
-        return complain(failure.getCommandLine().getErr(), failure.getMessage() + hint, ExitCode.WRONG_USE);
+        PrintWriter err = failure.getCommandLine().getErr();
+        return complain(err, words(failure) + hint, ExitCode.WRONG_USE);
+    }
+
+    /** What cannot be understood, with what may have been meant. */
+    private static String words(ParameterException failure) {
+        String message = String.valueOf(failure.getMessage());
+        if (!(failure instanceof UnmatchedArgumentException unmatched)) {
+            return message;
+        }
+        List<String> words = unmatched.getUnmatched();
+        if (unmatched.isUnknownOption() && words.size() > 1) {
+            message = "Unknown option: '" + words.get(0) + "'";
+        }
+        List<String> suggestions = unmatched.getSuggestions();
+        return suggestions.isEmpty() ? message : message + "; did you mean " + String.join(" or ", suggestions) + "?";
     }
 
     private static int complain(PrintWriter err, String message, int code) {

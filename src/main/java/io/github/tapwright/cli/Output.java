@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import java.io.IOException;
 import java.io.Serial;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +58,9 @@ final class Output {
         }
         if (Files.isDirectory(output)) {
             return output + " cannot be written, it is a folder; name a file in it";
+        }
+        if (failure instanceof FileAlreadyExistsException) {
+            return output + " is a file; name a folder to write into";
         }
         return output + " cannot be written; check that its folder exists and may be written to";
     }

@@ -32,6 +32,14 @@ record Said<T>(boolean isSaid, Optional<T> value) {
         return text.isBlank() || text.strip().equalsIgnoreCase(UNKNOWN);
     }
 
+    private static <T> T orUnknown(String text, Function<String, T> reading) {
+        try {
+            return reading.apply(text);
+        } catch (TypeConversionException e) {
+            throw new TypeConversionException(e.getMessage() + ", nor the word unknown");
+        }
+    }
+
     /** What holds now: what was said, else what was known before. */
     Optional<T> over(Optional<T> before) {
         return isSaid ? value : before;
@@ -49,15 +57,7 @@ record Said<T>(boolean isSaid, Optional<T> value) {
     static final class Figure implements ITypeConverter<Said<Double>> {
         @Override
         public Said<Double> convert(String text) {
-            return read(text, Figure::figure);
-        }
-
-        private static double figure(String text) {
-            try {
-                return Double.parseDouble(text);
-            } catch (NumberFormatException e) {
-                throw new TypeConversionException("'" + text + "' is no number such as 21.5, nor the word unknown");
-            }
+            return read(text, known -> orUnknown(known, Decimals::decimal));
         }
     }
 
@@ -65,15 +65,7 @@ record Said<T>(boolean isSaid, Optional<T> value) {
     static final class Count implements ITypeConverter<Said<Integer>> {
         @Override
         public Said<Integer> convert(String text) {
-            return read(text, Count::count);
-        }
-
-        private static int count(String text) {
-            try {
-                return Integer.parseInt(text);
-            } catch (NumberFormatException e) {
-                throw new TypeConversionException("'" + text + "' is no whole number such as 6, nor the word unknown");
-            }
+            return read(text, known -> orUnknown(known, Decimals::whole));
         }
     }
 

@@ -44,7 +44,7 @@ final class TapsCommand implements Callable<Integer> {
 
     @Option(
             names = "--hole",
-            paramLabel = "open|covered",
+            paramLabel = "open|covered|unknown",
             converter = HoleConverter.class,
             description = "Soundhole open or covered; decides which names are possible.")
     private HoleState hole = HoleState.UNKNOWN;

@@ -32,6 +32,33 @@ class ComplaintsTest {
     }
 
     @Test
+    void aNumberOrAWordThatIsNoneIsRefusedInPlainWords() {
+        assertThat(CommandRun.of("note", TAPS, "--a4", "442,5").err())
+                .contains("'442,5' is no number such as 21.5")
+                .hasLineCount(1);
+        assertThat(CommandRun.of("fingerboard", TAPS, "--frets", "x").err())
+                .contains("'x' is no whole number such as 6")
+                .hasLineCount(1);
+        assertThat(CommandRun.of("sitting", "name", "1", "--frequency", "102,0").err())
+                .contains("'102,0' is no number such as 21.5");
+        assertThat(CommandRun.of("tap", TAPS).err())
+                .contains("did you mean", "taps")
+                .hasLineCount(1);
+        assertThat(CommandRun.of("taps", TAPS, "--taken", "2026-03-13").err())
+                .contains("Unknown option: '--taken'")
+                .doesNotContain("2026-03-13");
+    }
+
+    @Test
+    void aFileInPlaceOfAFolderIsCalledAFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("existing.csv"), "x");
+        CommandRun.of("instrument", "add", "1", "--archive", folder.resolve("archive"));
+        assertThat(CommandRun.of("export", file, "--archive", folder.resolve("archive"))
+                        .err())
+                .contains(file + " is a file; name a folder to write into");
+    }
+
+    @Test
     void aFolderInPlaceOfAnOutputIsCalledAFolder() throws IOException {
         Path table = Files.createDirectory(folder.resolve("partials.csv"));
         Path note = PlayedRun.write(folder.resolve("note.wav"), PlayedRun.note(110, 3, 1, 1));
