@@ -58,8 +58,9 @@ final class WhatItTells {
         cannot.add("how it sounds when played: strings, player and room are not in it");
         cannot.add("why a resonance lies where it lies, or what would move it");
         cannot.add(
-                "whether it has changed: that takes two sittings, and even an unchanged guitar set up twice gives main resonances up to "
-                        + shift(matter) + " apart (" + matter.spread().basis().words() + ")");
+                "whether it has changed: that takes two sittings, and even an unchanged guitar set up twice gives main resonances 19 times"
+                        + " in 20 within " + shift(matter) + " of each other ("
+                        + matter.spread().basis().words() + ")");
         long unnamed = result.resonances().size()
                 - matter.sitting().resonances(matter.sitting().latest()).stream()
                         .filter(r -> r.name().isPresent())

@@ -37,6 +37,8 @@ public record MeasuredLevels(String file, SoundFacts facts, LevelReport report) 
         return mainChannel().soundLevels().isPresent();
     }
 
+    private static final double LOUDNESS_RANGE_SECONDS = 60;
+
     /**
      * Everything the reader must know before trusting the numbers, and why a number is missing.
      *
@@ -58,6 +60,13 @@ public record MeasuredLevels(String file, SoundFacts facts, LevelReport report) 
                     + report.channels().size() + " channels; trust that of the calibrated microphone alone");
         }
         report.programme().ifPresent(programme -> addMissing(programme, warnings));
+        if (facts.durationSeconds() < LOUDNESS_RANGE_SECONDS
+                && report.programme()
+                        .filter(p -> p.loudnessRangeLu().isPresent())
+                        .isPresent()) {
+            warnings.add(
+                    "the loudness range needs about a minute of sound (common practice, no source); this is shorter");
+        }
         if (mainChannel().loudness() instanceof NoLoudness none) {
             warnings.add("no loudness in sone and phon: " + none.reason());
         }

@@ -37,6 +37,7 @@ class LevelCommandTest {
                 .containsPattern("LAeq +−3\\.0 ")
                 .containsPattern("1000 +−3\\.0\\n")
                 .contains("channel 1: none, because loudness in sone needs sound pressure; record a calibrator")
+                .contains("  - the loudness range needs about a minute of sound")
                 .contains("  - levels are relative to full scale; only a calibration makes them sound pressure levels");
     }
 
