@@ -70,16 +70,15 @@ final class BigArchive {
     private BigArchive() {}
 
     static void make(Path folder) throws IOException, SQLException {
-        Path sound = Files.writeString(folder.resolve("taps.wav"), "stands for a recording");
         Path home = folder.resolve("archive");
         try (Archive archive = Archive.open(home, Clock.systemUTC())) {
             for (int i = 0; i < INSTRUMENTS; i++) {
                 archive.instruments().add(instrument(i));
             }
             for (int i = 0; i < 4; i++) {
-                add(archive.sittings(), sound, new Findings.OfTaps(taps(1 + 0.01 * i)));
+                add(archive.sittings(), sound(folder, i), new Findings.OfTaps(taps(1 + 0.01 * i)));
             }
-            add(archive.sittings(), sound, new Findings.OfPlucks(plucks()));
+            add(archive.sittings(), sound(folder, 4), new Findings.OfPlucks(plucks()));
             archive.benchStudies().add(List.of(new SittingId(1), new SittingId(2), new SittingId(3)), START);
         }
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("tapwright.db"));
@@ -90,6 +89,11 @@ final class BigArchive {
             }
             connection.commit();
         }
+    }
+
+    /** Each sitting has a recording of its own: one that several hold would count once. */
+    private static Path sound(Path folder, int number) throws IOException {
+        return Files.writeString(folder.resolve("sound-" + number + ".wav"), "stands for recording " + number);
     }
 
     private static List<String> multiply() {
@@ -106,7 +110,7 @@ final class BigArchive {
                 copy(
                         "recording",
                         "sitting_id, place, sha256, file_name, format, sample_rate_hz, channel_count, channel_used, duration_s",
-                        "k, place, sha256, file_name, format, sample_rate_hz, channel_count, channel_used, duration_s",
+                        "k, place, printf('%064x', k), file_name, format, sample_rate_hz, channel_count, channel_used, duration_s",
                         "sitting_id = t"),
                 copy(
                         "analysis",

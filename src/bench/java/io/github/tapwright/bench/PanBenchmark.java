@@ -6,6 +6,7 @@ import io.github.tapwright.chart.Trace;
 import io.github.tapwright.desktop.plot.CurvePane;
 import io.github.tapwright.tap.ResponseCurve;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
@@ -46,8 +47,7 @@ public class PanBenchmark {
     private static final double WIDTH = 1140;
     private static final double HEIGHT = 640;
 
-    private CurvePane pane;
-    private Stage stage;
+    private Optional<CurvePane> opened = Optional.empty();
     private CountDownLatch watched = new CountDownLatch(1);
     private int step;
 
@@ -56,14 +56,15 @@ public class PanBenchmark {
     public void open() throws InterruptedException {
         CountDownLatch shown = new CountDownLatch(1);
         Platform.startup(() -> {
-            pane = new CurvePane(new SimpleObjectProperty<>(Light.DAY), new SimpleDoubleProperty(440));
-            stage = new Stage();
+            CurvePane pane = new CurvePane(new SimpleObjectProperty<>(Light.DAY), new SimpleDoubleProperty(440));
+            Stage stage = new Stage();
             stage.setScene(new Scene(pane, WIDTH, HEIGHT));
             stage.show();
             stage.getScene().addPostLayoutPulseListener(() -> watched.countDown());
             pane.show(IntStream.range(0, CURVES)
                     .mapToObj(i -> new Trace("curve " + i, curve(i), List.of()))
                     .toList());
+            opened = Optional.of(pane);
             shown.countDown();
         });
         shown.await();
@@ -92,6 +93,7 @@ public class PanBenchmark {
     public void frame() throws InterruptedException {
         CountDownLatch laidOut = new CountDownLatch(1);
         Platform.runLater(() -> {
+            CurvePane pane = opened.orElseThrow();
             CurveWindow window = pane.window();
             pane.move(window.slid(step++ / 50 % 2 == 0 ? 0.01 : -0.01, 0));
             watched = laidOut;

@@ -37,8 +37,9 @@ final class SittingTables implements SittingStore {
 
     private static final String OF_ONE_RECORDING =
             "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
-                    + " AND (s.taken_at = ? OR EXISTS"
-                    + " (SELECT 1 FROM sitting_before b WHERE b.sitting_id = s.id AND b.taken_at = ?)) AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
+                    + " AND (s.taken_at = ?"
+                    + " OR EXISTS (SELECT 1 FROM sitting_before b WHERE b.sitting_id = s.id AND b.taken_at = ?))"
+                    + " AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
                     + " ORDER BY s.id LIMIT 1";
 
     private static final String SHARED = "SELECT sha256, sitting_id FROM recording"

@@ -81,17 +81,7 @@ final class ComparisonText {
         printSpread(bench.spread());
         Table table = new Table(
                 "A (Hz)", "B (Hz)", "as measured", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "resonance");
-        comparison
-                .changes()
-                .forEach(c -> table.add(
-                        Figures.text(c.first().frequencyHz().value(), 2),
-                        Figures.text(c.second().frequencyHz().value(), 2),
-                        Figures.difference(c.frequencyHz().asMeasured(), 2),
-                        text(c.frequencyHz()),
-                        text(c.q()),
-                        text(c.decayTimeSeconds()),
-                        c.isReference() ? "0 by definition" : text(c.levelDb()),
-                        c.name().orElse("no name")));
+        comparison.changes().stream().map(InWords::row).forEach(table::add);
         table.lines().forEach(terminal.out()::println);
         terminal.say(
                 "%nIn words, %d questions asked at once: of so many, chance alone answers some with yes.",
@@ -137,10 +127,6 @@ final class ComparisonText {
                     Figures.text(r.found().resonance().frequencyHz().value(), 2),
                     r.name().orElse("no name")));
         }
-    }
-
-    private static String text(Difference d) {
-        return d.shown() ? Figures.difference(d.estimate()) : "refused";
     }
 
     private String label(Sitting s) {

@@ -13,9 +13,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -35,9 +33,7 @@ final class GroupText {
             terminal.say("%nThere are no two groups to compare.");
             return;
         }
-        Map<String, List<GroupDifference>> pairs = study.differences().stream()
-                .collect(Collectors.groupingBy(GroupWords::pair, LinkedHashMap::new, Collectors.toList()));
-        pairs.forEach((pair, differences) -> printPair(pair, differences, study));
+        study.pairs().forEach(differences -> printPair(differences, study));
     }
 
     /** Writes the mean response of each group into one picture. */
@@ -81,8 +77,8 @@ final class GroupText {
         }
     }
 
-    private void printPair(String pair, List<GroupDifference> differences, GroupStudy study) {
-        terminal.say("%n%s", pair);
+    private void printPair(List<GroupDifference> differences, GroupStudy study) {
+        terminal.say("%n%s", GroupWords.pair(differences.get(0)));
         Table table = new Table(
                 "first: n",
                 "mean",

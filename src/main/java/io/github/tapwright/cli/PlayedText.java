@@ -4,7 +4,6 @@ import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
-import io.github.tapwright.comparison.played.OnString;
 import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedComparison;
 import io.github.tapwright.comparison.played.PlayedWords;
@@ -35,24 +34,9 @@ final class PlayedText {
     }
 
     private void printStrings(PlayedChange change) {
-        String figure = " (" + change.quantity().figureUnit() + ")";
         terminal.say("%n%s", change.quantity().words());
-        Table table = new Table(
-                "string",
-                "in A",
-                "in B",
-                "mean of A" + figure,
-                "mean of B" + figure,
-                "B minus A (" + change.quantity().unit() + ")");
-        for (OnString s : change.strings()) {
-            table.add(
-                    Integer.toString(s.string()),
-                    Integer.toString(s.firstCount()),
-                    Integer.toString(s.secondCount()),
-                    PlayedWords.figure(change.quantity(), s.first()),
-                    PlayedWords.figure(change.quantity(), s.second()),
-                    PlayedWords.difference(change, s));
-        }
+        Table table = new Table(PlayedWords.headings(change.quantity()));
+        change.strings().forEach(s -> table.add(PlayedWords.row(change, s)));
         table.lines().forEach(terminal.out()::println);
         if (change.quantity().kind() == Quantity.DECAY_TIME) {
             terminal.say("  %s", PlayedWords.GEOMETRIC);

@@ -21,7 +21,7 @@ final class PlucksText {
         this.unit = unit;
     }
 
-    /** Says first what the verdicts rest on, as nothing but the maker knows it. */
+    /** Says beside the verdicts what they rest on, as nobody but the maker knows it. */
     void print(List<Pluck> first, List<Pluck> second, List<PluckComparison> comparisons) {
         printPlucks(second.isEmpty() ? "Plucks" : "Plucks of A", first);
         if (second.isEmpty()) {

@@ -1,7 +1,9 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What was taken out of a figure before it was compared, part by part.
@@ -22,6 +24,18 @@ public record Correction(List<Part> parts) {
     /** Keeps a copy of the list. */
     public Correction {
         parts = List.copyOf(parts);
+    }
+
+    /**
+     * What a correction adds to a budget.
+     *
+     * @param correction empty where nothing was corrected
+     * @return its parts, each by its cause
+     */
+    static List<Component> components(Optional<Correction> correction) {
+        return correction.map(Correction::parts).orElse(List.of()).stream()
+                .map(p -> new Component(p.cause(), p.added(), 1))
+                .toList();
     }
 
     /**

@@ -77,10 +77,7 @@ public record Difference(
         components.add(new Component("fit and strikes, A", first, -1));
         components.add(new Component("fit and strikes, B", second, 1));
         components.add(new Component("setting up, A and B", settingUp(quantity, first, second, spread), 1));
-        correction
-                .map(Correction::parts)
-                .orElse(List.of())
-                .forEach(p -> components.add(new Component(p.cause(), p.added(), 1)));
+        components.addAll(Correction.components(correction));
         double added = correction.map(Correction::added).orElse(0.0);
         Grade grade = comparability.grade(quantity);
         UncertaintyBudget budget = new UncertaintyBudget(second.value() + added - first.value(), components, List.of());

@@ -107,4 +107,28 @@ public final class InWords {
     private static String withUnit(String interval, Quantity quantity) {
         return quantity.unit().isEmpty() ? interval : interval + " " + quantity.unit();
     }
+
+    /**
+     * One resonance found again, as a line of a table.
+     *
+     * @param change what became of it
+     * @return frequency of A, of B and their difference as measured; differences of frequency, Q, decay time and level with half their 95 %
+     *     intervals; the name
+     */
+    public static String[] row(ResonanceChange change) {
+        return new String[] {
+            Figures.text(change.first().frequencyHz().value(), 2),
+            Figures.text(change.second().frequencyHz().value(), 2),
+            Figures.difference(change.frequencyHz().asMeasured(), 2),
+            cell(change.frequencyHz()),
+            cell(change.q()),
+            cell(change.decayTimeSeconds()),
+            change.isReference() ? "0 by definition" : cell(change.levelDb()),
+            change.name().orElse("no name")
+        };
+    }
+
+    private static String cell(Difference d) {
+        return d.shown() ? Figures.difference(d.estimate()) : "refused";
+    }
 }

@@ -64,10 +64,7 @@ public record SittingFigure(
         List<Component> components = new ArrayList<>();
         components.add(new Component("fit and strikes", found, 1));
         components.add(new Component("setting up", spread.of(quantity, measured()), 1));
-        correction
-                .map(Correction::parts)
-                .orElse(List.of())
-                .forEach(p -> components.add(new Component(p.cause(), p.added(), 1)));
+        components.addAll(Correction.components(correction));
         return new UncertaintyBudget(corrected(), components, List.of()).combined();
     }
 

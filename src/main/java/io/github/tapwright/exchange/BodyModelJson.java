@@ -11,25 +11,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A fitted body as JSON and as a CSV table. */
 public final class BodyModelJson {
 
-    private static final List<Field<Row>> FIELDS = List.of(
-            Field.of("quantity", r -> r.quantity.key()),
-            Field.of("unit", r -> r.quantity.unit()),
-            Field.maybe("value", r -> r.answer.inferred().map(Answer.Inferred::value)),
-            Field.maybe("value_u", r -> r.answer.inferred().map(Answer.Inferred::standardUncertainty)),
+    /** A figure with its 95 % interval, or why there is none. */
+    static final List<Field<Answer>> ANSWER = List.of(
+            Field.maybe("value", a -> a.inferred().map(Answer.Inferred::value)),
+            Field.maybe("value_u", a -> a.inferred().map(Answer.Inferred::standardUncertainty)),
+            Field.maybe("low_95", a -> a.inferred().map(i -> i.interval95().lower())),
+            Field.maybe("high_95", a -> a.inferred().map(i -> i.interval95().upper())),
+            Field.maybe("missing", a -> a instanceof Answer.Missing m ? Optional.of(m.need()) : Optional.empty()),
             Field.maybe(
-                    "low_95", r -> r.answer.inferred().map(i -> i.interval95().lower())),
-            Field.maybe(
-                    "high_95", r -> r.answer.inferred().map(i -> i.interval95().upper())),
-            Field.maybe(
-                    "missing", r -> r.answer instanceof Answer.Missing m ? Optional.of(m.need()) : Optional.empty()),
-            Field.maybe(
-                    "contradicted",
-                    r -> r.answer instanceof Answer.Contradicted c ? Optional.of(c.why()) : Optional.empty()));
+                    "contradicted", a -> a instanceof Answer.Contradicted c ? Optional.of(c.why()) : Optional.empty()));
+
+    private static final List<Field<Row>> FIELDS = Stream.concat(
+                    Stream.of(
+                            Field.<Row>of("quantity", r -> r.quantity.key()),
+                            Field.<Row>of("unit", r -> r.quantity.unit())),
+                    Field.within(ANSWER, Row::answer).stream())
+            .toList();
 
     private static final List<Field<Prediction.Moved>> MOVED = List.of(
             Field.of("before_hz", Prediction.Moved::beforeHz),

@@ -20,48 +20,16 @@ import java.util.stream.Stream;
  * @param unit its unit; empty for a pure number
  * @param answer the figure, or why there is none
  */
-record BodyModelRow(FittedBody body, Optional<BodyChange> change, String quantity, String unit, Figure answer) {
+record BodyModelRow(FittedBody body, Optional<BodyChange> change, String quantity, String unit, Answer answer) {
 
-    /** A figure with its 95 % interval, or why there is none. */
-    private record Figure(
-            Optional<Double> value,
-            Optional<Double> u,
-            Optional<Double> low95,
-            Optional<Double> high95,
-            Optional<String> missing,
-            Optional<String> contradicted) {
+    private static final List<Field<BodyModelRow>> FIGURE = Stream.concat(
+                    Stream.of(
+                            Field.<BodyModelRow>of("quantity", BodyModelRow::quantity),
+                            Field.<BodyModelRow>of("unit", BodyModelRow::unit)),
+                    Field.within(BodyModelJson.ANSWER, BodyModelRow::answer).stream())
+            .toList();
 
-        static Figure of(Answer answer) {
-            Optional<Answer.Inferred> found = answer.inferred();
-            return new Figure(
-                    found.map(Answer.Inferred::value),
-                    found.map(Answer.Inferred::standardUncertainty),
-                    found.map(i -> i.interval95().lower()),
-                    found.map(i -> i.interval95().upper()),
-                    answer instanceof Answer.Missing m ? Optional.of(m.need()) : Optional.empty(),
-                    answer instanceof Answer.Contradicted c ? Optional.of(c.why()) : Optional.empty());
-        }
-
-        static Figure missing(String why) {
-            return new Figure(
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(why),
-                    Optional.empty());
-        }
-    }
-
-    private static final List<Field<BodyModelRow>> FIELDS = List.of(
-            Field.of("quantity", BodyModelRow::quantity),
-            Field.of("unit", BodyModelRow::unit),
-            Field.maybe("value", r -> r.answer.value),
-            Field.maybe("value_u", r -> r.answer.u),
-            Field.maybe("low_95", r -> r.answer.low95),
-            Field.maybe("high_95", r -> r.answer.high95),
-            Field.maybe("missing", r -> r.answer.missing),
-            Field.maybe("contradicted", r -> r.answer.contradicted),
+    private static final List<Field<BodyModelRow>> CIRCUMSTANCES = List.of(
             Field.maybe("what_if_mass_kg", r -> r.change.map(BodyChange::massKilograms)),
             Field.maybe("what_if_stiffness_share", r -> r.change.map(BodyChange::stiffnessShare)),
             Field.maybe("what_if_hole_radius_m", r -> r.change.map(BodyChange::holeRadiusMetres)),
@@ -85,23 +53,25 @@ record BodyModelRow(FittedBody body, Optional<BodyChange> change, String quantit
     static String csv(FittedBody body) {
         Stream<BodyModelRow> asItIs = body.model().answers().entrySet().stream()
                 .map(e -> new BodyModelRow(
-                        body, Optional.empty(), e.getKey().key(), e.getKey().unit(), Figure.of(e.getValue())));
+                        body, Optional.empty(), e.getKey().key(), e.getKey().unit(), e.getValue()));
         Stream<BodyModelRow> changed = body.whatIf().stream().flatMap(w -> changed(body, w).stream());
-        return CsvText.of(FIELDS, Stream.concat(asItIs, changed).toList());
+        List<Field<BodyModelRow>> fields =
+                Stream.concat(FIGURE.stream(), CIRCUMSTANCES.stream()).toList();
+        return CsvText.of(fields, Stream.concat(asItIs, changed).toList());
     }
 
     private static List<BodyModelRow> changed(FittedBody body, FittedBody.WhatIf whatIf) {
         Optional<BodyChange> change = Optional.of(whatIf.change());
         List<BodyModelRow> rows = new ArrayList<>();
         if (whatIf.prediction() instanceof Prediction.Refused refused) {
-            rows.add(new BodyModelRow(body, change, "what_if", "", Figure.missing(refused.why())));
+            rows.add(new BodyModelRow(body, change, "what_if", "", new Answer.Missing(refused.why())));
         }
         if (whatIf.prediction() instanceof Prediction.Foreseen foreseen) {
             int number = 0;
             for (Prediction.Moved moved : foreseen.resonances()) {
                 String which = "what_if_resonance_" + ++number;
-                rows.add(new BodyModelRow(body, change, which, "Hz", Figure.of(moved.afterHz())));
-                rows.add(new BodyModelRow(body, change, which + "_shift", "Hz", Figure.of(moved.shiftHz())));
+                rows.add(new BodyModelRow(body, change, which, "Hz", moved.afterHz()));
+                rows.add(new BodyModelRow(body, change, which + "_shift", "Hz", moved.shiftHz()));
             }
         }
         return rows;

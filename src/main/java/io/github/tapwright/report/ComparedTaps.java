@@ -144,22 +144,8 @@ final class ComparedTaps implements ComparedFindings {
     private static Element table(List<ResonanceChange> changes) {
         Grid grid = Grid.of(
                 "A (Hz)", "B (Hz)", "as measured", "frequency (Hz)", "Q", "decay time (s)", "level (dB)", "resonance|");
-        for (ResonanceChange c : changes) {
-            grid.add(
-                    Figures.text(c.first().frequencyHz().value(), 2),
-                    Figures.text(c.second().frequencyHz().value(), 2),
-                    Figures.difference(c.frequencyHz().asMeasured(), 2),
-                    text(c.frequencyHz()),
-                    text(c.q()),
-                    text(c.decayTimeSeconds()),
-                    text(c.levelDb()),
-                    c.name().orElse("no name"));
-        }
+        changes.stream().map(InWords::row).forEach(grid::add);
         return grid.element();
-    }
-
-    private static String text(Difference d) {
-        return d.shown() ? Figures.difference(d.estimate()) : "refused";
     }
 
     private static void alone(String side, List<ShownResonance> alone, List<Node> content) {

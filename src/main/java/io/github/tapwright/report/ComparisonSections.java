@@ -13,6 +13,7 @@ import io.github.tapwright.sitting.Sitting;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How a sitting compares with an earlier one: first whether they may be compared, then figures, then words. */
@@ -20,29 +21,38 @@ final class ComparisonSections {
 
     private final ComparedFindings found;
     private final TwoSittings two;
+    private final ReportKind kind;
+    private final Optional<ComparedFindings.Illustration> drawn;
     private final Pictures pictures;
     private final ZoneId zone;
 
-    ComparisonSections(ComparedFindings found, Pictures pictures, ZoneId zone) {
+    ComparisonSections(ComparedFindings found, ReportKind kind, Pictures pictures, ZoneId zone) {
         this.found = found;
         this.two = found.two();
+        this.kind = kind;
+        this.drawn = found.drawn(kind);
         this.pictures = pictures;
         this.zone = zone;
     }
 
-    List<Section> of(ReportKind kind) {
+    /** Whether both sittings stand in one picture, so that the later needs none of its own. */
+    boolean isDrawn() {
+        return drawn.isPresent();
+    }
+
+    List<Section> sections() {
         boolean client = kind == ReportKind.CLIENT;
         List<Node> content = new ArrayList<>();
         content.add(Words.paragraph(
                 "A is " + label(two.first()) + "; B is " + label(two.second()) + ", which this report is about."));
         if (!client) {
-            draw(kind, content);
+            draw(content);
         }
         content.add(Element.of(Tag.H3, "May they be compared?"));
         content.addAll(client ? conditionsInBrief() : conditionsInFull());
         content.addAll(client ? found.inBrief() : found.inFull());
         if (client) {
-            draw(kind, content);
+            draw(content);
         }
         return List.of(new Section("Compared with sitting " + two.first().id() + other(), content));
     }
@@ -59,8 +69,8 @@ final class ComparisonSections {
                 + s.conditions().stage().map(Stage::words).orElse("stage unknown");
     }
 
-    private void draw(ReportKind kind, List<Node> content) {
-        found.drawn(kind).ifPresent(d -> content.add(pictures.figure(d.picture(), d.alternative(), d.caption())));
+    private void draw(List<Node> content) {
+        drawn.ifPresent(d -> content.add(pictures.figure(d.picture(), d.alternative(), d.caption())));
     }
 
     /** What is not fine; that all is fine where nothing is not. */

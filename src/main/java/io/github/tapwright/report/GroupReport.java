@@ -15,9 +15,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Groups of instruments against each other. */
@@ -79,11 +77,9 @@ final class GroupReport {
     }
 
     private Section figures() {
-        Map<String, List<GroupDifference>> pairs = study.differences().stream()
-                .collect(Collectors.groupingBy(GroupWords::pair, LinkedHashMap::new, Collectors.toList()));
         List<Node> content = new ArrayList<>();
-        pairs.forEach((pair, differences) -> {
-            content.add(Element.of(Tag.H3, pair));
+        study.pairs().forEach(differences -> {
+            content.add(Element.of(Tag.H3, GroupWords.pair(differences.get(0))));
             content.add(table(differences));
         });
         content.add(Words.quiet(

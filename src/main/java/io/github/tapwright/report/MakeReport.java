@@ -149,10 +149,11 @@ public final class MakeReport {
         Matter matter =
                 new Matter(instrument, sitting, new FindTaps(stores.sittings()).near(sitting), spread, zone, pictures);
         boolean client = kind == ReportKind.CLIENT;
-        boolean drawnBeside = compared.flatMap(c -> c.drawn(kind)).isPresent();
+        Optional<ComparisonSections> comparison = compared.map(c -> new ComparisonSections(c, kind, pictures, zone));
+        boolean drawnBeside = comparison.filter(ComparisonSections::isDrawn).isPresent();
         List<Section> sections =
                 new ArrayList<>(client ? ClientReport.findings(matter, drawnBeside) : WorkshopReport.findings(matter));
-        compared.ifPresent(c -> sections.addAll(new ComparisonSections(c, pictures, zone).of(kind)));
+        comparison.ifPresent(c -> sections.addAll(c.sections()));
         sections.addAll(
                 client
                         ? ClientReport.close(

@@ -2,7 +2,6 @@ package io.github.tapwright.report;
 
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.AtPlace;
-import io.github.tapwright.comparison.played.OnString;
 import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedComparison;
 import io.github.tapwright.comparison.played.PlayedQuantity;
@@ -70,23 +69,8 @@ final class PlayedTables {
 
     /** One quantity, string by string. */
     static void strings(PlayedChange change, List<Node> content) {
-        String unit = " (" + change.quantity().figureUnit() + ")";
-        Grid grid = Grid.of(
-                "string",
-                "in A",
-                "in B",
-                "mean of A" + unit,
-                "mean of B" + unit,
-                "B minus A (" + change.quantity().unit() + ")");
-        for (OnString s : change.strings()) {
-            grid.add(
-                    Integer.toString(s.string()),
-                    Integer.toString(s.firstCount()),
-                    Integer.toString(s.secondCount()),
-                    PlayedWords.figure(change.quantity(), s.first()),
-                    PlayedWords.figure(change.quantity(), s.second()),
-                    PlayedWords.difference(change, s));
-        }
+        Grid grid = Grid.of(PlayedWords.headings(change.quantity()));
+        change.strings().forEach(s -> grid.add(PlayedWords.row(change, s)));
         content.add(Element.of(Tag.H3, "String by string: " + change.quantity().words()));
         content.add(grid.element());
     }

@@ -46,8 +46,9 @@ public final class FullScaleRun {
      * @return empty if no sample is clipped
      */
     public static Optional<String> warning(long clippedSamples, String consequence) {
-        return Optional.of("clipped: " + clippedSamples + " samples at full scale; " + consequence
-                        + "; turn the gain down and record again")
-                .filter(text -> clippedSamples > 0);
+        return clippedSamples == 0
+                ? Optional.empty()
+                : Optional.of("clipped: " + clippedSamples + " samples at full scale; " + consequence
+                        + "; turn the gain down and record again");
     }
 }

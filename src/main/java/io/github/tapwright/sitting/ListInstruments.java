@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.ShopNumber;
 import java.util.List;
 
 /** Looks along the shelf. */
@@ -24,6 +25,15 @@ public final class ListInstruments {
      */
     public List<Instrument> list() {
         return instruments.all();
+    }
+
+    /**
+     * The shop number of every instrument.
+     *
+     * @return in their order
+     */
+    public List<ShopNumber> shopNumbers() {
+        return list().stream().map(Instrument::shopNumber).toList();
     }
 
     /**

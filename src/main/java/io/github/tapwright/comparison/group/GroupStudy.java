@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * All groups against each other in every quantity.
@@ -186,6 +187,18 @@ public record GroupStudy(
 
     private static String group(Selection selection, SittingOutline sitting) {
         return Objects.requireNonNull(selection.groups().get(sitting.instrument()));
+    }
+
+    /**
+     * The differences of each two groups.
+     *
+     * @return one list for each pair, in their order
+     */
+    public List<List<GroupDifference>> pairs() {
+        return List.copyOf(differences.stream()
+                .collect(Collectors.groupingBy(
+                        d -> List.of(d.first().group(), d.second().group()), LinkedHashMap::new, Collectors.toList()))
+                .values());
     }
 
     private static List<GroupDifference> adjusted(List<GroupDifference> differences) {

@@ -149,4 +149,35 @@ public final class PlayedWords {
     public static String figure(PlayedQuantity quantity, double figure) {
         return Figures.text(figure, quantity.kind() == Quantity.DECAY_TIME ? 2 : 1);
     }
+
+    /**
+     * What stands over a table of one quantity, string by string.
+     *
+     * @param quantity what is compared
+     * @return one heading for each cell of {@link #row}
+     */
+    public static String[] headings(PlayedQuantity quantity) {
+        String figure = " (" + quantity.figureUnit() + ")";
+        return new String[] {
+            "string", "in A", "in B", "mean of A" + figure, "mean of B" + figure, "B minus A (" + quantity.unit() + ")"
+        };
+    }
+
+    /**
+     * One string as a line of a table.
+     *
+     * @param change the quantity it is of
+     * @param string which
+     * @return the string, how many were played in A and B, both means, the difference
+     */
+    public static String[] row(PlayedChange change, OnString string) {
+        return new String[] {
+            Integer.toString(string.string()),
+            Integer.toString(string.firstCount()),
+            Integer.toString(string.secondCount()),
+            figure(change.quantity(), string.first()),
+            figure(change.quantity(), string.second()),
+            difference(change, string)
+        };
+    }
 }

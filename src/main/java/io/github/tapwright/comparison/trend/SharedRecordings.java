@@ -6,6 +6,8 @@ import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A recording kept in several sittings is one point in time, not several. */
 final class SharedRecordings {
@@ -17,9 +19,13 @@ final class SharedRecordings {
             List<SittingOutline> ordered, List<List<SittingId>> sharing, List<LeftOut> leftOut) {
         List<SittingOutline> counted = new ArrayList<>();
         for (SittingOutline sitting : ordered) {
+            Set<SittingId> alike = sharing.stream()
+                    .filter(holders -> holders.contains(sitting.id()))
+                    .flatMap(List::stream)
+                    .collect(Collectors.toSet());
             Optional<SittingId> earlier = counted.stream()
                     .map(SittingOutline::id)
-                    .filter(id -> sharing.stream().anyMatch(s -> s.contains(id) && s.contains(sitting.id())))
+                    .filter(alike::contains)
                     .findFirst();
             earlier.ifPresentOrElse(
                     id -> leftOut.add(LeftOut.of(

@@ -12,9 +12,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Says a study of groups in sentences. */
@@ -55,15 +53,12 @@ final class GroupWordsList {
 
     /** Where nothing of a pair can be asked, that is said once for all its figures. */
     private List<Sentence> tooFew() {
-        Map<String, List<GroupDifference>> pairs = study.differences().stream()
-                .collect(Collectors.groupingBy(
-                        d -> d.second().group() + " against " + d.first().group(),
-                        LinkedHashMap::new,
-                        Collectors.toList()));
         List<Sentence> lines = new ArrayList<>();
-        pairs.forEach((pair, differences) -> {
+        study.pairs().forEach(differences -> {
             if (differences.stream().allMatch(d -> d.evidence().isEmpty())) {
-                lines.add(Sentence.open(pair + ": "
+                GroupDifference any = differences.get(0);
+                lines.add(Sentence.open(any.second().group() + " against "
+                        + any.first().group() + ": "
                         + differences.stream()
                                 .mapToInt(d -> d.second().count())
                                 .max()

@@ -5,7 +5,6 @@ import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.MakeReport;
@@ -139,9 +138,7 @@ public final class ReportsModel {
                                                 .thenComparing(s -> s.takenAt().instant()))
                                         .map(this::choice)
                                         .toList(),
-                                use.listInstruments().list().stream()
-                                        .map(Instrument::shopNumber)
-                                        .toList())),
+                                use.listInstruments().shopNumbers())),
                 listed -> {
                     sittings.setAll(listed.sittings());
                     instruments.setAll(listed.instruments());

@@ -7,7 +7,6 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.ListInstruments;
@@ -130,10 +129,7 @@ public final class SpreadModel {
         readSpread();
         work.start(
                 new Job<>(
-                        "Listing instruments",
-                        progress -> use.listInstruments().list().stream()
-                                .map(Instrument::shopNumber)
-                                .toList()),
+                        "Listing instruments", progress -> use.listInstruments().shopNumbers()),
                 instruments::setAll);
         listSittings();
     }

@@ -5,7 +5,6 @@ import io.github.tapwright.desktop.settings.StudyKeeping;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
@@ -187,10 +186,7 @@ public final class SittingModel implements AutoCloseable {
     public void refresh() {
         work.start(
                 new Job<>(
-                        "Listing instruments",
-                        progress -> use.listInstruments().list().stream()
-                                .map(Instrument::shopNumber)
-                                .toList()),
+                        "Listing instruments", progress -> use.listInstruments().shopNumbers()),
                 instruments::setAll);
         refreshDevices();
         waiting.refresh();

@@ -13,7 +13,6 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.report.ReportSubject;
 import io.github.tapwright.report.picture.HistoryPictures;
@@ -108,16 +107,10 @@ public final class TimelineModel {
 
     /** Lists anew who can be followed, and follows anew. */
     public void refresh() {
-        work.start(
-                new Job<>(
-                        "Listing instruments",
-                        progress -> listInstruments.list().stream()
-                                .map(Instrument::shopNumber)
-                                .toList()),
-                listed -> {
-                    instruments.setAll(listed);
-                    follow();
-                });
+        work.start(new Job<>("Listing instruments", progress -> listInstruments.shopNumbers()), listed -> {
+            instruments.setAll(listed);
+            follow();
+        });
     }
 
     /**
