@@ -12,10 +12,12 @@ import io.github.tapwright.recording.Recording;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.Moment;
 import io.github.tapwright.sitting.Original;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.CaptureStore;
@@ -210,6 +212,27 @@ class CaptureTest {
         assertThat(captures.leftBehind()).isEmpty();
         assertThat(file).doesNotExist();
         assertThat(workshop.archive.verify(Progress.SILENT).clean()).isTrue();
+    }
+
+    /** The second program keeps the recording and its maker puts the date right while the first is about to keep it. */
+    @Test
+    void aRecordingKeptAlreadyIsFoundUnderItsFirstDateToo() {
+        write(60);
+        LeftCapture left = captures.leftBehind().get(0);
+        try (Workshop other = Workshop.in(folder.resolve("archive"))) {
+            KeptCapture kept = workshop.keepCapture().keep(left.id(), n -> n, (step, done, of) -> {
+                if (step.equals("keeping the sitting")) {
+                    Sitting first = other.keepCapture()
+                            .keep(left.id(), n -> n, Progress.SILENT)
+                            .sitting();
+                    Moment earlier = Moment.at(first.takenAt().instant().minusSeconds(86_400));
+                    other.archive.sittings().correct(first.id(), new WrittenDown(earlier, first.conditions()));
+                }
+            });
+
+            assertThat(kept.before()).isTrue();
+            assertThat(workshop.archive.sittings().list(Optional.empty())).hasSize(1);
+        }
     }
 
     /** The second program keeps the recording while the first, which has looked already, is about to. */
