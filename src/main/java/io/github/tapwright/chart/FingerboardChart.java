@@ -45,7 +45,7 @@ final class FingerboardChart implements Drawing {
 
     @Override
     public JFreeChart chart() {
-        NumberAxis frets = whole("Fret");
+        NumberAxis frets = whole("Fret across, string down");
         frets.setRange(-HALF, picture.highestFret() + HALF);
         CombinedDomainXYPlot all = new CombinedDomainXYPlot(frets);
         all.setGap(18);

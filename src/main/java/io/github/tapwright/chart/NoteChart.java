@@ -52,6 +52,7 @@ final class NoteChart implements Drawing {
 
     private static NumberAxis axis(String label) {
         NumberAxis axis = new NumberAxis(label);
+        axis.setNumberFormatOverride(Dress.figures());
         Look.applyTo(axis);
         return axis;
     }
@@ -89,7 +90,9 @@ final class NoteChart implements Drawing {
     private XYPlot decays() {
         XYSeriesCollection data = new XYSeriesCollection();
         data.addSeries(series("decay time, early stage", Stem::earlySeconds));
-        data.addSeries(series("late stage", Stem::lateSeconds));
+        if (picture.partials().stream().anyMatch(s -> s.lateSeconds().isPresent())) {
+            data.addSeries(series("late stage", Stem::lateSeconds));
+        }
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         renderer.setSeriesPaint(0, Look.colour(0));
         renderer.setSeriesShape(0, new Ellipse2D.Double(-4, -4, 8, 8));

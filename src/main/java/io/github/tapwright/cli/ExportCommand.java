@@ -8,6 +8,7 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.listening.ListeningSession;
+import io.github.tapwright.statistics.Figures;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -57,8 +58,11 @@ final class ExportCommand extends ArchiveCommand {
         Output.to(folder, () -> ExportFolder.write(folder, files));
         terminal()
                 .say(
-                        "Wrote %d instruments and %d sittings into %s: %s",
-                        instruments.size(), sittings.size(), folder, String.join(", ", files.keySet()));
+                        "Wrote %s and %s into %s: %s",
+                        Figures.count(instruments.size(), "instrument"),
+                        Figures.count(sittings.size(), "sitting"),
+                        folder,
+                        String.join(", ", files.keySet()));
         return ExitCode.DONE;
     }
 }

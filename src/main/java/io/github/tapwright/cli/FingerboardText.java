@@ -49,8 +49,8 @@ final class FingerboardText {
     /** How many notes there are, and which of them die away too fast. */
     void printSummary(Fingerboard board, List<ShownResonance> resonances) {
         terminal.say(
-                "%d attacks found, %d of them notes on the fingerboard",
-                board.notes().size(), placed(board));
+                "%s found, %d of them notes on the fingerboard",
+                Figures.count(board.notes().size(), "attack"), placed(board));
         printFast(board, resonances);
     }
 

@@ -97,7 +97,9 @@ final class GroupText {
         if (differences.stream().noneMatch(d -> d.evidence().isPresent())) {
             terminal.say(
                     "  %s against %s: too few to say anything; measure %d of each at least.",
-                    counted(most(differences, true), "instrument"), most(differences, false), GroupFigures.FEWEST);
+                    Figures.count(most(differences, true), "instrument"),
+                    most(differences, false),
+                    GroupFigures.FEWEST);
             return;
         }
         terminal.say(
@@ -119,13 +121,13 @@ final class GroupText {
             mixed.forEach(d -> d.evidence()
                     .flatMap(Evidence::mixed)
                     .ifPresent(m -> terminal.say(
-                            "  - %s: %s%s, %d sittings",
+                            "  - %s: %s%s, %s",
                             d.subject().words(),
                             Figures.difference(m.difference()),
                             m.perPointOfHumidity()
                                     .map(h -> ", humidity " + Figures.difference(h) + " a point")
                                     .orElse(""),
-                            m.sittings())));
+                            Figures.count(m.sittings(), "sitting"))));
         }
     }
 
@@ -166,9 +168,5 @@ final class GroupText {
                 .map(Summary::standardDeviation)
                 .map(s -> Figures.text(s, places))
                 .orElse("–");
-    }
-
-    private static String counted(int n, String what) {
-        return n + " " + what + (n == 1 ? "" : "s");
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.archive.VerifyReport;
+import io.github.tapwright.statistics.Figures;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -31,8 +32,10 @@ final class RestoreCommand implements Callable<Integer> {
     public Integer call() {
         VerifyReport report = bench.restore(file, folder, terminal.progress());
         terminal.say(
-                "Restored %d sittings with %d originals into %s; every byte was checked.",
-                report.sittingCount(), report.originalCount(), folder);
+                "Restored %s with %s into %s; every byte was checked.",
+                Figures.count(report.sittingCount(), "sitting"),
+                Figures.count(report.originalCount(), "original"),
+                folder);
         return ExitCode.DONE;
     }
 }

@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
@@ -139,9 +140,9 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     private static String count(Analysis analysis) {
         Findings findings = analysis.findings();
         return findings.taps()
-                .map(t -> t.resonances().size() + " resonances")
-                .or(() -> findings.notes().map(n -> n.notes().size() + " notes"))
-                .or(() -> findings.plucks().map(p -> p.plucks().size() + " plucks"))
+                .map(t -> Figures.count(t.resonances().size(), "resonance"))
+                .or(() -> findings.notes().map(n -> Figures.count(n.notes().size(), "note")))
+                .or(() -> findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck")))
                 .orElseThrow();
     }
 }

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.archive.VerifyReport.WaitingRecording;
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.statistics.Figures;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 
@@ -19,8 +20,11 @@ final class VerifyCommand extends ArchiveCommand {
         VerifyReport report = open.verify();
         terminal()
                 .say(
-                        "%s: %d sittings, %d originals read, %d calibrations",
-                        open.folder(), report.sittingCount(), report.originalCount(), report.calibrationCount());
+                        "%s: %s, %s read, %s",
+                        open.folder(),
+                        Figures.count(report.sittingCount(), "sitting"),
+                        Figures.count(report.originalCount(), "original"),
+                        Figures.count(report.calibrationCount(), "calibration"));
         report.problems().forEach(p -> terminal().say("  wrong: %s", p));
         report.unreferenced().forEach(p -> terminal().say("  kept although nothing refers to it: %s", p));
         report.temporary().forEach(p -> terminal().say("  %s", words(p)));

@@ -49,8 +49,8 @@ final class ClientReport {
         List<Section> sections = new ArrayList<>();
         long placed = board.notes().stream().filter(n -> n.place().isPresent()).count();
         List<Node> words = new ArrayList<>();
-        words.add(Words.paragraph(placed + " notes were found on the fingerboard, " + board.judged()
-                + " of them with neighbours enough to be judged. " + standOut(board)));
+        words.add(Words.paragraph(Figures.count(placed, "note") + " could be placed on the fingerboard, "
+                + board.judged() + " of them with neighbours enough to be judged. " + standOut(board)));
         if (!board.fastDecays().isEmpty()) {
             words.add(Words.list(board.fastDecays().stream()
                     .limit(MOST_FAST_NOTES)

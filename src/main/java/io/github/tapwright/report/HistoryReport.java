@@ -56,7 +56,7 @@ final class HistoryReport {
         sections.add(sittings());
         sections.add(Section.of("What this cannot tell", Words.paragraph(TrendWords.CAUTION)));
         sections.add(Cautions.section());
-        String lead = history.sittings().size() + " sittings used, "
+        String lead = Figures.count(history.sittings().size(), "sitting") + " used, "
                 + history.leftOut().size() + " left out";
         return new Draft(
                 "Guitar " + history.instrument() + " over time",

@@ -47,6 +47,17 @@ public final class Figures {
     }
 
     /**
+     * How many of something, in its singular or plural.
+     *
+     * @param number how many
+     * @param one what one is called; takes an s for any other number
+     * @return such as "1 sitting", "3 sittings"
+     */
+    public static String count(long number, String one) {
+        return number + " " + one + (number == 1 ? "" : "s");
+    }
+
+    /**
      * A figure with a fixed number of places and a true minus sign; never "−0".
      *
      * @param figure finite

@@ -107,7 +107,7 @@ class CalibrationCommandsTest {
         onArchive("export", folder.resolve("tables"));
 
         assertThat(verified.code()).isZero();
-        assertThat(verified.out()).contains("1 originals read, 1 calibrations", "Everything is as it should be.");
+        assertThat(verified.out()).contains("1 original read, 1 calibration", "Everything is as it should be.");
         assertThat(backedUp.code()).isZero();
         assertThat(restored.code()).as(restored.err()).isZero();
         assertThat(measured.out()).containsPattern("LAeq +94\\.0 ");

@@ -62,7 +62,7 @@ class PdfReportTest {
             String text = text(pdf);
 
             assertThat(text)
-                    .contains("Guitar 117, “Heron”", "2 of 3 taps were good enough to use")
+                    .contains("Guitar 117, “Heron”", "2 of 3 taps could be used")
                     .contains("main air resonance lies at 98.4 ± 0.", "cents above the note G2")
                     .contains("Not written down: hours in this air", "assumed, not measured on this bench")
                     .contains("It cannot tell", "how loud it is", "Protect your eyes");

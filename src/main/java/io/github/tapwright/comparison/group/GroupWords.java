@@ -87,7 +87,7 @@ public final class GroupWords {
     }
 
     private static String corrected(Evidence e, int questions) {
-        return "after correction for " + questions + " question" + (questions == 1 ? "" : "s") + " asked at once p "
+        return "after correction for " + Figures.count(questions, "question") + " asked at once p "
                 + Figures.probabilityAfterP(e.adjustedProbability());
     }
 

@@ -98,8 +98,7 @@ public final class TrendWords {
     }
 
     private static String corrected(Drift d, History history) {
-        int n = history.questions();
-        return "after correction for " + n + " question" + (n == 1 ? "" : "s") + " asked at once p "
+        return "after correction for " + Figures.count(history.questions(), "question") + " asked at once p "
                 + Figures.probabilityAfterP(d.adjustedProbability());
     }
 

@@ -95,7 +95,7 @@ final class GroupWordsList {
                                 + m.perPointOfHumidity()
                                         .map(h -> ", humidity " + Figures.difference(h) + " a point")
                                         .orElse("")
-                                + ", " + m.sittings() + " sittings"));
+                                + ", " + Figures.count(m.sittings(), "sitting")));
             });
         }
         return lines;
@@ -105,8 +105,8 @@ final class GroupWordsList {
     List<Sentence> members() {
         List<Sentence> lines = new ArrayList<>();
         for (GroupStudy.Membership group : study.members()) {
-            int n = group.instruments().size();
-            lines.add(Sentence.certain(group.group() + ": " + n + (n == 1 ? " instrument, " : " instruments, ")
+            lines.add(Sentence.certain(group.group() + ": "
+                    + Figures.count(group.instruments().size(), "instrument") + ", "
                     + group.instruments().stream().map(ShopNumber::text).collect(Collectors.joining(", "))
                     + " (sittings "
                     + group.sittings().stream()

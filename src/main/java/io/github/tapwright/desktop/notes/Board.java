@@ -82,7 +82,8 @@ final class Board {
     /** What stands out in the run, in one paragraph. */
     String summary() {
         long placed = run.notes().stream().filter(n -> n.place().isPresent()).count();
-        String found = run.notes().size() + " attacks found, " + placed + " of them notes on the fingerboard. ";
+        String found = Figures.count(run.notes().size(), "attack") + " found, " + placed
+                + " of them notes on the fingerboard. ";
         if (run.judged() == 0) {
             return found + "No note could be judged for dying away too fast: that takes an early decay of the note and"
                     + " of four others within four frets on the same string.";

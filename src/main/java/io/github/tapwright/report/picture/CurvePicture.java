@@ -142,7 +142,7 @@ public final class CurvePicture {
 
     private static String summary(TapResult result, ResponseCurve curve) {
         long used = result.strikes().stream().filter(Strike::used).count();
-        return used + " of " + result.strikes().size() + " strikes used, resolution "
+        return used + " of " + Figures.count(result.strikes().size(), "strike") + " used, resolution "
                 + Figures.text(curve.resolutionHz(), 1) + " Hz";
     }
 }

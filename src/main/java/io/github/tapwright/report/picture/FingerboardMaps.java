@@ -8,6 +8,7 @@ import io.github.tapwright.note.run.FastDecay;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,8 +34,8 @@ public final class FingerboardMaps {
         add(maps, board, "Pitch off (cents)", 0, 10, n -> n.pitchErrorCents(tuning));
         add(maps, board, "Centroid (Hz)", 0, 200, n -> n.result().spectralCentroidHz());
         List<String> lines = List.of(
-                board.notes().size()
-                        + " notes found; darker is more; framed: dies away much faster than the frets around",
+                Figures.count(board.notes().size(), "note")
+                        + " found; darker is more; framed: dies away much faster than the frets around",
                 "the level contains the strength of each pluck");
         return picture("A run of notes over the fingerboard", lines, board, maps);
     }

@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.group.GroupCurve;
 import io.github.tapwright.comparison.group.GroupFigures;
 import io.github.tapwright.comparison.group.GroupStudy;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
 import java.util.List;
 import java.util.Optional;
@@ -51,9 +52,8 @@ public final class GroupPictures {
     }
 
     private static GroupPicture.Curve curve(GroupCurve curve) {
-        String counted = curve.instruments() + " instrument" + (curve.instruments() == 1 ? "" : "s");
         return new GroupPicture.Curve(
-                curve.group() + " (" + counted + ")",
+                curve.group() + " (" + Figures.count(curve.instruments(), "instrument") + ")",
                 curve.bands().stream()
                         .map(b -> new GroupPicture.Dot(
                                 b.band().midHz(),
