@@ -27,15 +27,19 @@ public final class InventedResults {
 
     /** The same body with every resonance moved by a factor. */
     public static TapResult result(double shift) {
-        return result(shift, 0);
+        return result(shift, -3.2, 0, -7.4);
     }
 
-    /** The same, and all but the strongest resonance louder by some decibels. */
-    public static TapResult result(double shift, double louderDb) {
+    /** The same body with other levels of main air, main top and the one without a name. */
+    public static TapResult levels(double airDb, double topDb, double otherDb) {
+        return result(1, airDb, topDb, otherDb);
+    }
+
+    private static TapResult result(double shift, double airDb, double topDb, double otherDb) {
         List<NamedResonance> resonances = List.of(
-                resonance(98.42 * shift, 0.061, 24.3, 0.7, -3.2 + louderDb, Optional.of(ModeName.MAIN_AIR)),
-                resonance(187.13 * shift, 0.113, 30.7, 0.9, 0, Optional.of(ModeName.MAIN_TOP)),
-                resonance(231.6 * shift, 0.42, 38.1, 2.2, -7.4 + louderDb, Optional.empty()));
+                resonance(98.42 * shift, 0.061, 24.3, 0.7, airDb, Optional.of(ModeName.MAIN_AIR)),
+                resonance(187.13 * shift, 0.113, 30.7, 0.9, topDb, Optional.of(ModeName.MAIN_TOP)),
+                resonance(231.6 * shift, 0.42, 38.1, 2.2, otherDb, Optional.empty()));
         return new TapResult(
                 strikes(),
                 Optional.of(curve(resonances)),

@@ -84,8 +84,8 @@ final class ComparisonText {
         comparison.changes().stream().map(InWords::row).forEach(table::add);
         table.lines().forEach(terminal.out()::println);
         terminal.say(
-                "%nIn words, %d questions asked at once: of so many, chance alone answers some with yes.",
-                comparison.questions());
+                "%nIn words, %d questions asked at once, %s: of so many, chance alone answers some with yes.",
+                comparison.questions(), InWords.WEIGHT);
         comparison.changes().forEach(c -> printWords(c, bench.spread()));
     }
 

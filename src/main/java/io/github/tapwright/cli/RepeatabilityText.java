@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudiedResonance;
 import io.github.tapwright.sitting.SittingOutline;
@@ -37,16 +38,19 @@ final class RepeatabilityText {
                 new Table("mean (Hz)", "s r (Hz)", "s L (Hz)", "s R (Hz)", "Q", "s R", "level s R (dB)", "resonance");
         study.resonances().forEach(r -> table.add(row(r)));
         table.lines().forEach(terminal.out()::println);
-        study.spread().ifPresent(this::print);
+        study.spread().ifPresent(s -> print(s, study));
     }
 
-    private void print(SetUpSpread spread) {
+    private void print(SetUpSpread spread, BenchStudy study) {
         terminal.say(
                 "%nSetting up again on this bench moves figures by %s %% of frequency, %s %% of Q and %s dB (one standard deviation,",
                 Figures.text(100 * spread.frequencyShare(), 2),
                 Figures.text(100 * spread.qShare(), 1),
                 Figures.text(spread.levelDb(), 2));
         terminal.say("%s degrees of freedom).", Figures.plain(spread.degreesOfFreedom()));
+        if (study.resonances().stream().allMatch(r -> r.levelDb().isEmpty())) {
+            terminal.say("The level is assumed, not measured: one resonance alone is its own 0 dB.");
+        }
     }
 
     private static String[] row(StudiedResonance r) {
@@ -57,7 +61,7 @@ final class RepeatabilityText {
             Figures.text(r.frequencyHz().reproducibility(), 3),
             Figures.text(r.q().mean(), 1),
             Figures.text(r.q().reproducibility(), 1),
-            Figures.text(r.levelDb().reproducibility(), 2),
+            r.levelDb().map(l -> Figures.text(l.reproducibility(), 2)).orElse(InWords.ZERO_LEVEL),
             r.name().orElse("no name")
         };
     }

@@ -6,7 +6,10 @@ import io.github.tapwright.mode.ResonanceMatching;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -14,8 +17,8 @@ import java.util.function.ToDoubleFunction;
  * How far setting up again moves figures on this bench, from sittings of one instrument taken down and put up again in between.
  *
  * <p>Each resonance found in every set-up has its own scatter; over all of them the root of the mean square, relative for frequencies
- * and Q, is the bench's. The resonances of one set-up move together, so the bench's figures have no more than p − 1 degrees of
- * freedom however many resonances there are.
+ * and Q, is the bench's; of levels without the resonance that serves as 0 dB. The resonances of one set-up move together, so the
+ * bench's figures have no more than p − 1 degrees of freedom however many resonances there are.
  *
  * @param sittings what it rests on, at least {@value #FEWEST}
  * @param resonances those found in every set-up, lowest first
@@ -40,17 +43,24 @@ public record BenchStudy(
     }
 
     static BenchStudy of(List<SittingOutline> sittings) {
-        SittingOutline first = sittings.get(0);
-        List<StudiedResonance> studied = new ArrayList<>();
-        for (ShownResonance shown : first.resonances()) {
+        Map<ShownResonance, List<Resonance>> found = new LinkedHashMap<>();
+        for (ShownResonance shown : sittings.get(0).resonances()) {
             List<Resonance> inAll = everywhere(shown, sittings);
             if (inAll.size() == sittings.size()) {
-                studied.add(StudiedResonance.of(shown.name(), inAll));
+                found.put(shown, inAll);
             }
         }
+        List<StudiedResonance> studied = studied(found);
         Optional<SetUpSpread> spread =
                 studied.isEmpty() ? Optional.empty() : Optional.of(spread(studied, sittings.size() - 1));
         return new BenchStudy(sittings, studied, spread);
+    }
+
+    private static List<StudiedResonance> studied(Map<ShownResonance, List<Resonance>> found) {
+        return LevelReference.strongest(found.values(), inAll -> inAll.get(0)).stream()
+                .flatMap(serving -> found.entrySet().stream()
+                        .map(e -> StudiedResonance.of(e.getKey().name(), e.getValue(), serving)))
+                .toList();
     }
 
     private static List<Resonance> everywhere(ShownResonance wanted, List<SittingOutline> sittings) {
@@ -81,13 +91,13 @@ public record BenchStudy(
                 SetUpSpread.Basis.STUDIED);
     }
 
-    /** The strongest resonance is 0 dB by definition in every set-up and knows nothing of how levels scatter. */
+    /** One resonance alone is its own 0 dB and tells nothing of levels: the usual figure stands in. */
     private static double levelDb(List<StudiedResonance> studied) {
-        List<StudiedResonance> others =
-                studied.stream().filter(r -> !r.isReference()).toList();
-        return others.isEmpty()
-                ? SetUpSpread.USUAL.levelDb()
-                : rms(others, r -> r.levelDb().betweenSetUps());
+        double[] scatters = studied.stream()
+                .flatMap(r -> r.levelDb().stream())
+                .mapToDouble(StudiedResonance.SetUpScatter::betweenSetUps)
+                .toArray();
+        return scatters.length == 0 ? SetUpSpread.USUAL.levelDb() : rms(scatters);
     }
 
     private static double share(StudiedResonance.SetUpScatter scatter) {
@@ -95,7 +105,10 @@ public record BenchStudy(
     }
 
     private static double rms(List<StudiedResonance> studied, ToDoubleFunction<StudiedResonance> of) {
-        return Math.sqrt(
-                studied.stream().mapToDouble(of).map(x -> x * x).average().orElseThrow());
+        return rms(studied.stream().mapToDouble(of).toArray());
+    }
+
+    private static double rms(double... scatters) {
+        return Math.sqrt(Arrays.stream(scatters).map(x -> x * x).average().orElseThrow());
     }
 }

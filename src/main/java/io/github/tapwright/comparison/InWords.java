@@ -7,6 +7,12 @@ import java.util.stream.Collectors;
 /** A difference as a sentence for people: how much, how sure, whether more than chance, whether it can be heard. */
 public final class InWords {
 
+    /** Said where the questions of a comparison are counted. */
+    public static final String WEIGHT = "the frequencies of main air, main top and main back weigh most";
+
+    /** What stands for the level of a resonance that serves as 0 dB. */
+    public static final String ZERO_LEVEL = "0 by definition";
+
     private InWords() {}
 
     /**
@@ -123,7 +129,7 @@ public final class InWords {
             cell(change.frequencyHz()),
             cell(change.q()),
             cell(change.decayTimeSeconds()),
-            change.isReference() ? "0 by definition" : cell(change.levelDb()),
+            change.levelDb().map(InWords::cell).orElse(ZERO_LEVEL),
             change.name().orElse("no name")
         };
     }

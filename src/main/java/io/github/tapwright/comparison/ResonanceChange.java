@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param frequencyHz change of frequency, Hz
  * @param q change of Q
  * @param decayTimeSeconds change of decay time, s
- * @param levelDb change of level relative to the highest resonance of its own sitting, dB
+ * @param levelDb change of level against the resonance that serves as 0 dB in both sittings, dB; empty for that resonance
  */
 public record ResonanceChange(
         Optional<String> name,
@@ -24,12 +24,13 @@ public record ResonanceChange(
         Difference frequencyHz,
         Difference q,
         Difference decayTimeSeconds,
-        Difference levelDb) {
+        Optional<Difference> levelDb) {
 
     static ResonanceChange between(
             Optional<String> name,
             Resonance a,
             Resonance b,
+            Optional<Difference> level,
             Optional<Correction> ofFrequency,
             SetUpSpread spread,
             Comparability comparability) {
@@ -47,7 +48,7 @@ public record ResonanceChange(
                         Optional.empty(),
                         spread,
                         comparability),
-                Difference.between(Quantity.LEVEL, a.levelDb(), b.levelDb(), Optional.empty(), spread, comparability));
+                level);
     }
 
     /**
@@ -56,7 +57,7 @@ public record ResonanceChange(
      * @return frequency, Q and level, as far as they are shown
      */
     List<Difference> questions() {
-        return (isReference() ? Stream.of(frequencyHz, q) : Stream.of(frequencyHz, q, levelDb))
+        return Stream.concat(Stream.of(frequencyHz, q), levelDb.stream())
                 .filter(Difference::shown)
                 .toList();
     }
@@ -71,16 +72,7 @@ public record ResonanceChange(
                 adjusted(frequencyHz, probability),
                 ofQ,
                 decayTimeSeconds.adjusted(Math.max(decayTimeSeconds.probability(), ofQ.adjustedProbability())),
-                isReference() ? levelDb : adjusted(levelDb, probability));
-    }
-
-    /**
-     * Whether it is the strongest resonance of both sittings, to which all levels refer: its level is 0 dB by definition, and no question.
-     *
-     * @return true if there is no level to compare
-     */
-    public boolean isReference() {
-        return first.isReference() && second.isReference();
+                levelDb.map(d -> adjusted(d, probability)));
     }
 
     private static Difference adjusted(Difference d, ToDoubleFunction<Difference> probability) {
@@ -88,13 +80,12 @@ public record ResonanceChange(
     }
 
     /**
-     * Every quantity that can be compared.
+     * Every quantity.
      *
      * @return frequency, Q, decay time, and level unless it is 0 dB by definition
      */
     public List<Difference> differences() {
-        return isReference()
-                ? List.of(frequencyHz, q, decayTimeSeconds)
-                : List.of(frequencyHz, q, decayTimeSeconds, levelDb);
+        return Stream.concat(Stream.of(frequencyHz, q, decayTimeSeconds), levelDb.stream())
+                .toList();
     }
 }

@@ -4,12 +4,9 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.ResonanceMatching;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
-import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Two sittings side by side.
@@ -46,7 +43,9 @@ public record SittingComparison(
         List<ShownResonance> before = new ArrayList<>(first.resonances(first.latest()));
         List<ShownResonance> after = new ArrayList<>(second.resonances(second.latest()));
         List<ResonanceChange> changes = new ArrayList<>();
-        for (ResonanceMatching.Pair pair : ResonanceMatching.match(underNames(before), underNames(after))) {
+        List<ResonanceMatching.Pair> pairs = ResonanceMatching.match(underNames(before), underNames(after));
+        Optional<ResonanceMatching.Pair> zero = servingAsZero(pairs);
+        for (ResonanceMatching.Pair pair : pairs) {
             ShownResonance a = take(before, pair.first());
             ShownResonance b = take(after, pair.second());
             Optional<String> name = a.name().or(b::name);
@@ -57,26 +56,36 @@ public record SittingComparison(
                     first.conditions().air(),
                     bench.sensitivity());
             changes.add(ResonanceChange.between(
-                    name, a.found().resonance(), b.found().resonance(), climate, bench.spread(), comparability));
+                    name,
+                    a.found().resonance(),
+                    b.found().resonance(),
+                    zero.filter(z -> !z.equals(pair)).map(z -> level(z, pair, bench.spread(), comparability)),
+                    climate,
+                    bench.spread(),
+                    comparability));
         }
-        return new SittingComparison(comparability, adjusted(changes), before, after);
+        return new SittingComparison(comparability, AskedAtOnce.adjusted(changes), before, after);
     }
 
-    /** All questions are asked at once, so the maker must not read each as if it were the only one. */
-    private static List<ResonanceChange> adjusted(List<ResonanceChange> changes) {
-        List<Difference> questions =
-                changes.stream().flatMap(c -> c.questions().stream()).toList();
-        double[] adjusted = HolmAdjustment.of(
-                questions.stream().mapToDouble(Difference::probability).toArray());
-        IdentityHashMap<Difference, Double> probabilities = new IdentityHashMap<>();
-        IntStream.range(0, adjusted.length).forEach(i -> probabilities.put(questions.get(i), adjusted[i]));
-        return changes.stream().map(c -> c.adjusted(probabilities::get)).toList();
+    private static Optional<ResonanceMatching.Pair> servingAsZero(List<ResonanceMatching.Pair> pairs) {
+        return LevelReference.strongest(pairs, p -> p.first().resonance());
+    }
+
+    private static Difference level(
+            ResonanceMatching.Pair zero, ResonanceMatching.Pair pair, SetUpSpread spread, Comparability comparability) {
+        return Difference.between(
+                Quantity.LEVEL,
+                LevelReference.against(zero.first().resonance(), pair.first().resonance()),
+                LevelReference.against(zero.second().resonance(), pair.second().resonance()),
+                Optional.empty(),
+                spread,
+                comparability);
     }
 
     /**
      * How many questions were asked at once.
      *
-     * @return three of each resonance, as far as they are shown
+     * @return three of each resonance, two of the one that serves as 0 dB, as far as they are shown
      */
     public int questions() {
         return changes.stream().mapToInt(c -> c.questions().size()).sum();

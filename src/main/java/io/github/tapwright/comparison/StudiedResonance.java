@@ -6,6 +6,7 @@ import io.github.tapwright.statistics.Summary;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * One resonance over the set-ups of a study.
@@ -13,9 +14,10 @@ import java.util.function.Function;
  * @param name the name that holds; empty if it has none
  * @param frequencyHz its scatter over the set-ups
  * @param q its scatter
- * @param levelDb its scatter
+ * @param levelDb scatter of its level against the resonance that serves as 0 dB in all set-ups; empty for that resonance
  */
-public record StudiedResonance(Optional<String> name, SetUpScatter frequencyHz, SetUpScatter q, SetUpScatter levelDb) {
+public record StudiedResonance(
+        Optional<String> name, SetUpScatter frequencyHz, SetUpScatter q, Optional<SetUpScatter> levelDb) {
 
     /**
      * How one figure scatters over p set-ups, each with its own uncertainty u from fit and strikes.
@@ -43,17 +45,15 @@ public record StudiedResonance(Optional<String> name, SetUpScatter frequencyHz, 
         }
     }
 
-    /** Whether it is the strongest resonance of every set-up, to which all levels refer. */
-    boolean isReference() {
-        return levelDb.mean() == 0 && levelDb.reproducibility() == 0;
-    }
-
-    static StudiedResonance of(Optional<String> name, List<Resonance> inSetUps) {
+    static StudiedResonance of(Optional<String> name, List<Resonance> inSetUps, List<Resonance> servingInSetUps) {
+        List<Estimate> levels = IntStream.range(0, inSetUps.size())
+                .mapToObj(s -> LevelReference.against(servingInSetUps.get(s), inSetUps.get(s)))
+                .toList();
         return new StudiedResonance(
                 name,
                 scatter(inSetUps, Resonance::frequencyHz),
                 scatter(inSetUps, Resonance::q),
-                scatter(inSetUps, Resonance::levelDb));
+                inSetUps.equals(servingInSetUps) ? Optional.empty() : Optional.of(SetUpScatter.of(levels)));
     }
 
     private static SetUpScatter scatter(List<Resonance> inSetUps, Function<Resonance, Estimate> figure) {

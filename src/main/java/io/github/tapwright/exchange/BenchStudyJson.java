@@ -7,6 +7,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,8 +17,8 @@ public final class BenchStudyJson {
 
     private static final List<Field<StudiedResonance>> FIELDS = Stream.of(
                     List.<Field<StudiedResonance>>of(Field.maybe("name", StudiedResonance::name)),
-                    scatter("frequency", "_hz", StudiedResonance::frequencyHz),
-                    scatter("q", "", StudiedResonance::q),
+                    scatter("frequency", "_hz", r -> Optional.of(r.frequencyHz())),
+                    scatter("q", "", r -> Optional.of(r.q())),
                     scatter("level", "_db", StudiedResonance::levelDb))
             .flatMap(List::stream)
             .toList();
@@ -58,11 +59,11 @@ public final class BenchStudyJson {
     }
 
     private static List<Field<StudiedResonance>> scatter(
-            String what, String unit, Function<StudiedResonance, SetUpScatter> of) {
+            String what, String unit, Function<StudiedResonance, Optional<SetUpScatter>> of) {
         return List.of(
-                Field.of(what + "_mean" + unit, r -> of.apply(r).mean()),
-                Field.of(what + "_s_r" + unit, r -> of.apply(r).withinSetUp()),
-                Field.of(what + "_s_l" + unit, r -> of.apply(r).betweenSetUps()),
-                Field.of(what + "_s_capital_r" + unit, r -> of.apply(r).reproducibility()));
+                Field.maybe(what + "_mean" + unit, r -> of.apply(r).map(SetUpScatter::mean)),
+                Field.maybe(what + "_s_r" + unit, r -> of.apply(r).map(SetUpScatter::withinSetUp)),
+                Field.maybe(what + "_s_l" + unit, r -> of.apply(r).map(SetUpScatter::betweenSetUps)),
+                Field.maybe(what + "_s_capital_r" + unit, r -> of.apply(r).map(SetUpScatter::reproducibility)));
     }
 }

@@ -141,6 +141,7 @@ public final class ComparisonJson {
         for (Difference difference : change.differences()) {
             document.put(key(difference.quantity()), difference(name, difference, bench.spread()));
         }
+        document.putIfAbsent(key(Quantity.LEVEL), null); // it serves as 0 dB
         return document;
     }
 

@@ -1,5 +1,6 @@
 package io.github.tapwright.report;
 
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.mode.ModeName;
@@ -53,7 +54,7 @@ final class ClientTaps {
         String taps = result.strikes().isEmpty()
                 ? "The recording was searched for taps on the body; none stands out from its noise."
                 : "The body was tapped and the sound recorded; " + used + " of "
-                        + result.strikes().size() + " taps were good enough to use.";
+                        + Figures.count(result.strikes().size(), "tap") + " could be used.";
         words.add(Words.paragraph(taps + " " + summary()));
         TapSittings.objection(SittingOutline.of(matter.sitting()))
                 .filter(why -> !result.resonances().isEmpty())
@@ -125,7 +126,7 @@ final class ClientTaps {
                     sure(Quantity.FREQUENCY, r.frequencyHz(), 1),
                     NoteName.nearest(r.frequencyHz().value(), A4_HZ).toString(),
                     sure(Quantity.DECAY_TIME, r.decayTimeSeconds(), 2),
-                    sure(Quantity.LEVEL, r.levelDb(), 0));
+                    r.isReference() ? InWords.ZERO_LEVEL : sure(Quantity.LEVEL, r.levelDb(), 0));
         }
         return Section.of(
                 "The named resonances",

@@ -1,6 +1,7 @@
 package io.github.tapwright.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -13,7 +14,8 @@ import java.util.stream.IntStream;
  *
  * <p>Twenty comparisons at 5 % find a difference somewhere two times in three where there is none. The smallest of m
  * probabilities is multiplied by m, the next by m − 1 and so on, none made smaller than the one before, none above 1;
- * those still below 5 % then hold together with 95 %. Source: [Holm1979].
+ * those still below 5 % then hold together with 95 %. Questions that matter more may be given a greater part of the 5 % beforehand.
+ * Source: [Holm1979], alike and with weights.
  */
 public final class HolmAdjustment {
 
@@ -26,22 +28,45 @@ public final class HolmAdjustment {
      * @return the adjusted ones, in the same order
      */
     public static double[] of(double... probabilities) {
-        int[] order = IntStream.range(0, probabilities.length)
+        double[] alike = new double[probabilities.length];
+        Arrays.fill(alike, 1);
+        return weighted(probabilities, alike);
+    }
+
+    /**
+     * Adjusts questions that were given unlike parts of the 5 % before anything was measured.
+     *
+     * <p>In order of p_i/w_i each becomes (Σw of those not yet adjusted)·p_i/w_i, none smaller than the one before, none above 1.
+     *
+     * @param probabilities any number, each between 0 and 1, left unchanged
+     * @param weights one for each, greater than 0; only their ratios count; must not hang on the probabilities
+     * @return the adjusted ones, in the same order
+     */
+    public static double[] weighted(double[] probabilities, double[] weights) {
+        double[] shares = IntStream.range(0, probabilities.length)
+                .mapToDouble(i -> checked(probabilities[i]) / weights[i])
+                .toArray();
+        int[] order = IntStream.range(0, shares.length)
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> probabilities[i]))
+                .sorted(Comparator.comparingDouble(i -> shares[i]))
                 .mapToInt(i -> i)
                 .toArray();
-        double[] adjusted = new double[probabilities.length];
+        double left = Arrays.stream(weights).sum();
+        double[] adjusted = new double[shares.length];
         double soFar = 0;
-        for (int rank = 0; rank < order.length; rank++) {
-            double p = probabilities[order[rank]];
-            if (!(p >= 0 && p <= 1)) {
-                throw new IllegalArgumentException("a probability lies between 0 and 1, was " + p);
-            }
-            soFar = Math.max(soFar, Math.min(1, (order.length - rank) * p));
-            adjusted[order[rank]] = soFar;
+        for (int i : order) {
+            soFar = Math.max(soFar, Math.min(1, left * shares[i]));
+            adjusted[i] = soFar;
+            left -= weights[i];
         }
         return adjusted;
+    }
+
+    private static double checked(double probability) {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("a probability lies between 0 and 1, was " + probability);
+        }
+        return probability;
     }
 
     /**

@@ -43,16 +43,32 @@ class BenchStudyTest {
         assertThat(spread.levelDb()).isZero();
     }
 
-    /** s_R of 0, 2 and −2 dB is 2 dB, less the 0.3 dB of fit and strikes; the strongest resonance's 0 dB would have made it less. */
+    /** Two levels scatter by s_R = 2 dB about 0.3 dB within; the one that is 0 dB in every set-up is no third. */
     @Test
-    void theStrongestResonanceKnowsNothingOfHowLevelsScatter() {
+    void theResonanceThatServesAsZeroDoesNotMakeLevelsLookSteadier() {
+        BenchStudy study = BenchStudy.of(levels(new double[][] {{-5, 0, -9}, {-3, 0, -7}, {-1, 0, -5}}));
+
+        assertThat(study.resonances()).extracting(r -> r.levelDb().isPresent()).containsExactly(true, false, true);
+        assertThat(study.spread().orElseThrow().levelDb()).isCloseTo(Math.sqrt(4 - 0.09), within(1e-9));
+    }
+
+    @Test
+    void levelsAreStudiedAgainstOneResonanceWhicheverIsTheStrongest() {
+        BenchStudy study = BenchStudy.of(levels(new double[][] {{-1, 0, -9}, {0, -1, -10}, {-1, 0, -9}}));
+
+        assertThat(study.resonances().get(0).levelDb().orElseThrow().mean()).isCloseTo(-1.0 / 3, within(1e-12));
+        assertThat(study.resonances().get(1).levelDb()).isEmpty();
+        assertThat(study.resonances().get(2).levelDb().orElseThrow().reproducibility())
+                .isCloseTo(0, within(1e-9));
+    }
+
+    private static List<SittingOutline> levels(double[]... ofSetUps) {
         List<SittingOutline> sittings = new ArrayList<>();
-        for (int louderDb : new int[] {0, 2, -2}) {
+        for (double[] db : ofSetUps) {
             sittings.add(SittingOutline.of(
-                    InventedSittings.of(sittings.size() + 1, InventedResults.result(1, louderDb), KNOWN)));
+                    InventedSittings.of(sittings.size() + 1, InventedResults.levels(db[0], db[1], db[2]), KNOWN)));
         }
-        assertThat(BenchStudy.of(sittings).spread().orElseThrow().levelDb())
-                .isCloseTo(Math.sqrt(2 * 2 - 0.3 * 0.3), within(1e-9));
+        return sittings;
     }
 
     @Test

@@ -16,6 +16,18 @@ class HolmAdjustmentTest {
                 .containsExactly(0.06, 0.04, 0.06, 0.06);
     }
 
+    /** The same steps with unlike parts of the 5 %, by hand: p/w = 0.005, 0.01, 0.04; 4·0.005, 2·0.01, 1·0.04. */
+    @Test
+    void aQuestionOfGreaterWeightIsMadeLargerByLess() {
+        assertThat(HolmAdjustment.weighted(new double[] {0.04, 0.01, 0.01}, new double[] {1, 2, 1}))
+                .usingComparatorWithPrecision(1e-12)
+                .containsExactly(0.04, 0.02, 0.02);
+        assertThat(HolmAdjustment.weighted(new double[] {0.01, 0.02}, new double[] {0.2, 0.8}))
+                .as("only ratios count, and the order is that of p/w")
+                .usingComparatorWithPrecision(1e-12)
+                .containsExactly(0.025, 0.025);
+    }
+
     @Test
     void noneIsAboveOne() {
         assertThat(HolmAdjustment.of(0.9, 0.5)).containsExactly(1, 1);

@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.compare;
 
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.Difference;
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
@@ -89,6 +90,7 @@ final class ComparisonWords {
                 + " outside by chance alone. Setting up again moves figures by "
                 + spread.words() + ": "
                 + spread.basis().words() + ". " + compared.comparison().questions()
-                + " questions were asked at once; a difference counts as certain if it stands all of them considered.";
+                + " questions were asked at once, " + InWords.WEIGHT
+                + "; a difference counts as certain if it stands all of them considered.";
     }
 }

@@ -114,7 +114,13 @@ final class SpreadPane {
                         "s L (Hz)", 82, true, r -> Figures.text(r.frequencyHz().betweenSetUps(), 3)),
                 Parts.column("Q", 46, true, r -> Figures.text(r.q().mean(), 1)),
                 Parts.column("s R of Q", 82, true, r -> Figures.text(r.q().reproducibility(), 1)),
-                Parts.column("s R (dB)", 84, true, r -> Figures.text(r.levelDb().reproducibility(), 2)));
+                Parts.column(
+                        "s R (dB)",
+                        84,
+                        true,
+                        r -> r.levelDb()
+                                .map(l -> Figures.text(l.reproducibility(), 2))
+                                .orElse("0 dB")));
         table.setPrefHeight(TABLE_HEIGHT);
         table.setMinHeight(TABLE_HEIGHT);
         return table;
