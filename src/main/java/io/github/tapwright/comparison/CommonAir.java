@@ -7,7 +7,6 @@ import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,19 +52,17 @@ public record CommonAir(Air air) {
     }
 
     /**
-     * The figures of all named resonances of a sitting, as {@link #figure} gives each.
+     * As {@link #figure(Subject, SittingOutline, HumiditySensitivity)}, for many subjects of one sitting.
      *
+     * @param subject a resonance's quantity
+     * @param named the sitting's {@link Subject#named}
      * @param sitting of taps
      * @param sensitivity how far humidity moves the instrument's resonances
-     * @return those the sitting has, in the order of {@link Subject#ofTaps}
+     * @return the figure; empty if the sitting has none
      */
-    public Map<Subject, SittingFigure> figures(SittingOutline sitting, HumiditySensitivity sensitivity) {
-        Map<ModeName, Resonance> named = Subject.named(sitting);
-        Map<Subject, SittingFigure> figures = new LinkedHashMap<>();
-        for (Subject subject : Subject.ofTaps()) {
-            figure(subject, subject.in(named), sitting, sensitivity).ifPresent(f -> figures.put(subject, f));
-        }
-        return figures;
+    public Optional<SittingFigure> figure(
+            Subject subject, Map<ModeName, Resonance> named, SittingOutline sitting, HumiditySensitivity sensitivity) {
+        return figure(subject, subject.in(named), sitting, sensitivity);
     }
 
     private Optional<SittingFigure> figure(

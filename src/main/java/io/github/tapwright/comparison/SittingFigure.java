@@ -74,7 +74,7 @@ public record SittingFigure(
      * @return as measured where nothing was to be corrected
      */
     public double corrected() {
-        return measured() + correction.map(Correction::added).orElse(0.0);
+        return correction.isPresent() ? measured() + correction.get().added() : measured();
     }
 
     /**
@@ -84,6 +84,6 @@ public record SittingFigure(
      * @return in the figure's unit, 0 if nothing
      */
     public double added(String cause) {
-        return correction.map(c -> c.added(cause)).orElse(0.0);
+        return correction.isPresent() ? correction.get().added(cause) : 0;
     }
 }

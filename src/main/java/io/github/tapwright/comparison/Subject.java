@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a question about many sittings is about: one quantity of one named resonance, or how loud plucks are.
@@ -24,7 +25,10 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
     /** The overall level of plucks: the mean over strings of the largest A-weighted level (F), dB. */
     public static final Subject PLUCKS = new Subject(Optional.empty(), Quantity.LEVEL);
 
-    private static final List<Quantity> OF_A_RESONANCE = List.of(Quantity.FREQUENCY, Quantity.Q, Quantity.DECAY_TIME);
+    private static final List<Subject> OF_TAPS = Arrays.stream(ModeName.values())
+            .flatMap(m -> Stream.of(Quantity.FREQUENCY, Quantity.Q, Quantity.DECAY_TIME)
+                    .map(q -> new Subject(Optional.of(m), q)))
+            .toList();
 
     /**
      * Frequency, Q and decay time of every named resonance.
@@ -32,9 +36,7 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
      * @return in the order of the names
      */
     public static List<Subject> ofTaps() {
-        return Arrays.stream(ModeName.values())
-                .flatMap(m -> OF_A_RESONANCE.stream().map(q -> new Subject(Optional.of(m), q)))
-                .toList();
+        return OF_TAPS;
     }
 
     /**
@@ -52,8 +54,13 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
         return resonance.flatMap(name -> Optional.ofNullable(named.get(name))).map(this::of);
     }
 
-    /** The resonances of a sitting whose name no other bears. */
-    static Map<ModeName, Resonance> named(SittingOutline sitting) {
+    /**
+     * The resonances of a sitting whose name no other bears.
+     *
+     * @param sitting any
+     * @return by their names
+     */
+    public static Map<ModeName, Resonance> named(SittingOutline sitting) {
         Map<ModeName, Resonance> named = new EnumMap<>(ModeName.class);
         Set<ModeName> twice = EnumSet.noneOf(ModeName.class);
         for (ShownResonance shown : sitting.resonances()) {

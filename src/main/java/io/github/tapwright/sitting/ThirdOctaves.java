@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A response curve boiled down to third octaves: the mean of power over the curve's points in each band, in dB.
@@ -52,12 +53,17 @@ public record ThirdOctaves(Map<Band, Double> levelsDb) {
      * @return lowest first; empty if there is no curve
      */
     public static List<Band> common(List<ThirdOctaves> curves) {
-        return curves.isEmpty()
+        List<Band> common = curves.isEmpty()
                 ? List.of()
-                : BANDS.stream()
-                        .filter(b -> curves.parallelStream()
-                                .allMatch(c -> c.levelsDb().containsKey(b)))
-                        .toList();
+                : List.copyOf(curves.get(0).levelsDb().keySet());
+        for (ThirdOctaves curve : curves) {
+            Set<Band> filled = curve.levelsDb().keySet();
+            // Most curves fill the very same bands, in the same order.
+            if (!common.equals(List.copyOf(filled))) {
+                common = common.stream().filter(filled::contains).toList();
+            }
+        }
+        return common;
     }
 
     private static OptionalDouble levelDb(ResponseCurve curve, Band band) {

@@ -47,17 +47,19 @@ final class MixedData {
     }
 
     private void add(List<Observation> group) {
-        RealMatrix x = new Array2DRowRealMatrix(group.size(), coefficients);
-        RealVector z = new ArrayRealVector(group.size(), 1);
-        RealVector y = new ArrayRealVector(group.size());
-        for (int i = 0; i < group.size(); i++) {
+        double[][] rows = new double[group.size()][coefficients];
+        double[] about = new double[group.size()];
+        for (int i = 0; i < rows.length; i++) {
             List<Double> predictors = group.get(i).predictors();
-            x.setEntry(i, 0, 1);
+            rows[i][0] = 1;
             for (int j = 0; j < means.length; j++) {
-                x.setEntry(i, j + 1, predictors.get(j) - means[j]);
+                rows[i][j + 1] = predictors.get(j) - means[j];
             }
-            y.setEntry(i, group.get(i).value() - meanValue);
+            about[i] = group.get(i).value() - meanValue;
         }
+        RealMatrix x = new Array2DRowRealMatrix(rows, false);
+        RealVector y = new ArrayRealVector(about, false);
+        RealVector z = new ArrayRealVector(group.size(), 1);
         fixed.add(x);
         values.add(y);
         products.add(new Products(

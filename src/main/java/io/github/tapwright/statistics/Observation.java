@@ -14,7 +14,11 @@ public record Observation(String group, double value, List<Double> predictors) {
     /** Keeps a copy and refuses what is no number. */
     public Observation {
         predictors = List.copyOf(predictors);
-        if (!Double.isFinite(value) || !predictors.stream().allMatch(Double::isFinite)) {
+        boolean finite = Double.isFinite(value);
+        for (Double predictor : predictors) {
+            finite &= Double.isFinite(predictor);
+        }
+        if (!finite) {
             throw new IllegalArgumentException(
                     "an observation needs finite numbers, got " + value + " with " + predictors);
         }

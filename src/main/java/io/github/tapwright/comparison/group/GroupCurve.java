@@ -42,19 +42,18 @@ public record GroupCurve(String group, int instruments, List<BandMean> bands) {
         List<Band> bands = ThirdOctaveShape.commonBands(selection.taps());
         return bands.isEmpty()
                 ? List.of()
-                : groups.parallelStream()
+                : groups.stream()
                         .map(g -> of(g, selection, bands))
                         .filter(c -> c.instruments() > 0)
                         .toList();
     }
 
     private static GroupCurve of(String group, Selection selection, List<Band> bands) {
-        Map<ShopNumber, List<SittingOutline>> members = selection.taps().stream()
-                .filter(s -> group.equals(selection.groups().get(s.instrument())))
+        Map<ShopNumber, List<SittingOutline>> members = selection.taps(group).stream()
                 .filter(s -> s.thirdOctaves().isPresent())
                 .collect(Collectors.groupingBy(SittingOutline::instrument));
         List<double[]> shapes =
-                members.values().stream().map(own -> mean(own, bands)).toList();
+                members.values().parallelStream().map(own -> mean(own, bands)).toList();
         List<BandMean> means = new ArrayList<>();
         for (int i = 0; i < bands.size() && !shapes.isEmpty(); i++) {
             int band = i;

@@ -23,24 +23,24 @@ public record GroupDifference(Subject subject, GroupFigures first, GroupFigures 
     private static final double AIR_SHARE_RELATIVE = 0.2 / 0.6;
 
     static GroupDifference between(
-            Subject subject, GroupFigures first, GroupFigures second, HumiditySensitivity sensitivity) {
+            Subject subject, GroupSample first, GroupSample second, HumiditySensitivity sensitivity) {
         boolean enough = Math.min(first.count(), second.count()) >= GroupFigures.FEWEST;
         return new GroupDifference(
                 subject,
-                first,
-                second,
+                first.figures(),
+                second.figures(),
                 enough ? Optional.of(evidence(subject, first, second, sensitivity)) : Optional.empty());
     }
 
     private static Evidence evidence(
-            Subject subject, GroupFigures first, GroupFigures second, HumiditySensitivity sensitivity) {
-        Summary a = Summary.of(first.values());
-        Summary b = Summary.of(second.values());
+            Subject subject, GroupSample first, GroupSample second, HumiditySensitivity sensitivity) {
+        Summary a = Summary.of(first.means());
+        Summary b = Summary.of(second.means());
         Estimate difference = withClimate(WelchDifference.of(a, b), first, second, sensitivity);
         return new Evidence(
                 subject.quantity(),
                 difference,
-                PermutationTest.USUAL.ofMeans(first.values(), second.values()),
+                PermutationTest.USUAL.ofMeans(first.means(), second.means()),
                 a,
                 b,
                 MixedDifference.of(first, second),
@@ -52,10 +52,10 @@ public record GroupDifference(Subject subject, GroupFigures first, GroupFigures 
      * air on average; else its share of what was corrected between them is added: u² = u_W² + Σ(Δk·u_rel)², ν by Welch and Satterthwaite.
      */
     private static Estimate withClimate(
-            Estimate welch, GroupFigures first, GroupFigures second, HumiditySensitivity sensitivity) {
+            Estimate welch, GroupSample first, GroupSample second, HumiditySensitivity sensitivity) {
         double relative = sensitivity.standardUncertainty() / Math.abs(sensitivity.percentPerPoint());
-        double humidity = relative * (second.added("humidity") - first.added("humidity"));
-        double temperature = AIR_SHARE_RELATIVE * (second.added("temperature") - first.added("temperature"));
+        double humidity = relative * (second.humidityAdded() - first.humidityAdded());
+        double temperature = AIR_SHARE_RELATIVE * (second.temperatureAdded() - first.temperatureAdded());
         double common = Math.hypot(humidity, temperature);
         if (common == 0) {
             return welch;

@@ -5,10 +5,11 @@ import io.github.tapwright.climate.HumidityScale;
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.CommonAir;
 import io.github.tapwright.comparison.LeftOut;
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
@@ -16,10 +17,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * All groups against each other in every quantity.
@@ -98,7 +100,7 @@ public record GroupStudy(
         Selection selection = Selection.of(settings, instruments, sittings);
         CommonAir air = CommonAir.of(selection.taps());
         List<String> groups = settings.by().groups();
-        Map<Subject, Map<String, GroupFigures>> figures = figures(selection, air);
+        Map<Subject, Map<String, GroupSample>> figures = figures(groups, selection, air);
         List<GroupDifference> differences = differences(groups, figures);
         long questions =
                 differences.stream().filter(d -> d.evidence().isPresent()).count();
@@ -114,13 +116,10 @@ public record GroupStudy(
     }
 
     private static List<Membership> members(List<String> groups, Selection selection) {
-        List<SittingOutline> all = new ArrayList<>(selection.taps());
-        all.addAll(selection.plucks().used());
         return groups.stream()
                 .map(g -> new Membership(
                         g,
-                        all.stream()
-                                .filter(s -> g.equals(selection.groups().get(s.instrument())))
+                        Stream.concat(selection.taps(g).stream(), selection.plucks(g).stream())
                                 .toList()))
                 .filter(m -> !m.sittings().isEmpty())
                 .toList();
@@ -130,7 +129,7 @@ public record GroupStudy(
     private record Question(String first, String second, Subject subject) {}
 
     private static List<GroupDifference> differences(
-            List<String> groups, Map<Subject, Map<String, GroupFigures>> figures) {
+            List<String> groups, Map<Subject, Map<String, GroupSample>> figures) {
         List<Question> questions = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             for (int j = i + 1; j < groups.size(); j++) {
@@ -148,46 +147,36 @@ public record GroupStudy(
     }
 
     private static Optional<GroupDifference> between(
-            Subject subject, String first, String second, Map<String, GroupFigures> byGroup) {
-        GroupFigures a = byGroup.get(first);
-        GroupFigures b = byGroup.get(second);
+            Subject subject, String first, String second, Map<String, GroupSample> byGroup) {
+        GroupSample a = byGroup.get(first);
+        GroupSample b = byGroup.get(second);
         return a == null || b == null ? Optional.empty() : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
     }
 
     /** In the order of the subjects; groups that have no figure are missing. */
-    private static Map<Subject, Map<String, GroupFigures>> figures(Selection selection, CommonAir air) {
-        Map<Subject, FigureTable> tables = new LinkedHashMap<>();
-        Subject.ofTaps().forEach(subject -> tables.put(subject, new FigureTable()));
-        tables.put(Subject.PLUCKS, new FigureTable());
-        // Sittings side by side; they enter the tables in their own order, so every bit stays the same.
-        List<Map<Subject, SittingFigure>> ofTaps = selection.taps().parallelStream()
-                .map(sitting -> air.figures(sitting, ASSUMED))
+    private static Map<Subject, Map<String, GroupSample>> figures(
+            List<String> groups, Selection selection, CommonAir air) {
+        Roster<Heard> taps = new Roster<>();
+        selection
+                .tapsByGroup()
+                .forEach((group, sittings) -> sittings.parallelStream()
+                        .map(s -> new Heard(s, Subject.named(s)))
+                        .forEachOrdered(h -> taps.add(group, h.sitting().instrument(), h)));
+        // Subjects side by side; each asks the sittings in their own order, so every bit stays the same.
+        List<Map<String, GroupSample>> samples = Subject.ofTaps().parallelStream()
+                .map(subject -> taps.samples(s -> air.figure(subject, s.named(), s.sitting(), ASSUMED)))
                 .toList();
-        for (int i = 0; i < ofTaps.size(); i++) {
-            SittingOutline sitting = selection.taps().get(i);
-            ofTaps.get(i)
-                    .forEach((subject, figure) ->
-                            table(tables, subject).add(group(selection, sitting), sitting.instrument(), figure));
-        }
-        for (SittingOutline sitting : selection.plucks().used()) {
-            selection
-                    .plucks()
-                    .figure(sitting)
-                    .ifPresent(
-                            f -> table(tables, Subject.PLUCKS).add(group(selection, sitting), sitting.instrument(), f));
-        }
-        Map<Subject, Map<String, GroupFigures>> figures = new LinkedHashMap<>();
-        tables.forEach((subject, table) -> figures.put(subject, table.groups()));
+        Map<Subject, Map<String, GroupSample>> figures = new LinkedHashMap<>();
+        IntStream.range(0, samples.size())
+                .forEach(i -> figures.put(Subject.ofTaps().get(i), samples.get(i)));
+        Roster<SittingOutline> plucks = new Roster<>();
+        groups.forEach(g -> selection.plucks(g).forEach(s -> plucks.add(g, s.instrument(), s)));
+        figures.put(Subject.PLUCKS, plucks.samples(selection.plucks()::figure));
         return figures;
     }
 
-    private static FigureTable table(Map<Subject, FigureTable> tables, Subject subject) {
-        return Objects.requireNonNull(tables.get(subject));
-    }
-
-    private static String group(Selection selection, SittingOutline sitting) {
-        return Objects.requireNonNull(selection.groups().get(sitting.instrument()));
-    }
+    /** A sitting of taps and its resonances by name. */
+    private record Heard(SittingOutline sitting, Map<ModeName, Resonance> named) {}
 
     /**
      * The differences of each two groups.

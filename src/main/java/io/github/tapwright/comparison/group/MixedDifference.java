@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison.group;
 
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.MixedFit;
 import io.github.tapwright.statistics.MixedModel;
@@ -29,11 +28,11 @@ public record MixedDifference(
         int sittings) {
 
     /** Empty where no instrument has several sittings that differ, or they leave no scatter to judge by. */
-    static Optional<MixedDifference> of(GroupFigures first, GroupFigures second) {
+    static Optional<MixedDifference> of(GroupSample first, GroupSample second) {
         boolean humidity = humidityTells(first, second);
         List<Observation> observations = new ArrayList<>();
-        add(first, 0, humidity, observations);
-        add(second, 1, humidity, observations);
+        first.addTo(observations, 0.0, humidity);
+        second.addTo(observations, 1.0, humidity);
         if (observations.size() <= first.count() + second.count()) {
             return Optional.empty();
         }
@@ -51,29 +50,10 @@ public record MixedDifference(
         }
     }
 
-    private static void add(GroupFigures group, double indicator, boolean humidity, List<Observation> observations) {
-        for (InstrumentMean instrument : group.instruments()) {
-            for (SittingFigure s : instrument.sittings()) {
-                observations.add(new Observation(
-                        instrument.instrument().text(),
-                        humidity ? s.measured() : s.corrected(),
-                        humidity ? List.of(indicator, s.humidityPercent().orElseThrow()) : List.of(indicator)));
-            }
-        }
-    }
-
-    private static boolean humidityTells(GroupFigures first, GroupFigures second) {
-        List<InstrumentMean> all = new ArrayList<>(first.instruments());
-        all.addAll(second.instruments());
-        List<SittingFigure> sittings =
-                all.stream().flatMap(i -> i.sittings().stream()).toList();
-        boolean known = sittings.stream().allMatch(s -> s.humidityPercent().isPresent());
-        boolean varies = all.stream()
-                .anyMatch(i -> i.sittings().stream()
-                                .map(SittingFigure::humidityPercent)
-                                .distinct()
-                                .count()
-                        > 1);
-        return known && varies && sittings.size() >= all.size() + 2;
+    private static boolean humidityTells(GroupSample first, GroupSample second) {
+        return first.humidityKnown()
+                && second.humidityKnown()
+                && (first.humidityVaries() || second.humidityVaries())
+                && first.sittings() + second.sittings() >= first.count() + second.count() + 2;
     }
 }

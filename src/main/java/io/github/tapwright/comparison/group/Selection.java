@@ -9,46 +9,73 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The sittings that may stand beside each other, and those that may not.
  *
  * @param groups the group of each instrument that has one
- * @param taps sittings of taps that count
+ * @param tapsByGroup sittings of taps that count, oldest first
  * @param plucks sittings of plucks that count
  * @param leftOut the others, with the reason
  */
 record Selection(
-        Map<ShopNumber, String> groups, List<SittingOutline> taps, PluckSittings plucks, List<LeftOut> leftOut) {
+        Map<ShopNumber, String> groups,
+        Map<String, List<SittingOutline>> tapsByGroup,
+        PluckSittings plucks,
+        List<LeftOut> leftOut) {
 
     Selection {
         groups = Map.copyOf(groups);
-        taps = List.copyOf(taps);
+        tapsByGroup = Collections.unmodifiableMap(new TreeMap<>(tapsByGroup));
         leftOut = List.copyOf(leftOut);
     }
 
     static Selection of(GroupSettings settings, List<Instrument> instruments, List<SittingOutline> sittings) {
         Map<ShopNumber, String> groups = new HashMap<>();
         instruments.forEach(i -> settings.by().groupOf(i).ifPresent(g -> groups.put(i.shopNumber(), g)));
-        List<SittingOutline> taps = new ArrayList<>();
+        Map<String, List<SittingOutline>> taps = new TreeMap<>();
         List<SittingOutline> plucks = new ArrayList<>();
         List<LeftOut> leftOut = new ArrayList<>();
         for (SittingOutline sitting : sittings) {
-            boolean ofPlucks = key(sitting).equals(Procedure.OpenPlucks.KEY);
-            Optional<String> objection = groups.containsKey(sitting.instrument())
+            String group = groups.get(sitting.instrument());
+            Optional<String> objection = group != null
                     ? objection(sitting, settings.stage())
                     : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
                             + " is unknown; write it down with instrument edit");
-            objection.ifPresentOrElse(
-                    reason -> leftOut.add(LeftOut.of(sitting, reason)), () -> (ofPlucks ? plucks : taps).add(sitting));
+            if (group == null || objection.isPresent()) {
+                leftOut.add(LeftOut.of(sitting, objection.orElseThrow()));
+            } else if (key(sitting).equals(Procedure.OpenPlucks.KEY)) {
+                plucks.add(sitting);
+            } else {
+                taps.computeIfAbsent(group, g -> new ArrayList<>()).add(sitting);
+            }
         }
         PluckSittings comparable = PluckSittings.among(plucks);
         leftOut.addAll(comparable.leftOut());
         return new Selection(groups, taps, comparable, leftOut);
+    }
+
+    /** Sittings of taps of all groups. */
+    List<SittingOutline> taps() {
+        return tapsByGroup.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Sittings of taps of a group, oldest first. */
+    List<SittingOutline> taps(String group) {
+        return tapsByGroup.getOrDefault(group, List.of());
+    }
+
+    /** Sittings of plucks of a group. */
+    List<SittingOutline> plucks(String group) {
+        return plucks.used().stream()
+                .filter(s -> group.equals(groups.get(s.instrument())))
+                .toList();
     }
 
     private static Optional<String> objection(SittingOutline sitting, StageClass stage) {
