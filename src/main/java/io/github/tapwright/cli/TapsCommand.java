@@ -54,7 +54,7 @@ final class TapsCommand implements Callable<Integer> {
             paramLabel = "LO:HI",
             converter = BandConverter.class,
             description = "Frequencies to report, in Hz; 60:1000 unless told otherwise.")
-    private TapSettings settings = TapSettings.STANDARD;
+    private Optional<TapSettings> band = Optional.empty();
 
     TapsCommand(Bench bench, Terminal terminal) {
         this.bench = bench;
@@ -104,6 +104,7 @@ final class TapsCommand implements Callable<Integer> {
 
     private List<Set> analyse() {
         AnalyseTaps taps = bench.analyseTaps();
+        TapSettings settings = band.orElse(TapSettings.STANDARD);
         if (together) {
             return List.of(set(files, taps.analyse(files, settings, hole, terminal.progress())));
         }
