@@ -13,7 +13,7 @@ import java.util.Optional;
  * <p>The rules are in {@link BodyConditions}, {@link BenchConditions}, {@link AirConditions} and {@link PlayedConditions}. What nobody wrote down counts as
  * doubtful, never as the same.
  *
- * @param checks one for each condition, in a fixed order
+ * @param checks one for each condition, in a fixed order; of recordings only where both sittings hold the same
  * @param despite why the maker wants to see refused figures all the same; empty if refused figures are not shown
  */
 public record Comparability(List<ConditionCheck> checks, Optional<String> despite) {
@@ -55,8 +55,13 @@ public record Comparability(List<ConditionCheck> checks, Optional<String> despit
     }
 
     private static List<ConditionCheck> bodyAndBench(Sitting first, Sitting second) {
-        List<ConditionCheck> checks =
-                new ArrayList<>(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
+        List<ConditionCheck> checks = new ArrayList<>();
+        SharedRecordings.shared(first, second)
+                .ifPresent(name -> checks.add(ConditionCheck.all(
+                        "recording",
+                        Grade.REFUSED,
+                        "both hold " + name + ": one recording cannot differ from itself; record anew")));
+        checks.addAll(BodyConditions.check(SittingOutline.of(first), SittingOutline.of(second)));
         checks.addAll(BenchConditions.check(first, second));
         return checks;
     }

@@ -52,6 +52,19 @@ class SameRecordingTest {
     }
 
     @Test
+    void comparedWithItselfItIsRefusedUnlessTheMakerInsists() {
+        CommandRun run = archive("compare", 1, 2);
+
+        assertThat(run.out())
+                .contains("recording, refused: both hold " + FIRST.getFileName()
+                        + ": one recording cannot differ from itself; record anew")
+                .doesNotContain("cannot tell");
+        assertThat(archive("compare", 1, 2, "--despite", "the second under another day").out())
+                .contains("cannot tell");
+        assertThat(archive("compare", 1, 3).out()).doesNotContain("recording, refused");
+    }
+
+    @Test
     void aHistoryCountsItOnceAndNamesTheOther() throws IOException {
         assertThat(archive("trend", "41").out())
                 .contains("sitting 2 left out: it holds the same recording as sitting 1, which counts already");

@@ -60,7 +60,7 @@ public record InventedBody(double air, double top, double back, double q) {
                 Moment.at(at),
                 at,
                 conditions,
-                List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
+                List.of(new KeptRecording(new Original(String.format("%064x", id), 1000, "wav"), "taps.wav", facts)),
                 List.of(new Analysis(1, at, findings)),
                 List.of());
     }

@@ -74,7 +74,7 @@ final class InventedSittings {
                 Moment.at(NOON),
                 NOON,
                 conditions,
-                List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
+                List.of(new KeptRecording(new Original(String.format("%064x", id), 1000, "wav"), "taps.wav", facts)),
                 List.of(new Analysis(1, NOON, findings)),
                 List.of(new GivenName(231.6, Optional.of("wolf near B flat"), NOON)));
     }

@@ -36,6 +36,6 @@ public final class CompareGroups {
         if (all.isEmpty()) {
             throw new RefusedEntryException("the archive has no sittings yet; add some with sitting add");
         }
-        return GroupStudy.of(settings, instruments.all(), all);
+        return GroupStudy.of(settings, instruments.all(), all, sittings.sharing());
     }
 }

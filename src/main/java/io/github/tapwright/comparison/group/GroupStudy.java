@@ -10,6 +10,7 @@ import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
@@ -94,10 +95,16 @@ public record GroupStudy(
      * @param settings what is asked
      * @param instruments the shelf
      * @param sittings any, oldest first
+     * @param sharing sittings that hold the same recording, as {@link io.github.tapwright.sitting.SittingStore#sharing} gives
+     *     them; of these the one taken first counts
      * @return what they say
      */
-    public static GroupStudy of(GroupSettings settings, List<Instrument> instruments, List<SittingOutline> sittings) {
-        Selection selection = Selection.of(settings, instruments, sittings);
+    public static GroupStudy of(
+            GroupSettings settings,
+            List<Instrument> instruments,
+            List<SittingOutline> sittings,
+            List<List<SittingId>> sharing) {
+        Selection selection = Selection.of(settings, instruments, sittings, sharing);
         CommonAir air = CommonAir.of(selection.taps());
         List<String> groups = settings.by().groups();
         Map<Subject, Map<String, GroupSample>> figures = figures(groups, selection, air);

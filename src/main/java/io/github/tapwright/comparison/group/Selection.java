@@ -2,11 +2,13 @@ package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.PluckSittings;
+import io.github.tapwright.comparison.SharedRecordings;
 import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -36,24 +38,30 @@ record Selection(
         leftOut = List.copyOf(leftOut);
     }
 
-    static Selection of(GroupSettings settings, List<Instrument> instruments, List<SittingOutline> sittings) {
+    static Selection of(
+            GroupSettings settings,
+            List<Instrument> instruments,
+            List<SittingOutline> sittings,
+            List<List<SittingId>> sharing) {
         Map<ShopNumber, String> groups = new HashMap<>();
         instruments.forEach(i -> settings.by().groupOf(i).ifPresent(g -> groups.put(i.shopNumber(), g)));
-        Map<String, List<SittingOutline>> taps = new TreeMap<>();
-        List<SittingOutline> plucks = new ArrayList<>();
         List<LeftOut> leftOut = new ArrayList<>();
+        List<SittingOutline> fit = new ArrayList<>();
         for (SittingOutline sitting : sittings) {
-            String group = groups.get(sitting.instrument());
-            Optional<String> objection = group != null
+            Optional<String> objection = groups.containsKey(sitting.instrument())
                     ? objection(sitting, settings.stage())
                     : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
                             + " is unknown; write it down with instrument edit");
-            if (group == null || objection.isPresent()) {
-                leftOut.add(LeftOut.of(sitting, objection.orElseThrow()));
-            } else if (key(sitting).equals(Procedure.OpenPlucks.KEY)) {
+            objection.ifPresentOrElse(reason -> leftOut.add(LeftOut.of(sitting, reason)), () -> fit.add(sitting));
+        }
+        Map<String, List<SittingOutline>> taps = new TreeMap<>();
+        List<SittingOutline> plucks = new ArrayList<>();
+        for (SittingOutline sitting : SharedRecordings.once(fit, sharing, leftOut)) {
+            if (key(sitting).equals(Procedure.OpenPlucks.KEY)) {
                 plucks.add(sitting);
             } else {
-                taps.computeIfAbsent(group, g -> new ArrayList<>()).add(sitting);
+                taps.computeIfAbsent(groups.getOrDefault(sitting.instrument(), ""), g -> new ArrayList<>())
+                        .add(sitting);
             }
         }
         PluckSittings comparable = PluckSittings.among(plucks);

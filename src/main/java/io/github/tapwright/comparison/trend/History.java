@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.CommonAir;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.PluckSittings;
+import io.github.tapwright.comparison.SharedRecordings;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.TapSittings;

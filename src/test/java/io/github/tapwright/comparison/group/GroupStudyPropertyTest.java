@@ -89,7 +89,8 @@ class GroupStudyPropertyTest {
         return GroupStudy.of(
                 BY_CONSTRUCTION,
                 made.shelf(),
-                made.sittings().stream().map(SittingOutline::of).toList());
+                made.sittings().stream().map(SittingOutline::of).toList(),
+                List.of());
     }
 
     @Test

@@ -23,6 +23,7 @@ import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -38,6 +39,7 @@ class GroupStudyTest {
 
     private final List<Instrument> shelf = new ArrayList<>();
     private final List<Sitting> sittings = new ArrayList<>();
+    private List<List<SittingId>> sharing = List.of();
 
     private void add(String number, ConstructionKind kind, double... tops) {
         shelf.add(instrument(number, kind));
@@ -66,7 +68,8 @@ class GroupStudyTest {
         return GroupStudy.of(
                 new GroupSettings(GroupBy.CONSTRUCTION, StageClass.STRUNG),
                 shelf,
-                sittings.stream().map(SittingOutline::of).toList());
+                sittings.stream().map(SittingOutline::of).toList(),
+                sharing);
     }
 
     private static GroupDifference find(GroupStudy study, Subject subject) {
@@ -103,6 +106,26 @@ class GroupStudyTest {
         assertThat(top.permutation().probability()).isCloseTo(1.0 / 35, within(1e-12));
         assertThat(top.furtherInEachGroup().orElseThrow()).isPositive();
         assertThat(top.mixed()).isEmpty();
+    }
+
+    /** Kept for one guitar and by mistake for another too; and kept again where the first is no sitting that counts. */
+    @Test
+    void oneRecordingKeptTwiceIsNoSecondInstrument() {
+        threeAgainstFour();
+        add("8", ConstructionKind.SOLID, 1.01);
+        sharing = List.of(List.of(new SittingId(3), new SittingId(8)));
+        assertThat(find(study(), TOP).first().count()).isEqualTo(3);
+        assertThat(study().leftOut()).singleElement().satisfies(l -> {
+            assertThat(l.sitting()).isEqualTo(new SittingId(8));
+            assertThat(l.reason()).isEqualTo("it holds the same recording as sitting 3, which counts already");
+        });
+
+        add("8", 1.01, InventedBody.conditions(Stage.IN_THE_WHITE, 45));
+        add("8", 1.01, STRUNG);
+        sharing = List.of(List.of(new SittingId(3), new SittingId(8)), List.of(new SittingId(9), new SittingId(10)));
+        assertThat(find(study(), TOP).first().count())
+                .as("a copy counts where the other does not")
+                .isEqualTo(4);
     }
 
     @Test
