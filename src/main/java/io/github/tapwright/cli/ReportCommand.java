@@ -75,7 +75,7 @@ final class ReportCommand extends ArchiveCommand {
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
             description =
-                    "With --against or --trend, spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
+                    "For a sitting or --trend, spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
     private Optional<SetUpSpread> spread = Optional.empty();
 
     @Option(
@@ -130,7 +130,7 @@ final class ReportCommand extends ArchiveCommand {
         SittingId id = sitting.orElseThrow();
         return against.<ReportSubject>map(
                         a -> new ReportSubject.OfTwo(id, a, new CompareSittings.Settings(spread, kept, despite)))
-                .orElseGet(() -> new ReportSubject.OfSitting(id));
+                .orElseGet(() -> new ReportSubject.OfSitting(id, spread));
     }
 
     private void refuseWhatTheSubjectDoesNotUse() {
@@ -140,8 +140,7 @@ final class ReportCommand extends ArchiveCommand {
         Given.refuse(stage.isPresent() && group.isEmpty(), "--stage goes with --group; leave it out");
         Given.refuse(despite.isPresent() && against.isEmpty(), "--despite goes with --against; leave it out");
         Given.refuse(
-                spread.isPresent() && !overTimeOrTwo,
-                "--spread goes with --against or --trend; leave it out, or say what to compare with");
+                spread.isPresent() && group.isPresent(), "--spread goes with a sitting or --trend; leave it out");
         Given.refuse(
                 window.isPresent() && !overTimeOrTwo,
                 "--shop-window goes with --against or --trend; leave it out, or say what to compare with");

@@ -14,6 +14,7 @@ public final class AddCalibration {
     private final CalibrationStore calibrations;
     private final CheckCalibration check;
     private final Clock clock;
+    private final PossibleDates dates;
 
     /**
      * Joins the use case with what it needs.
@@ -26,6 +27,7 @@ public final class AddCalibration {
         this.calibrations = calibrations;
         this.check = new CheckCalibration(source);
         this.clock = clock;
+        this.dates = new PossibleDates(clock);
     }
 
     /**
@@ -36,9 +38,11 @@ public final class AddCalibration {
      * @return the calibration as it is kept
      * @throws io.github.tapwright.recording.UnreadableRecordingException if the file cannot be read, or holds no
      *     tone that can calibrate
+     * @throws io.github.tapwright.instrument.RefusedEntryException if the day cannot be
      */
     public KeptCalibration add(CalibrationRequest request, Progress progress) {
         Instant now = clock.instant();
+        request.takenAt().ifPresent(taken -> dates.refuseImpossible("a calibration", taken, Instant.MIN));
         Path file = request.file();
         progress.at("checking " + file.getFileName(), 0, 1);
         StagedOriginal copy = calibrations.stage(file);

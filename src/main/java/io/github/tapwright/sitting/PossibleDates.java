@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 
-/** Refuses days that cannot be: a sitting still to come or before anybody recorded one, strings fitted after they were struck. */
+/** Refuses days that cannot be: a recording still to come or before anybody made one, strings fitted after they were struck. */
 public final class PossibleDates {
 
     private static final int FIRST_YEAR = 1900;
@@ -30,14 +30,19 @@ public final class PossibleDates {
      * @throws RefusedEntryException if that cannot be
      */
     void refuseImpossible(Moment taken, Instant lastAdded) {
+        refuseImpossible("a sitting", taken, lastAdded);
+    }
+
+    /** The same of something else that is recorded, said by its name. */
+    void refuseImpossible(String what, Moment taken, Instant lastAdded) {
         LocalDate day = day(taken.instant());
         LocalDate today = day(clock.instant().isBefore(lastAdded) ? lastAdded : clock.instant());
         if (day.isAfter(today.plusDays(1))) {
-            throw new RefusedEntryException("a sitting on " + day + " is still to come, today is " + today
+            throw new RefusedEntryException(what + " on " + day + " is still to come, today is " + today
                     + "; give the day it was recorded, or set the computer's clock right");
         }
         if (day.getYear() < FIRST_YEAR) {
-            throw new RefusedEntryException("a sitting on " + day + " lies before the year " + FIRST_YEAR
+            throw new RefusedEntryException(what + " on " + day + " lies before the year " + FIRST_YEAR
                     + "; give the day it was recorded, such as " + today);
         }
     }

@@ -97,6 +97,14 @@ class CalibrationCommandsTest {
     }
 
     @Test
+    void aDayThatCannotBeIsRefused() {
+        CommandRun run = onArchive("calibration", "add", tone, "--level", "94", "--taken", "2126-03-14");
+        assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(run.err()).contains("a calibration on 2126-03-14 is still to come").hasLineCount(1);
+        assertThat(onArchive("calibration", "list").out()).contains("No calibrations yet");
+    }
+
+    @Test
     void verifyBackupRestoreAndExportIncludeTheTone() throws IOException {
         onArchive("calibration", "add", tone, "--level", "94");
         CommandRun verified = onArchive("verify");

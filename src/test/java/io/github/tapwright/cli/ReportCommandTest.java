@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,6 +47,23 @@ class ReportCommandTest {
                         .code())
                 .isEqualTo(ExitCode.NOTHING_USABLE);
         assertThat(run("verify").code()).isZero();
+    }
+
+    /** Five per cent of main air hide every fit: what is shown then is ± the bench's own spread, 1.96 · 5 % of 106 Hz. */
+    @Test
+    void oneSittingCountsWithTheSpreadTheMakerGives() throws Exception {
+        Path wide = folder.resolve("wide.html");
+        assertThat(run("report", "1", "--spread", "5:5:1", "--out", wide).code()).isZero();
+        Path usual = folder.resolve("usual.html");
+        assertThat(run("report", "1", "--out", usual).code()).isZero();
+
+        assertThat(inShort(wide)).contains("main air resonance lies at 106 ± 10 Hz", "(as given)");
+        assertThat(inShort(usual)).contains("main air resonance lies at 106.3 ± 0.7 Hz").doesNotContain("(as given)");
+    }
+
+    private static String inShort(Path html) throws IOException {
+        String whole = Files.readString(html);
+        return whole.substring(whole.indexOf("In short"), whole.indexOf("How the body answers"));
     }
 
     @Test
