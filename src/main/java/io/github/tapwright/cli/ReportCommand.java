@@ -139,8 +139,7 @@ final class ReportCommand extends ArchiveCommand {
                 against.isPresent() && sitting.isEmpty(), "--against goes with the number of a sitting; leave it out");
         Given.refuse(stage.isPresent() && group.isEmpty(), "--stage goes with --group; leave it out");
         Given.refuse(despite.isPresent() && against.isEmpty(), "--despite goes with --against; leave it out");
-        Given.refuse(
-                spread.isPresent() && group.isPresent(), "--spread goes with a sitting or --trend; leave it out");
+        Given.refuse(spread.isPresent() && group.isPresent(), "--spread goes with a sitting or --trend; leave it out");
         Given.refuse(
                 window.isPresent() && !overTimeOrTwo,
                 "--shop-window goes with --against or --trend; leave it out, or say what to compare with");

@@ -49,9 +49,8 @@ public final class SharedRecordings {
 
     /** The file name of a recording that both sittings hold, as the first calls it. */
     static Optional<String> shared(Sitting first, Sitting second) {
-        Set<String> ofSecond = second.recordings().stream()
-                .map(r -> r.original().sha256())
-                .collect(Collectors.toSet());
+        Set<String> ofSecond =
+                second.recordings().stream().map(r -> r.original().sha256()).collect(Collectors.toSet());
         return first.recordings().stream()
                 .filter(r -> ofSecond.contains(r.original().sha256()))
                 .map(KeptRecording::fileName)

@@ -1,6 +1,5 @@
 package io.github.tapwright.tap;
 
-import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.statistics.Median;
 import java.util.Arrays;
 
@@ -13,31 +12,7 @@ final class SpectralDistance {
     private final double[][] bandDb;
 
     SpectralDistance(Decays decays, TapSettings settings) {
-        int bands = (int) Math.max(
-                3, Math.round(BANDS_PER_OCTAVE * Math.log(settings.highHz() / settings.lowHz()) / Math.log(2)));
-        Fourier fourier = new Fourier(decays.length());
-        bandDb = new double[decays.count()][];
-        for (int s = 0; s < bandDb.length; s++) {
-            bandDb[s] = bandLevels(fourier.power(decays.decay(s)), decays, settings, bands);
-        }
-    }
-
-    private static double[] bandLevels(double[] bins, Decays decays, TapSettings settings, int bands) {
-        double[] power = new double[bands];
-        double binHz = decays.rateHz() / decays.length();
-        double span = Math.log(settings.highHz() / settings.lowHz());
-        for (int k = 0; k < bins.length; k++) {
-            int band = (int) Math.floor(bands * Math.log(k * binHz / settings.lowHz()) / span);
-            if (k > 0 && band >= 0 && band < bands) {
-                power[band] += bins[k];
-            }
-        }
-        double total = Arrays.stream(power).sum();
-        double[] db = new double[bands];
-        for (int b = 0; b < bands; b++) {
-            db[b] = 10 * Math.log10(Math.max(1e-12, power[b] / Math.max(1e-300, total)));
-        }
-        return db;
+        bandDb = BandLevels.of(decays, settings, BANDS_PER_OCTAVE);
     }
 
     /** Root mean square difference from the median spectrum over the bands that matter, dB per strike. */

@@ -121,6 +121,7 @@ final class StrikeJudge {
         if (candidates.stream().anyMatch(c -> c.passesUnjudged(settings))) {
             notes.add("no quiet before the strike, so the noise was not judged; leave a second of quiet before each");
         }
+        unlike(used()).ifPresent(notes::add);
         for (SetAside unwanted : settings.setAside()) {
             if (candidates.stream().noneMatch(c -> unwanted.isSameAs(SetAside.of(c.strike())))) {
                 notes.add(String.format(
@@ -131,5 +132,13 @@ final class StrikeJudge {
             }
         }
         return notes;
+    }
+
+    private Optional<String> unlike(List<Candidate> used) {
+        if (tracks.size() < 2 || used.isEmpty()) {
+            return Optional.empty();
+        }
+        int[] sources = used.stream().mapToInt(c -> c.strike().source()).toArray();
+        return new UnlikeRecordings(sources, decays(used), settings).note();
     }
 }

@@ -100,7 +100,9 @@ class CalibrationCommandsTest {
     void aDayThatCannotBeIsRefused() {
         CommandRun run = onArchive("calibration", "add", tone, "--level", "94", "--taken", "2126-03-14");
         assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
-        assertThat(run.err()).contains("a calibration on 2126-03-14 is still to come").hasLineCount(1);
+        assertThat(run.err())
+                .contains("a calibration on 2126-03-14 is still to come")
+                .hasLineCount(1);
         assertThat(onArchive("calibration", "list").out()).contains("No calibrations yet");
     }
 

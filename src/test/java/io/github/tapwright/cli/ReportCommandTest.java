@@ -53,12 +53,15 @@ class ReportCommandTest {
     @Test
     void oneSittingCountsWithTheSpreadTheMakerGives() throws Exception {
         Path wide = folder.resolve("wide.html");
-        assertThat(run("report", "1", "--spread", "5:5:1", "--out", wide).code()).isZero();
+        assertThat(run("report", "1", "--spread", "5:5:1", "--out", wide).code())
+                .isZero();
         Path usual = folder.resolve("usual.html");
         assertThat(run("report", "1", "--out", usual).code()).isZero();
 
         assertThat(inShort(wide)).contains("main air resonance lies at 106 ± 10 Hz", "(as given)");
-        assertThat(inShort(usual)).contains("main air resonance lies at 106.3 ± 0.7 Hz").doesNotContain("(as given)");
+        assertThat(inShort(usual))
+                .contains("main air resonance lies at 106.3 ± 0.7 Hz")
+                .doesNotContain("(as given)");
     }
 
     private static String inShort(Path html) throws IOException {

@@ -59,7 +59,8 @@ class SameRecordingTest {
                 .contains("recording, refused: both hold " + FIRST.getFileName()
                         + ": one recording cannot differ from itself; record anew")
                 .doesNotContain("cannot tell");
-        assertThat(archive("compare", 1, 2, "--despite", "the second under another day").out())
+        assertThat(archive("compare", 1, 2, "--despite", "the second under another day")
+                        .out())
                 .contains("cannot tell");
         assertThat(archive("compare", 1, 3).out()).doesNotContain("recording, refused");
     }

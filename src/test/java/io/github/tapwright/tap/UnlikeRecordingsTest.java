@@ -1,0 +1,72 @@
+package io.github.tapwright.tap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.synthesis.Chance;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Recordings of one body belong together however hard it was struck; those of two bodies are warned of. */
+class UnlikeRecordingsTest {
+
+    private static final int RATE_HZ = 44_100;
+    private static final double[] ONE_BODY = {101, 187, 231, 286, 370};
+    private static final double[] ANOTHER = {101, 199, 228, 301, 355};
+
+    private final Random chance = Chance.seeded(26);
+
+    /** Strikes a second and a half apart, unlike in strength, and a little in what they excite. */
+    private TapTrack track(double[] modesHz, int strikes) {
+        double[] x = new double[(int) ((1 + 1.5 * strikes) * RATE_HZ)];
+        for (int n = 0; n < x.length; n++) {
+            x[n] = 1e-5 * chance.nextGaussian();
+        }
+        for (int strike = 0; strike < strikes; strike++) {
+            double strength = 0.05 + 0.1 * chance.nextDouble();
+            for (double hz : modesHz) {
+                add(x, 1 + 1.5 * strike, hz, strength * (1 + 0.05 * chance.nextGaussian()));
+            }
+        }
+        return TapTrack.read(Recording.of(new SampleRate(RATE_HZ), x).stream(), TapSettings.STANDARD);
+    }
+
+    private static void add(double[] x, double fromSeconds, double hz, double amplitude) {
+        double sigma = Math.PI * hz / 30;
+        for (int n = (int) (fromSeconds * RATE_HZ); n < x.length; n++) {
+            double t = (double) n / RATE_HZ - fromSeconds;
+            x[n] += amplitude * Math.exp(-sigma * t) * Math.sin(2 * Math.PI * hz * t);
+        }
+    }
+
+    private static List<String> warnings(TapTrack... tracks) {
+        return StrikeSet.find(List.of(tracks), TapSettings.STANDARD).notes().stream()
+                .filter(n -> n.contains("sound like two bodies"))
+                .toList();
+    }
+
+    @Test
+    void oneBodyIsOneSetHoweverItWasStruck() {
+        for (int set = 0; set < 30; set++) {
+            assertThat(warnings(track(ONE_BODY, 3), track(ONE_BODY, 3), track(ONE_BODY, 4)))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void twoBodiesAreWarnedOfByTheNumbersOfTheirRecordings() {
+        assertThat(warnings(track(ONE_BODY, 4), track(ONE_BODY, 4), track(ANOTHER, 4)))
+                .singleElement()
+                .asString()
+                .containsPattern(
+                        "recordings [12] and 3 sound like two bodies or two set-ups: their spectra lie \\d\\.\\d dB apart")
+                .contains("analyse them one by one");
+    }
+
+    @Test
+    void twoStrikesARecordingCannotTell() {
+        assertThat(warnings(track(ONE_BODY, 2), track(ANOTHER, 2))).isEmpty();
+    }
+}
