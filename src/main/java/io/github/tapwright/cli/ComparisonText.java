@@ -84,8 +84,9 @@ final class ComparisonText {
         comparison.changes().stream().map(InWords::row).forEach(table::add);
         table.lines().forEach(terminal.out()::println);
         terminal.say(
-                "%nIn words, %d questions asked at once, %s: of so many, chance alone answers some with yes.",
-                comparison.questions(), InWords.WEIGHT);
+                "%nIn words, %s%s",
+                InWords.asked(comparison),
+                comparison.questions() > 1 ? ": of so many, chance alone answers some with yes." : ".");
         comparison.changes().forEach(c -> printWords(c, bench.spread()));
     }
 

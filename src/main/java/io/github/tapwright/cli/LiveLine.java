@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.LevelNow;
 import io.github.tapwright.sitting.live.LiveView;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.util.HashSet;
 import java.util.List;
@@ -65,7 +66,7 @@ final class LiveLine {
         String strikes = view.taps().strikes().isEmpty()
                 ? ""
                 : ", " + view.taps().usedCount() + " of "
-                        + view.taps().strikes().size() + " strikes can be used";
+                        + Figures.count(view.taps().strikes().size(), "strike") + " can be used";
         return String.format(
                 Locale.ROOT,
                 "%5.1f s [%s%s] %s%s%s",

@@ -48,7 +48,7 @@ final class RepeatabilityText {
                 Figures.text(100 * spread.qShare(), 1),
                 Figures.text(spread.levelDb(), 2));
         terminal.say("%s degrees of freedom).", Figures.plain(spread.degreesOfFreedom()));
-        if (study.resonances().stream().allMatch(r -> r.levelDb().isEmpty())) {
+        if (!study.studiesLevels()) {
             terminal.say("The level is assumed, not measured: one resonance alone is its own 0 dB.");
         }
     }

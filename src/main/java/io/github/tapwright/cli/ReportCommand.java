@@ -75,7 +75,7 @@ final class ReportCommand extends ArchiveCommand {
             paramLabel = "%F:%Q:DB",
             converter = SpreadConverter.class,
             description =
-                    "For a sitting or --trend, spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
+                    "For a sitting of taps, --against or --trend, spread of setting up: frequency in %%, Q in %%, level in dB; the study kept by repeatability, else 0.3:5:1, if left out.")
     private Optional<SetUpSpread> spread = Optional.empty();
 
     @Option(
@@ -104,6 +104,16 @@ final class ReportCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) {
         MakeReport.requireKnownEnding(out);
+        Given.refuse(
+                spread.isPresent()
+                        && against.isEmpty()
+                        && sitting.filter(id -> open.showSitting()
+                                        .show(id)
+                                        .latest()
+                                        .taps()
+                                        .isEmpty())
+                                .isPresent(),
+                "--spread goes with a sitting of taps, --against or --trend; leave it out");
         ReportRequest request =
                 new ReportRequest(kind, subject(), bench().clock().instant());
         boolean usable = Output.tryTo(
@@ -139,7 +149,9 @@ final class ReportCommand extends ArchiveCommand {
                 against.isPresent() && sitting.isEmpty(), "--against goes with the number of a sitting; leave it out");
         Given.refuse(stage.isPresent() && group.isEmpty(), "--stage goes with --group; leave it out");
         Given.refuse(despite.isPresent() && against.isEmpty(), "--despite goes with --against; leave it out");
-        Given.refuse(spread.isPresent() && group.isPresent(), "--spread goes with a sitting or --trend; leave it out");
+        Given.refuse(
+                spread.isPresent() && group.isPresent(),
+                "--spread goes with a sitting of taps, --against or --trend; leave it out");
         Given.refuse(
                 window.isPresent() && !overTimeOrTwo,
                 "--shop-window goes with --against or --trend; leave it out, or say what to compare with");

@@ -49,6 +49,7 @@ final class TapsCommand implements Callable<Integer> {
             description = "Soundhole open or covered; decides which names are possible.")
     private HoleState hole = HoleState.UNKNOWN;
 
+    /** Empty rather than the usual band, which the command line's library would write out at every start. */
     @Option(
             names = "--band",
             paramLabel = "LO:HI",

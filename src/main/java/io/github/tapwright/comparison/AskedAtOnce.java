@@ -6,13 +6,14 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The probabilities of a comparison made larger for all its questions, so the maker must not read each as if it were the only one.
  *
  * <p>The frequencies of main air, main top and main back are what a maker asks first: they have {@value #PART_OF_MAIN} of the 5 %
- * between them, the many other questions the rest. What is found does not change these parts, so the 5 % hold for all together
- * [Holm1979]. Where only one kind is asked, all weigh alike.
+ * between them, the many other questions the rest, shared alike within each kind. How the questions are answered does not change these parts, so the
+ * 5 % hold for all together [Holm1979]. Where only one kind is asked, all weigh alike.
  */
 final class AskedAtOnce {
 
@@ -32,11 +33,18 @@ final class AskedAtOnce {
         return changes.stream().map(c -> c.adjusted(probabilities::get)).toList();
     }
 
+    /** Whether some questions weigh more than others. */
+    static boolean weighsUnlike(List<ResonanceChange> changes) {
+        return main(changes).distinct().count() > 1;
+    }
+
+    private static Stream<Boolean> main(List<ResonanceChange> changes) {
+        return changes.stream().flatMap(c -> c.questions().stream().map(d -> isMain(c, d)));
+    }
+
     /** In the order of the questions. */
     private static double[] weights(List<ResonanceChange> changes) {
-        List<Boolean> main = changes.stream()
-                .flatMap(c -> c.questions().stream().map(d -> isMain(c, d)))
-                .toList();
+        List<Boolean> main = main(changes).toList();
         long mains = main.stream().filter(m -> m).count();
         long others = main.size() - mains;
         return main.stream()

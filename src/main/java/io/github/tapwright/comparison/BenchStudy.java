@@ -91,6 +91,15 @@ public record BenchStudy(
                 SetUpSpread.Basis.STUDIED);
     }
 
+    /**
+     * Whether levels were studied; the spread of levels is assumed if not.
+     *
+     * @return false where one resonance alone was found in every set-up, which is its own 0 dB
+     */
+    public boolean studiesLevels() {
+        return resonances.stream().anyMatch(r -> r.levelDb().isPresent());
+    }
+
     /** One resonance alone is its own 0 dB and tells nothing of levels: the usual figure stands in. */
     private static double levelDb(List<StudiedResonance> studied) {
         double[] scatters = studied.stream()

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * Whether two sittings may be compared, condition by condition, before any number is.
  *
- * <p>The rules are in {@link BodyConditions}, {@link BenchConditions}, {@link AirConditions} and {@link PlayedConditions}. What nobody wrote down counts as
+ * <p>The rules are in {@link BodyConditions}, {@link BenchConditions}, {@link AirConditions}, {@link PlayedConditions} and {@link SharedRecordings}. What nobody wrote down counts as
  * doubtful, never as the same.
  *
  * @param checks one for each condition, in a fixed order; of recordings only where both sittings hold the same

@@ -7,9 +7,6 @@ import java.util.stream.Collectors;
 /** A difference as a sentence for people: how much, how sure, whether more than chance, whether it can be heard. */
 public final class InWords {
 
-    /** Said where the questions of a comparison are counted. */
-    public static final String WEIGHT = "the frequencies of main air, main top and main back weigh most";
-
     /** What stands for the level of a resonance that serves as 0 dB. */
     public static final String ZERO_LEVEL = "0 by definition";
 
@@ -112,6 +109,19 @@ public final class InWords {
 
     private static String withUnit(String interval, Quantity quantity) {
         return quantity.unit().isEmpty() ? interval : interval + " " + quantity.unit();
+    }
+
+    /**
+     * How many questions a comparison asks at once.
+     *
+     * @param comparison which
+     * @return such as "26 questions asked at once, the frequencies of main air, main top and main back weigh most"
+     */
+    public static String asked(SittingComparison comparison) {
+        return Figures.count(comparison.questions(), "question") + " asked at once"
+                + (AskedAtOnce.weighsUnlike(comparison.changes())
+                        ? ", the frequencies of main air, main top and main back weigh most"
+                        : "");
     }
 
     /**

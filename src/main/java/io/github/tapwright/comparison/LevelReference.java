@@ -26,11 +26,8 @@ final class LevelReference {
                         r -> inTheFirst.apply(r).levelDb().value()));
     }
 
-    /** The level of a resonance against the one that serves, both of one sitting; as it is where that is the sitting's 0 dB anyway. */
+    /** The level of a resonance against the one that serves, both of one sitting; what leaves either unsure leaves their difference unsure. */
     static Estimate against(Resonance serving, Resonance found) {
-        if (serving.isReference()) {
-            return found.levelDb();
-        }
         return UncertaintyBudget.independent(
                         found.levelDb().value() - serving.levelDb().value(),
                         new Component("level", found.levelDb(), 1),

@@ -42,10 +42,13 @@ public final class SensitivityLearning {
      * @return learnt or assumed, and says which
      */
     public HumiditySensitivity of(ShopNumber instrument) {
-        List<HumidityHistory.Point> points = sittings.list(Optional.of(instrument)).stream()
+        List<SittingSummary> counting = sittings.list(Optional.of(instrument)).stream()
                 .filter(SensitivityLearning::counts)
-                .flatMap(s -> point(s).stream())
                 .toList();
+        List<HumidityHistory.Point> points =
+                SharedRecordings.once(counting, SittingSummary::id, sittings.sharing(), (copy, earlier) -> {}).stream()
+                        .flatMap(s -> point(s).stream())
+                        .toList();
         return HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, points));
     }
 

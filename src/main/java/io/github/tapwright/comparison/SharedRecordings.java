@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A recording kept in several sittings is one measurement, not several. */
@@ -29,19 +31,33 @@ public final class SharedRecordings {
      */
     public static List<SittingOutline> once(
             List<SittingOutline> ordered, List<List<SittingId>> sharing, List<LeftOut> leftOut) {
+        return once(
+                ordered,
+                SittingOutline::id,
+                sharing,
+                (sitting, earlier) -> leftOut.add(LeftOut.of(
+                        sitting, "it holds the same recording as sitting " + earlier + ", which counts already")));
+    }
+
+    /** The same of anything that stands for a sitting; who is left out is handed over with the sitting that counts. */
+    static <T> List<T> once(
+            List<T> ordered,
+            Function<T, SittingId> id,
+            List<List<SittingId>> sharing,
+            BiConsumer<T, SittingId> leftOut) {
         Map<SittingId, Set<SittingId>> alike = new HashMap<>();
         sharing.forEach(holders -> holders.forEach(
-                id -> alike.computeIfAbsent(id, i -> new HashSet<>()).addAll(holders)));
-        List<SittingOutline> counted = new ArrayList<>();
+                holder -> alike.computeIfAbsent(holder, i -> new HashSet<>()).addAll(holders)));
+        List<T> counted = new ArrayList<>();
         Map<SittingId, SittingId> standsFor = new HashMap<>();
-        for (SittingOutline sitting : ordered) {
-            SittingId earlier = standsFor.get(sitting.id());
+        for (T sitting : ordered) {
+            SittingId own = id.apply(sitting);
+            SittingId earlier = standsFor.get(own);
             if (earlier != null) {
-                leftOut.add(LeftOut.of(
-                        sitting, "it holds the same recording as sitting " + earlier + ", which counts already"));
+                leftOut.accept(sitting, earlier);
             } else {
                 counted.add(sitting);
-                alike.getOrDefault(sitting.id(), Set.of()).forEach(id -> standsFor.putIfAbsent(id, sitting.id()));
+                alike.getOrDefault(own, Set.of()).forEach(copy -> standsFor.putIfAbsent(copy, own));
             }
         }
         return counted;

@@ -74,6 +74,7 @@ public record SittingFigure(
      * @return as measured where nothing was to be corrected
      */
     public double corrected() {
+        // Without a lambda and its boxed numbers: thousands of sittings ask this for every quantity.
         return correction.isPresent() ? measured() + correction.get().added() : measured();
     }
 

@@ -51,7 +51,8 @@ public final class ComparisonJson {
      * A comparison.
      *
      * @param compared both sittings and what was found
-     * @return an object; figures of a refused quantity are null
+     * @return an object; figures of a refused quantity are null, and so is the level of the resonance that serves as 0 dB in both sittings,
+     *     to which all levels of the comparison refer
      */
     public static String of(CompareSittings.Compared compared) {
         SittingComparison comparison = compared.comparison();

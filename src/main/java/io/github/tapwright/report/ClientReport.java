@@ -117,7 +117,7 @@ final class ClientReport {
         String unit = run.calibration().isPresent() ? "dB re 20 µPa" : "dB re full scale of the recording";
         return List.of(Section.of(
                 "In short",
-                Words.paragraph(run.plucks().size() + " plucks were recorded, "
+                Words.paragraph(Figures.count(run.plucks().size(), "pluck") + " recorded, "
                         + byString.values().stream().mapToInt(List::size).sum() + " of them of an open string."),
                 grid.element(),
                 Words.quiet("Largest A-weighted level, time weighting fast, in " + unit + ".")));

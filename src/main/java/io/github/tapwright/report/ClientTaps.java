@@ -107,8 +107,8 @@ final class ClientTaps {
                     matter.pictures()
                             .figure(
                                     picture.onPage().orElseThrow(),
-                                    "Curve of the body's answer to taps over frequency, with " + named.size()
-                                            + " named resonances",
+                                    "Curve of the body's answer to taps over frequency, with "
+                                            + Figures.count(named.size(), "named resonance"),
                                     "How strongly the body answers a tap at each frequency, low notes to the left. 0 dB is its strongest"
                                             + " answer; 20 dB less is a tenth of the sound pressure. A clear peak is a resonance, or several close together. Shaded:"
                                             + " where the mean curve lies 19 times in 20, from these taps alone."));

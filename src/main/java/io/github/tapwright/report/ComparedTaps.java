@@ -54,8 +54,7 @@ final class ComparedTaps implements ComparedFindings {
         content.add(table(comparison.changes()));
         content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
                 + compared.spread().basis().words() + "): one in twenty lies outside by chance alone. "
-                + comparison.questions() + " questions were asked at once, " + InWords.WEIGHT
-                + "; \"perhaps\" marks what does not stand"
+                + InWords.asked(comparison) + "; \"perhaps\" marks what does not stand"
                 + " all of them considered."));
         alone("A", comparison.onlyFirst(), content);
         alone("B", comparison.onlySecond(), content);

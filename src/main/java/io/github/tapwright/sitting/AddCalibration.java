@@ -3,6 +3,7 @@ package io.github.tapwright.sitting;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 
 /**
  * Keeps a calibration: a recorded calibrator tone in, what it says and all of it kept.
@@ -30,6 +31,13 @@ public final class AddCalibration {
         this.dates = new PossibleDates(clock);
     }
 
+    private Instant lastAdded() {
+        return calibrations.all().stream()
+                .map(KeptCalibration::addedAt)
+                .max(Comparator.naturalOrder())
+                .orElse(Instant.MIN);
+    }
+
     /**
      * Keeps a calibration. Either all of it is kept when this returns, or an exception says why nothing is.
      *
@@ -42,7 +50,7 @@ public final class AddCalibration {
      */
     public KeptCalibration add(CalibrationRequest request, Progress progress) {
         Instant now = clock.instant();
-        request.takenAt().ifPresent(taken -> dates.refuseImpossible("a calibration", taken, Instant.MIN));
+        request.takenAt().ifPresent(taken -> dates.refuseImpossible("a calibration", taken, lastAdded()));
         Path file = request.file();
         progress.at("checking " + file.getFileName(), 0, 1);
         StagedOriginal copy = calibrations.stage(file);

@@ -144,7 +144,7 @@ public final class AddSitting {
         }
         String numbers = before.stream().map(SittingId::toString).collect(Collectors.joining(", "));
         return List.of("this very recording is already kept in " + (before.size() == 1 ? "sitting " : "sittings ")
-                + numbers + "; it is one set-up, and no study or history counts it twice");
+                + numbers + "; it is one set-up, and no study, history or group counts it twice");
     }
 
     private static void refuseTwice(Path file, boolean first) {

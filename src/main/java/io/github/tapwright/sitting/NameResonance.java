@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.statistics.Figures;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
@@ -57,8 +58,8 @@ public final class NameResonance {
         Sitting sitting = new ShowSitting(sittings).show(id);
         List<Naming.Suggestion> found = Sitting.suggestions(sitting.latest());
         if (ordinal < 1 || ordinal > found.size()) {
-            throw new RefusedEntryException("sitting " + id + " has " + found.size() + " resonances, none of number "
-                    + ordinal + "; give a number or a frequency from its list");
+            throw new RefusedEntryException("sitting " + id + " has " + Figures.count(found.size(), "resonance")
+                    + ", none of number " + ordinal + "; give a number or a frequency from its list");
         }
         return keep(id, found.get(ordinal - 1).frequencyHz(), name);
     }

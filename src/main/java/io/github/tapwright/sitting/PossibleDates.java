@@ -26,7 +26,7 @@ public final class PossibleDates {
      * refuses nothing that the archive shows to be past.
      *
      * @param taken when the recordings are said to have been made
-     * @param lastAdded when the last sitting was added; {@link Instant#MIN} if there is none
+     * @param lastAdded when the last one was added; {@link Instant#MIN} if there is none
      * @throws RefusedEntryException if that cannot be
      */
     void refuseImpossible(Moment taken, Instant lastAdded) {

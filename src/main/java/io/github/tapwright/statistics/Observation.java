@@ -14,6 +14,7 @@ public record Observation(String group, double value, List<Double> predictors) {
     /** Keeps a copy and refuses what is no number. */
     public Observation {
         predictors = List.copyOf(predictors);
+        // No stream: studies of ten thousand sittings make half a million of these.
         boolean finite = Double.isFinite(value);
         for (Double predictor : predictors) {
             finite &= Double.isFinite(predictor);

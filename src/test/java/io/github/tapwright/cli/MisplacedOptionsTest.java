@@ -23,7 +23,7 @@ class MisplacedOptionsTest {
         "compare --group kind --shop-window 45:55, --shop-window; leave them out",
         "report 1 --stage strung, --stage goes with --group",
         "report --trend 31 --stage strung, --stage goes with --group",
-        "report --group kind --spread 0.3:5:1, --spread goes with a sitting or --trend",
+        "report --group kind --spread 0.3:5:1, --spread goes with a sitting of taps",
         "report 1 --despite wood, --despite goes with --against",
         "report --trend 31 --despite wood, --despite goes with --against",
         "report 1 --shop-window 45:55, --shop-window goes with --against or --trend",

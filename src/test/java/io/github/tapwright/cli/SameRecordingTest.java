@@ -65,6 +65,20 @@ class SameRecordingTest {
         assertThat(archive("compare", 1, 3).out()).doesNotContain("recording, refused");
     }
 
+    /** Two sittings and a copy of one lie on a line by themselves: that would be a sensitivity without any doubt. */
+    @Test
+    void itTeachesNothingOfHumidityTwice() throws IOException {
+        for (int sitting = 1; sitting <= 3; sitting++) {
+            int humidity = sitting == 3 ? 56 : 40;
+            assertThat(archive("sitting", "edit", sitting, "--stage", "strung", "--humidity", humidity)
+                            .code())
+                    .isZero();
+        }
+        JsonNode json = new ObjectMapper()
+                .readTree(archive("compare", "1", "3", "--json").out());
+        assertThat(json.path("humidity_sensitivity").path("basis").asText()).contains("assumed");
+    }
+
     @Test
     void aHistoryCountsItOnceAndNamesTheOther() throws IOException {
         assertThat(archive("trend", "41").out())

@@ -34,7 +34,9 @@ record Selection(
 
     Selection {
         groups = Map.copyOf(groups);
-        tapsByGroup = Collections.unmodifiableMap(new TreeMap<>(tapsByGroup));
+        Map<String, List<SittingOutline>> copies = new TreeMap<>();
+        tapsByGroup.forEach((group, sittings) -> copies.put(group, List.copyOf(sittings)));
+        tapsByGroup = Collections.unmodifiableMap(copies);
         leftOut = List.copyOf(leftOut);
     }
 
@@ -46,25 +48,24 @@ record Selection(
         Map<ShopNumber, String> groups = new HashMap<>();
         instruments.forEach(i -> settings.by().groupOf(i).ifPresent(g -> groups.put(i.shopNumber(), g)));
         List<LeftOut> leftOut = new ArrayList<>();
-        List<SittingOutline> fit = new ArrayList<>();
+        List<SittingOutline> fitTaps = new ArrayList<>();
+        List<SittingOutline> fitPlucks = new ArrayList<>();
         for (SittingOutline sitting : sittings) {
+            boolean ofPlucks = key(sitting).equals(Procedure.OpenPlucks.KEY);
             Optional<String> objection = groups.containsKey(sitting.instrument())
                     ? objection(sitting, settings.stage())
                     : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
                             + " is unknown; write it down with instrument edit");
-            objection.ifPresentOrElse(reason -> leftOut.add(LeftOut.of(sitting, reason)), () -> fit.add(sitting));
+            objection.ifPresentOrElse(
+                    reason -> leftOut.add(LeftOut.of(sitting, reason)),
+                    () -> (ofPlucks ? fitPlucks : fitTaps).add(sitting));
         }
         Map<String, List<SittingOutline>> taps = new TreeMap<>();
-        List<SittingOutline> plucks = new ArrayList<>();
-        for (SittingOutline sitting : SharedRecordings.once(fit, sharing, leftOut)) {
-            if (key(sitting).equals(Procedure.OpenPlucks.KEY)) {
-                plucks.add(sitting);
-            } else {
-                taps.computeIfAbsent(groups.getOrDefault(sitting.instrument(), ""), g -> new ArrayList<>())
-                        .add(sitting);
-            }
+        for (SittingOutline sitting : SharedRecordings.once(fitTaps, sharing, leftOut)) {
+            taps.computeIfAbsent(groups.getOrDefault(sitting.instrument(), ""), g -> new ArrayList<>())
+                    .add(sitting);
         }
-        PluckSittings comparable = PluckSittings.among(plucks);
+        PluckSittings comparable = PluckSittings.among(SharedRecordings.once(fitPlucks, sharing, leftOut));
         leftOut.addAll(comparable.leftOut());
         return new Selection(groups, taps, comparable, leftOut);
     }

@@ -16,7 +16,7 @@ final class PluckWords {
         List<PluckMean> means = PluckMean.of(run);
         long astray = run.plucks().stream().filter(p -> p.string().isEmpty()).count();
         List<String> words = new ArrayList<>();
-        words.add(run.plucks().size() + " plucks on " + means.size() + " open strings"
+        words.add(Figures.count(run.plucks().size(), "pluck") + " on " + Figures.count(means.size(), "open string")
                 + (astray == 0 ? "." : "; " + astray + " with the pitch of no open string left out."));
         comparison(means).ifPresent(words::add);
         words.add(

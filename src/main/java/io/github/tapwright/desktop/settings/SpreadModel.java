@@ -112,7 +112,8 @@ public final class SpreadModel {
         return tried.get()
                 .map(study -> "Not kept: " + BenchSpread.words(study, zone) + " "
                         + study.spread()
-                                .map(s -> "It says " + s.words() + ".")
+                                .map(s -> "It says " + s.words()
+                                        + (study.studiesLevels() ? "." : "; the level is assumed."))
                                 .orElse("No resonance was found in every set-up, so there is nothing to keep."));
     }
 

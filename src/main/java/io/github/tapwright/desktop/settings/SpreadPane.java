@@ -120,7 +120,7 @@ final class SpreadPane {
                         true,
                         r -> r.levelDb()
                                 .map(l -> Figures.text(l.reproducibility(), 2))
-                                .orElse("0 dB")));
+                                .orElse("–")));
         table.setPrefHeight(TABLE_HEIGHT);
         table.setMinHeight(TABLE_HEIGHT);
         return table;

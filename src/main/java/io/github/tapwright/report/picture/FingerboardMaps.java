@@ -34,7 +34,7 @@ public final class FingerboardMaps {
         add(maps, board, "Pitch off (cents)", 0, 10, n -> n.pitchErrorCents(tuning));
         add(maps, board, "Centroid (Hz)", 0, 200, n -> n.result().spectralCentroidHz());
         List<String> lines = List.of(
-                Figures.count(board.notes().size(), "note")
+                Figures.count(board.notes().size(), "attack")
                         + " found; darker is more; framed: dies away much faster than the frets around",
                 "the level contains the strength of each pluck");
         return picture("A run of notes over the fingerboard", lines, board, maps);

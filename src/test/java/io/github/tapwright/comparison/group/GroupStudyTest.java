@@ -129,6 +129,16 @@ class GroupStudyTest {
     }
 
     @Test
+    void oneRecordingMayBeTapsAndPlucks() {
+        threeAgainstFour();
+        addPlucks("1", -20, Optional.empty());
+        GroupStudy apart = study();
+        sharing = List.of(List.of(new SittingId(1), new SittingId(8)));
+
+        assertThat(study().members()).isEqualTo(apart.members());
+    }
+
+    @Test
     void whatOnlyTheManyQuestionsKeepFromBeingToldIsPerhaps() {
         add("1", ConstructionKind.SOLID, 0.99);
         add("2", ConstructionKind.SOLID, 1.00);
