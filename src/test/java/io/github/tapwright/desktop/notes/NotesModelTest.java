@@ -171,7 +171,7 @@ class NotesModelTest {
             assertThat(m.count()).isEqualTo(1);
             assertThat(PluckMean.text(m.lafMaxDb())).endsWith("one pluck: no interval");
         });
-        assertThat(PluckWords.of(one)).startsWith("1 plucks on 1 open strings.").doesNotContain("loudest");
+        assertThat(PluckWords.of(one)).startsWith("1 pluck on 1 open string.").doesNotContain("loudest");
     }
 
     @Test
