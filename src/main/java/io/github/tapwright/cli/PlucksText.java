@@ -12,6 +12,7 @@ import java.util.Optional;
 final class PlucksText {
 
     private static final String NONE = "–";
+    private static final double SIGNIFICANT = 0.05;
 
     private final Terminal terminal;
     private final String unit;
@@ -32,8 +33,8 @@ final class PlucksText {
         terminal.say(
                 "%nA verdict holds only if A and B were recorded at the same gain, with the same microphone, at the same place;");
         terminal.say(
-                "the files do not say so, and this cannot know. Each string is asked by itself, p with no allowance for the");
-        terminal.say("others: of many questions chance alone answers some with DIFFERS.");
+                "the files do not say so, and this cannot know. p asks a string alone, the verdict all strings at once: what");
+        terminal.say("convinces only alone is \"perhaps\". The mean over the strings is a question of its own.");
         terminal.say(
                 "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
         terminal.say("whole run another day before you call one instrument louder.");
@@ -70,7 +71,8 @@ final class PlucksText {
 
     private void printComparison(PluckComparison comparison) {
         terminal.say("%nB minus A in %s, ± half the 95 %% interval", comparison.quantity());
-        Table table = new Table("string", "A: plucks", "mean", "B: plucks", "mean", "B − A", "p", "verdict");
+        Table table =
+                new Table("string", "A: plucks", "mean", "B: plucks", "mean", "B − A", "p", "all asked", "verdict");
         for (PluckComparison.OnString s : comparison.strings()) {
             table.add(
                     Integer.toString(s.string()),
@@ -79,7 +81,8 @@ final class PlucksText {
                     Integer.toString(s.second().count()),
                     Figures.text(s.second().mean(), 1),
                     s.difference().map(PlucksText::interval).orElse(NONE),
-                    s.difference().map(PlucksText::probability).orElse(NONE),
+                    s.probability().map(Figures::probability).orElse(NONE),
+                    s.adjustedProbability().map(Figures::probability).orElse(NONE),
                     verdict(s));
         }
         table.lines().forEach(terminal.out()::println);
@@ -95,7 +98,9 @@ final class PlucksText {
             return "cannot tell: two plucks at least are needed on each side";
         }
         Estimate d = string.difference().get();
-        String word = verdict(d);
+        boolean stands =
+                string.adjustedProbability().filter(p -> p < SIGNIFICANT).isPresent();
+        String word = d.differsFromZero() && !stands ? "perhaps" : verdict(d);
         boolean fine = d.halfWidth95() <= 1 || string.plucksNeeded().isEmpty();
         return fine
                 ? word
@@ -104,10 +109,6 @@ final class PlucksText {
 
     private static String verdict(Estimate difference) {
         return difference.differsFromZero() ? "DIFFERS" : "cannot tell";
-    }
-
-    private static String probability(Estimate difference) {
-        return Figures.probability(StudentProbability.twoSided(difference));
     }
 
     private static String interval(Estimate d) {

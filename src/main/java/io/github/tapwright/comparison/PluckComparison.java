@@ -2,11 +2,14 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.HolmAdjustment;
+import io.github.tapwright.statistics.StudentProbability;
 import io.github.tapwright.statistics.Summary;
 import io.github.tapwright.statistics.WelchDifference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -47,11 +50,32 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
      * @param first its plucks on the first instrument
      * @param second its plucks on the second instrument
      * @param difference second minus first; empty with fewer than two plucks on either side
+     * @param adjustedProbability of a difference so great by chance, made larger for all strings asked at once [Holm1979]; empty where
+     *     there is no difference
      * @param plucksNeeded how many plucks on each side would tell what is to be told at this scatter; empty where
      *     scatter is unknown, nothing is to be told, or more than a thousand would not do
      */
     public record OnString(
-            int string, Sample first, Sample second, Optional<Estimate> difference, Optional<Integer> plucksNeeded) {}
+            int string,
+            Sample first,
+            Sample second,
+            Optional<Estimate> difference,
+            Optional<Double> adjustedProbability,
+            Optional<Integer> plucksNeeded) {
+
+        /**
+         * The probability of the difference taken alone.
+         *
+         * @return two-sided, 0 to 1; empty where there is no difference
+         */
+        public Optional<Double> probability() {
+            return difference.map(StudentProbability::twoSided);
+        }
+
+        private OnString adjusted(double probability) {
+            return new OnString(string, first, second, difference, Optional.of(probability), plucksNeeded);
+        }
+    }
 
     /**
      * Plucks of one string.
@@ -108,10 +132,18 @@ public record PluckComparison(String quantity, List<OnString> strings, Optional<
                         sampleA,
                         sampleB,
                         difference(sampleA, sampleB),
+                        Optional.empty(),
                         toTell.flatMap(d -> plucksNeeded(sampleA, sampleB, d))));
             }
         }
-        return new PluckComparison(quantity, strings, overall(strings));
+        return new PluckComparison(quantity, adjusted(strings), overall(strings));
+    }
+
+    private static List<OnString> adjusted(List<OnString> strings) {
+        return HolmAdjustment.of(
+                strings,
+                s -> s.probability().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                OnString::adjusted);
     }
 
     private static List<Double> values(List<Pluck> plucks, int string, Function<Pluck, Optional<Double>> of) {

@@ -51,8 +51,7 @@ public final class ComparisonJson {
      * A comparison.
      *
      * @param compared both sittings and what was found
-     * @return an object; figures of a refused quantity are null, and so is the level of the resonance that serves as 0 dB in both sittings,
-     *     to which all levels of the comparison refer
+     * @return an object; figures of a refused quantity are null, and so is the level of the one that {@code level_reference} names
      */
     public static String of(CompareSittings.Compared compared) {
         SittingComparison comparison = compared.comparison();
@@ -66,6 +65,7 @@ public final class ComparisonJson {
         document.put("despite", comparison.comparability().despite().orElse(null));
         document.put("set_up_spread", JsonText.object(SPREAD, bench.spread()));
         document.put("humidity_sensitivity", JsonText.object(SENSITIVITY, bench.sensitivity()));
+        document.put("level_reference", levelReference(comparison.changes()));
         document.put("questions", comparison.questions());
         document.put(
                 "changes",
@@ -133,11 +133,24 @@ public final class ComparisonJson {
         return document;
     }
 
-    private static Map<String, @Nullable Object> change(ResonanceChange change, BenchKnowledge bench) {
-        Map<String, @Nullable Object> document = new LinkedHashMap<>();
-        String name = change.name()
+    /** The resonance that is 0 dB in both sittings; null where none was found in both. */
+    private static @Nullable String levelReference(List<ResonanceChange> changes) {
+        return changes.stream()
+                .filter(c -> c.levelDb().isEmpty())
+                .map(ComparisonJson::name)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String name(ResonanceChange change) {
+        return change.name()
                 .orElse("the resonance at "
                         + Math.round(change.first().frequencyHz().value()) + " Hz");
+    }
+
+    private static Map<String, @Nullable Object> change(ResonanceChange change, BenchKnowledge bench) {
+        Map<String, @Nullable Object> document = new LinkedHashMap<>();
+        String name = name(change);
         document.put("name", change.name().orElse(null));
         for (Difference difference : change.differences()) {
             document.put(key(difference.quantity()), difference(name, difference, bench.spread()));

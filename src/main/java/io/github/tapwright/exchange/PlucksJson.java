@@ -24,7 +24,8 @@ public final class PlucksJson {
             Field.maybe("difference", s -> s.difference().map(Estimate::value)),
             Field.maybe("difference_u", s -> s.difference().map(Estimate::standardUncertainty)),
             Field.maybe("difference_half_width_95", s -> s.difference().map(Estimate::halfWidth95)),
-            Field.maybe("p", s -> s.difference().map(StudentProbability::twoSided)),
+            Field.maybe("p", PluckComparison.OnString::probability),
+            Field.maybe("p_adjusted", PluckComparison.OnString::adjustedProbability),
             Field.maybe("plucks_needed_to_tell_1", PluckComparison.OnString::plucksNeeded));
 
     private PlucksJson() {}

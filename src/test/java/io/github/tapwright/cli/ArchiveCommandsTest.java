@@ -71,6 +71,12 @@ class ArchiveCommandsTest {
         assertThat(document.path("set_up_spread").path("level_db").doubleValue())
                 .isEqualTo(1);
         assertThat(document.path("comparability").toString()).contains("unknown / 56 %");
+        assertThat(document.path("level_reference").asText()).isEqualTo("main top");
+        assertThat(document.path("changes").findParents("level"))
+                .as("each has its level, the reference none")
+                .filteredOn(c -> c.path("level").isNull())
+                .singleElement()
+                .satisfies(c -> assertThat(c.path("name").asText()).isEqualTo("main top"));
     }
 
     @Test

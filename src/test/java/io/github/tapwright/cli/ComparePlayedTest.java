@@ -52,7 +52,15 @@ class ComparePlayedTest {
         add("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")));
         add("42", "notes", folder.resolve("dead.wav"));
 
-        assertThat(archive("compare", 1, 2, "--csv", folder.resolve("c.csv")).out())
+        assertThat(archive(
+                                "compare",
+                                1,
+                                2,
+                                "--csv",
+                                folder.resolve("c.csv"),
+                                "--despite",
+                                "one run, kept twice on purpose")
+                        .out())
                 .contains("gain, refused: unknown / unknown", "write it down: sitting edit NUMBER --gain")
                 .contains("Means of decay times are geometric");
         assertThat(Files.readAllLines(folder.resolve("c.csv")))

@@ -55,10 +55,8 @@ class DocumentedCommandsTest {
             })
     void everyCommandDoesWhatItSays(String document) throws IOException {
         SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);
-        double[][] neck = IntStream.rangeClosed(0, 4)
-                .mapToObj(fret -> PlayedRun.note(110 * Math.pow(2, fret / 12.0), 3, 1, fret))
-                .toArray(double[][]::new);
-        PlayedRun.write(folder.resolve("neck.wav"), neck);
+        PlayedRun.write(folder.resolve("neck.wav"), neck(3));
+        PlayedRun.write(folder.resolve("neck-again.wav"), neck(2.9));
         for (String name : List.of("a2", "ours", "theirs")) {
             WavWriter.write(
                     folder.resolve(name + ".wav"),
@@ -99,8 +97,15 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written = word.matches(".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|ours|theirs)\\.wav.*")
-                || List.of("restored", "tables").contains(word);
+        boolean written =
+                word.matches(".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|neck-again|ours|theirs)\\.wav.*")
+                        || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
+    }
+
+    private static double[][] neck(double decaySeconds) {
+        return IntStream.rangeClosed(0, 4)
+                .mapToObj(fret -> PlayedRun.note(110 * Math.pow(2, fret / 12.0), decaySeconds, 1, fret))
+                .toArray(double[][]::new);
     }
 }

@@ -51,6 +51,28 @@ class PluckComparisonReferenceTest {
         assertThat(difference.value() - difference.halfWidth95()).isCloseTo(-0.205, within(0.0008));
     }
 
+    /** Asked one by one, six strings find a difference in a quarter of all runs of one guitar with itself. */
+    @Test
+    void sixStringsAskedAtOnceRaiseNoMoreAlarmsThanOne() {
+        RandomGenerator chance = Chance.seeded(32);
+        int alone = 0;
+        int allAsked = 0;
+        for (int trial = 0; trial < 500; trial++) {
+            List<Pluck> a = new ArrayList<>();
+            List<Pluck> b = new ArrayList<>();
+            for (int i = 0; i < 30; i++) {
+                a.add(pluck(1 + i % 6, -20 + 0.6 * chance.nextGaussian()));
+                b.add(pluck(1 + i % 6, -20 + 0.6 * chance.nextGaussian()));
+            }
+            List<PluckComparison.OnString> strings = compare(a, b).strings();
+            alone += strings.stream().anyMatch(s -> s.probability().orElseThrow() < 0.05) ? 1 : 0;
+            allAsked += strings.stream().anyMatch(s -> s.adjustedProbability().orElseThrow() < 0.05) ? 1 : 0;
+        }
+        assertThat(alone).isBetween(500 * 18 / 100, 500 * 34 / 100);
+        // 5 % of 500 is 25, its standard deviation 4.9
+        assertThat(allAsked).isLessThan(25 + 3 * 5);
+    }
+
     @Test
     void intervalsHoldTheTruth() {
         RandomGenerator chance = Chance.seeded(31);
