@@ -98,9 +98,7 @@ final class ComparisonText {
 
     /** What differs, each in a sentence; what cannot be told, together in one line. */
     private void printWords(ResonanceChange change, SetUpSpread spread) {
-        String name = change.name()
-                .orElse("the resonance at "
-                        + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+        String name = change.called();
         for (Difference.Verdict told : List.of(Difference.Verdict.DIFFERS, Difference.Verdict.DIFFERS_ALONE)) {
             change.differences().stream()
                     .filter(d -> d.verdict() == told)

@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.PluckComparison;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.statistics.Estimate;
@@ -12,7 +13,6 @@ import java.util.Optional;
 final class PlucksText {
 
     private static final String NONE = "–";
-    private static final double SIGNIFICANT = 0.05;
 
     private final Terminal terminal;
     private final String unit;
@@ -86,11 +86,12 @@ final class PlucksText {
                     verdict(s));
         }
         table.lines().forEach(terminal.out()::println);
-        comparison
-                .overall()
-                .ifPresent(d -> terminal.say(
-                        "  mean over the strings: %s, p %s: %s",
-                        interval(d), Figures.probabilityAfterP(StudentProbability.twoSided(d)), verdict(d)));
+        comparison.overall().ifPresent(this::printOverall);
+    }
+
+    private void printOverall(Estimate d) {
+        double p = StudentProbability.twoSided(d);
+        terminal.say("  mean over the strings: %s, p %s: %s", interval(d), Figures.probabilityAfterP(p), word(d, p));
     }
 
     private static String verdict(PluckComparison.OnString string) {
@@ -98,17 +99,19 @@ final class PlucksText {
             return "cannot tell: two plucks at least are needed on each side";
         }
         Estimate d = string.difference().get();
-        boolean stands =
-                string.adjustedProbability().filter(p -> p < SIGNIFICANT).isPresent();
-        String word = d.differsFromZero() && !stands ? "perhaps" : verdict(d);
+        String word = word(d, string.adjustedProbability().orElseThrow());
         boolean fine = d.halfWidth95() <= 1 || string.plucksNeeded().isEmpty();
         return fine
                 ? word
                 : word + "; to tell 1 dB, " + string.plucksNeeded().orElseThrow() + " plucks on each side are needed";
     }
 
-    private static String verdict(Estimate difference) {
-        return difference.differsFromZero() ? "DIFFERS" : "cannot tell";
+    private static String word(Estimate difference, double adjustedProbability) {
+        return switch (Verdict.of(true, difference, adjustedProbability)) {
+            case DIFFERS -> "DIFFERS";
+            case DIFFERS_ALONE -> "perhaps";
+            case CANNOT_TELL, REFUSED -> "cannot tell";
+        };
     }
 
     private static String interval(Estimate d) {

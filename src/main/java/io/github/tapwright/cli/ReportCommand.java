@@ -107,12 +107,7 @@ final class ReportCommand extends ArchiveCommand {
         Given.refuse(
                 spread.isPresent()
                         && against.isEmpty()
-                        && sitting.filter(id -> open.showSitting()
-                                        .show(id)
-                                        .latest()
-                                        .taps()
-                                        .isEmpty())
-                                .isPresent(),
+                        && sitting.filter(id -> open.comparePlayed().takes(id)).isPresent(),
                 "--spread goes with a sitting of taps, --against or --trend; leave it out");
         ReportRequest request =
                 new ReportRequest(kind, subject(), bench().clock().instant());

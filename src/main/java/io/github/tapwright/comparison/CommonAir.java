@@ -5,7 +5,6 @@ import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +47,7 @@ public record CommonAir(Air air) {
      * @return the figure; empty if the sitting has none
      */
     public Optional<SittingFigure> figure(Subject subject, SittingOutline sitting, HumiditySensitivity sensitivity) {
-        return figure(subject, subject.in(sitting), sitting, sensitivity);
+        return figure(subject, Subject.named(sitting), sitting, sensitivity);
     }
 
     /**
@@ -62,12 +61,7 @@ public record CommonAir(Air air) {
      */
     public Optional<SittingFigure> figure(
             Subject subject, Map<ModeName, Resonance> named, SittingOutline sitting, HumiditySensitivity sensitivity) {
-        return figure(subject, subject.in(named), sitting, sensitivity);
-    }
-
-    private Optional<SittingFigure> figure(
-            Subject subject, Optional<Estimate> found, SittingOutline sitting, HumiditySensitivity sensitivity) {
-        return found.map(estimate -> {
+        return subject.in(named).map(estimate -> {
             Optional<Correction> correction = subject.quantity() == Quantity.FREQUENCY
                     ? ClimateCorrection.of(
                             estimate.value(),

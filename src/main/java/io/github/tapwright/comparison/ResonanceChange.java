@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.mode.Resonance;
+import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -49,6 +50,16 @@ public record ResonanceChange(
                         spread,
                         comparability),
                 level);
+    }
+
+    /**
+     * What it is called.
+     *
+     * @return its name, or such as "the resonance at 368 Hz", by its frequency before
+     */
+    public String called() {
+        return name.orElse(
+                "the resonance at " + Figures.text(first.frequencyHz().value(), 0) + " Hz");
     }
 
     /**

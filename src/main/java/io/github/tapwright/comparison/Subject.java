@@ -39,16 +39,6 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
         return OF_TAPS;
     }
 
-    /**
-     * The figure in a sitting of taps.
-     *
-     * @param sitting any
-     * @return the figure; empty if the resonance was not found, or two bear its name
-     */
-    public Optional<Estimate> in(SittingOutline sitting) {
-        return in(named(sitting));
-    }
-
     /** The figure among resonances by name. */
     Optional<Estimate> in(Map<ModeName, Resonance> named) {
         return resonance.flatMap(name -> Optional.ofNullable(named.get(name))).map(this::of);

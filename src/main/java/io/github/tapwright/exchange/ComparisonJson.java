@@ -137,23 +137,16 @@ public final class ComparisonJson {
     private static @Nullable String levelReference(List<ResonanceChange> changes) {
         return changes.stream()
                 .filter(c -> c.levelDb().isEmpty())
-                .map(ComparisonJson::name)
+                .map(ResonanceChange::called)
                 .findFirst()
                 .orElse(null);
     }
 
-    private static String name(ResonanceChange change) {
-        return change.name()
-                .orElse("the resonance at "
-                        + Math.round(change.first().frequencyHz().value()) + " Hz");
-    }
-
     private static Map<String, @Nullable Object> change(ResonanceChange change, BenchKnowledge bench) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
-        String name = name(change);
         document.put("name", change.name().orElse(null));
         for (Difference difference : change.differences()) {
-            document.put(key(difference.quantity()), difference(name, difference, bench.spread()));
+            document.put(key(difference.quantity()), difference(change.called(), difference, bench.spread()));
         }
         document.putIfAbsent(key(Quantity.LEVEL), null); // it serves as 0 dB
         return document;

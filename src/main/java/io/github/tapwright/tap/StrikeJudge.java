@@ -31,10 +31,8 @@ final class StrikeJudge {
         rejectOutliers();
         List<Strike> strikes = candidates.stream().map(Candidate::strike).toList();
         List<Candidate> used = used();
-        if (used.isEmpty()) {
-            return new StrikeSet(strikes, Optional.empty(), notes());
-        }
-        return new StrikeSet(strikes, Optional.of(decays(used)), notes());
+        Optional<Decays> decays = used.isEmpty() ? Optional.empty() : Optional.of(decays(used));
+        return new StrikeSet(strikes, decays, notes(decays));
     }
 
     private void collect(int source, HeardTrack track) {
@@ -109,10 +107,10 @@ final class StrikeJudge {
         return new Decays(rate, samples, hum().tonesHz());
     }
 
-    private List<String> notes() {
+    private List<String> notes(Optional<Decays> decays) {
         List<String> notes = new ArrayList<>();
         Hum hum = hum();
-        if (hum.isHeard() && !used().isEmpty()) {
+        if (hum.isHeard() && decays.isPresent()) {
             notes.add(String.format(
                     Locale.ROOT,
                     "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
@@ -121,7 +119,7 @@ final class StrikeJudge {
         if (candidates.stream().anyMatch(c -> c.passesUnjudged(settings))) {
             notes.add("no quiet before the strike, so the noise was not judged; leave a second of quiet before each");
         }
-        unlike(used()).ifPresent(notes::add);
+        decays.flatMap(this::unlike).ifPresent(notes::add);
         for (SetAside unwanted : settings.setAside()) {
             if (candidates.stream().noneMatch(c -> unwanted.isSameAs(SetAside.of(c.strike())))) {
                 notes.add(String.format(
@@ -134,11 +132,11 @@ final class StrikeJudge {
         return notes;
     }
 
-    private Optional<String> unlike(List<Candidate> used) {
-        if (tracks.size() < 2 || used.isEmpty()) {
+    private Optional<String> unlike(Decays decays) {
+        if (tracks.size() < 2) {
             return Optional.empty();
         }
-        int[] sources = used.stream().mapToInt(c -> c.strike().source()).toArray();
-        return new UnlikeRecordings(sources, decays(used), settings).note();
+        int[] sources = used().stream().mapToInt(c -> c.strike().source()).toArray();
+        return new UnlikeRecordings(sources, decays, settings).note();
     }
 }

@@ -37,19 +37,13 @@ public record ComparedFigure(
     static ComparedFigure of(ResonanceChange change, Difference difference, SetUpSpread spread) {
         Quantity quantity = difference.quantity();
         return new ComparedFigure(
-                name(change),
+                change.called(),
                 quantity.words() + (quantity.unit().isEmpty() ? "" : " (" + quantity.unit() + ")"),
                 figure(quantity, difference.first()),
                 figure(quantity, difference.second()),
                 difference.shown() ? Figures.difference(difference.estimate()) : "refused",
                 Optional.of(difference.verdict()),
-                InWords.sentence(name(change), difference, spread));
-    }
-
-    static String name(ResonanceChange change) {
-        return change.name()
-                .orElse("the resonance at "
-                        + Figures.text(change.first().frequencyHz().value(), 0) + " Hz");
+                InWords.sentence(change.called(), difference, spread));
     }
 
     /** No finer than anyone reads a figure, however sharp the fit. */

@@ -65,7 +65,7 @@ final class ComparisonWords {
                 .collect(Collectors.joining(", "));
         return quantities.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Sentence.open(ComparedFigure.name(change) + ", " + quantities + ": " + words));
+                : Optional.of(Sentence.open(change.called() + ", " + quantities + ": " + words));
     }
 
     private static Optional<Sentence> alone(String side, List<ShownResonance> alone) {
