@@ -78,7 +78,7 @@ final class PcmDecoder implements SoundDecoder {
                 break;
             }
             for (int channel = 0; channel < block.length; channel++) {
-                decodeChannel(channel, frames, block[channel], done);
+                encoding.decoding().run(buffer, channel * encoding.bytes(), frameBytes, block[channel], done, frames);
             }
             done += frames;
         }
@@ -92,15 +92,6 @@ final class PcmDecoder implements SoundDecoder {
         int frames = buffer.position() / frameBytes;
         next += (long) frames * frameBytes;
         return frames;
-    }
-
-    private void decodeChannel(int channel, int frames, double[] into, int from) {
-        SampleEncoding.Decoding decoding = encoding.decoding();
-        int index = channel * encoding.bytes();
-        for (int i = 0; i < frames; i++) {
-            into[from + i] = decoding.at(buffer, index);
-            index += frameBytes;
-        }
     }
 
     @Override

@@ -16,10 +16,28 @@ import java.util.OptionalInt;
 record SampleEncoding(
         String name, int bytes, OptionalInt bits, boolean lossy, boolean mayBeUndefined, Decoding decoding) {
 
-    /** Reads the sample that starts at {@code index}. */
+    /** From bytes to numbers. */
     @FunctionalInterface
     interface Decoding {
+
+        /** The sample that starts at {@code index}. */
         double at(ByteBuffer bytes, int index);
+
+        /**
+         * The samples of one channel; encodings that are met often have a loop of their own.
+         *
+         * @param bytes samples of all channels in turn
+         * @param index where the first one starts
+         * @param stride bytes from one to the next
+         * @param into where they go, from {@code from} on
+         * @param from where in it the first goes
+         * @param count how many
+         */
+        default void run(ByteBuffer bytes, int index, int stride, double[] into, int from, int count) {
+            for (int i = 0; i < count; i++) {
+                into[from + i] = at(bytes, index + i * stride);
+            }
+        }
     }
 
     /**

@@ -61,9 +61,7 @@ public final class SoundLevelMeter {
         slow.take(a, count);
         double[] c = filtered(filterC, block, from, count);
         energyC += energy(c, count);
-        for (int n = 0; n < count; n++) {
-            peakC = Math.max(peakC, Math.abs(c[n]));
-        }
+        peakC = Math.max(peakC, peak(c, count));
         energyZ += energy(filtered(filterZ, block, from, count), count);
     }
 
@@ -92,6 +90,17 @@ public final class SoundLevelMeter {
         System.arraycopy(block, from, work, 0, count);
         filter.process(work, count);
         return work;
+    }
+
+    private static double peak(double[] x, int count) {
+        double peak = 0;
+        for (int n = 0; n < count; n++) {
+            double size = Math.abs(x[n]);
+            if (size > peak) {
+                peak = size;
+            }
+        }
+        return peak;
     }
 
     private static double energy(double[] x, int count) {

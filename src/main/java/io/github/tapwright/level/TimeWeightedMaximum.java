@@ -23,7 +23,9 @@ final class TimeWeightedMaximum {
         double top = largest;
         for (int n = 0; n < count; n++) {
             y += share * (samples[n] * samples[n] - y);
-            top = Math.max(top, y);
+            if (y > top) {
+                top = y;
+            }
         }
         smoothed = y;
         largest = top;

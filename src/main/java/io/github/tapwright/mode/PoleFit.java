@@ -1,6 +1,7 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,7 +44,7 @@ final class PoleFit {
         for (int s = 0; s < residual.length; s++) {
             residual[s] = window.data(s).clone();
             strengths[s] = basis.solve(basis.takeAway(residual[s]));
-            sum += OrthonormalBasis.dot(residual[s], residual[s]);
+            sum += ScalarProduct.of(residual[s], residual[s]);
         }
         cost = sum;
     }
@@ -162,15 +163,12 @@ final class PoleFit {
             within[i] = basis.shares(derivatives[i]);
             companions[i] = window.companionShares(derivatives[i]);
             // What strengths and companions can take up does not count; the residual has nothing of that kind.
+            ScalarProduct.ofEach(derivatives[i], derivatives, i + 1, gram[i]);
             for (int j = 0; j <= i; j++) {
-                gram[i][j] = OrthonormalBasis.dot(derivatives[i], derivatives[j])
-                        - OrthonormalBasis.dot(within[i], within[j])
-                        - OrthonormalBasis.dot(companions[i], companions[j]);
+                gram[i][j] -= ScalarProduct.of(within[i], within[j]) + ScalarProduct.of(companions[i], companions[j]);
                 gram[j][i] = gram[i][j];
             }
-            for (int s = 0; s < residual.length; s++) {
-                against[i][s] = OrthonormalBasis.dot(derivatives[i], residual[s]);
-            }
+            ScalarProduct.ofEach(derivatives[i], residual, residual.length, against[i]);
         }
         DMatrixRMaj curvature = new DMatrixRMaj(2 * m, 2 * m);
         DMatrixRMaj slopes = new DMatrixRMaj(2 * m, residual.length);

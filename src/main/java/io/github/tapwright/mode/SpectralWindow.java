@@ -2,6 +2,7 @@ package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.LineShape;
 import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -30,7 +31,7 @@ final class SpectralWindow {
         companions.forEach(this.companions::add);
         double sum = 0;
         for (double[] strike : data) {
-            sum += OrthonormalBasis.dot(strike, strike);
+            sum += ScalarProduct.of(strike, strike);
             this.companions.takeAway(strike);
         }
         this.energy = sum;
@@ -109,9 +110,9 @@ final class SpectralWindow {
     }
 
     private void takeCompanionsAway(double[] column) {
-        double before = OrthonormalBasis.dot(column, column);
+        double before = ScalarProduct.of(column, column);
         companions.takeAway(column);
-        if (OrthonormalBasis.dot(column, column) <= NOTHING_LEFT * before) {
+        if (ScalarProduct.of(column, column) <= NOTHING_LEFT * before) {
             Arrays.fill(column, 0);
         }
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 
 /** A pole that may be missing from a fit, with its columns in one window, which do not depend on the fit. */
 final class TrialPole {
@@ -20,9 +21,9 @@ final class TrialPole {
         double[][] columns = window.columns(pole);
         cosine = columns[0];
         sine = columns[1];
-        aa = OrthonormalBasis.dot(cosine, cosine);
-        ab = OrthonormalBasis.dot(cosine, sine);
-        bb = OrthonormalBasis.dot(sine, sine);
+        aa = ScalarProduct.of(cosine, cosine);
+        ab = ScalarProduct.of(cosine, sine);
+        bb = ScalarProduct.of(sine, sine);
     }
 
     Pole pole() {
@@ -38,18 +39,21 @@ final class TrialPole {
     double drop(OrthonormalBasis basis, double[][] residual) {
         double[] cosineWithin = basis.shares(cosine);
         double[] sineWithin = basis.shares(sine);
-        double cc = aa - OrthonormalBasis.dot(cosineWithin, cosineWithin);
-        double cs = ab - OrthonormalBasis.dot(cosineWithin, sineWithin);
-        double ss = bb - OrthonormalBasis.dot(sineWithin, sineWithin);
+        double cc = aa - ScalarProduct.of(cosineWithin, cosineWithin);
+        double cs = ab - ScalarProduct.of(cosineWithin, sineWithin);
+        double ss = bb - ScalarProduct.of(sineWithin, sineWithin);
         double determinant = cc * ss - cs * cs;
         if (determinant <= NOTHING_NEW * aa * bb) {
             return 0;
         }
+        double[] c = new double[residual.length];
+        double[] s = new double[residual.length];
+        ScalarProduct.ofEach(cosine, residual, residual.length, c);
+        ScalarProduct.ofEach(sine, residual, residual.length, s);
         double drop = 0;
-        for (double[] left : residual) {
-            double c = OrthonormalBasis.dot(cosine, left);
-            double s = OrthonormalBasis.dot(sine, left);
-            drop += (c * c * ss - 2 * c * s * cs + s * s * cc) / determinant;
+        for (int strike = 0; strike < residual.length; strike++) {
+            drop += (c[strike] * c[strike] * ss - 2 * c[strike] * s[strike] * cs + s[strike] * s[strike] * cc)
+                    / determinant;
         }
         return drop;
     }

@@ -1,6 +1,6 @@
 package io.github.tapwright.note;
 
-import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -20,15 +20,17 @@ final class Descent {
 
     /** From the derivatives of the model by every number, and what is left over. */
     static Descent of(List<double[]> slopes, double[] residual) {
-        int n = slopes.size();
+        double[][] rows = slopes.toArray(double[][]::new);
+        int n = rows.length;
         DMatrixRMaj gram = new DMatrixRMaj(n, n);
         DMatrixRMaj right = new DMatrixRMaj(n, 1);
+        ScalarProduct.ofEach(residual, rows, n, right.data);
+        double[] products = new double[n];
         for (int i = 0; i < n; i++) {
-            right.set(i, OrthonormalBasis.dot(slopes.get(i), residual));
+            ScalarProduct.ofEach(rows[i], rows, i + 1, products);
             for (int j = 0; j <= i; j++) {
-                double product = OrthonormalBasis.dot(slopes.get(i), slopes.get(j));
-                gram.set(i, j, product);
-                gram.set(j, i, product);
+                gram.set(i, j, products[j]);
+                gram.set(j, i, products[j]);
             }
         }
         return new Descent(gram, right);
@@ -51,6 +53,6 @@ final class Descent {
 
     /** By how much a step should lower the cost if it were not damped; damping's own shortening is made good. */
     double promise(double[] step, double lambda) {
-        return (1 + lambda) * OrthonormalBasis.dot(step, right.data);
+        return (1 + lambda) * ScalarProduct.of(step, right.data);
     }
 }

@@ -1,7 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.signal.LineShape;
-import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 
 /**
  * A run of bins around one partial, to be fitted.
@@ -30,7 +30,7 @@ final class LineBand {
         for (int i = 0; i < fromMiddle.length; i++) {
             fromMiddle[i] = (2.0 * i - fromMiddle.length + 1) / fromMiddle.length;
         }
-        this.spread = OrthonormalBasis.dot(fromMiddle, fromMiddle);
+        this.spread = ScalarProduct.of(fromMiddle, fromMiddle);
     }
 
     int bins() {

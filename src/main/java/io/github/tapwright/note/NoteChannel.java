@@ -27,13 +27,26 @@ final class NoteChannel implements ChannelReader {
 
     @Override
     public void append(double[] block, int n) {
+        double sum = energy;
         for (int i = 0; i < n; i++) {
             double x = block[i];
-            energy += x * x;
+            sum += x * x;
             fullScale.take(x);
-            ring[(int) (taken++ % ring.length)] = x;
         }
+        energy = sum;
+        remember(block, n);
         keep(decimator.process(block, n));
+    }
+
+    /** The ring holds the last samples, the next one's place being {@code taken} modulo its length. */
+    private void remember(double[] block, int n) {
+        for (int done = 0; done < n; ) {
+            int at = (int) (taken % ring.length);
+            int run = Math.min(n - done, ring.length - at);
+            System.arraycopy(block, done, ring, at, run);
+            done += run;
+            taken += run;
+        }
     }
 
     @Override
@@ -62,10 +75,11 @@ final class NoteChannel implements ChannelReader {
     /** The last samples in order. */
     double[] tail() {
         int n = (int) Math.min(taken, ring.length);
+        int first = (int) ((taken - n) % ring.length);
+        int run = Math.min(n, ring.length - first);
         double[] tail = new double[n];
-        for (int i = 0; i < n; i++) {
-            tail[i] = ring[(int) ((taken - n + i) % ring.length)];
-        }
+        System.arraycopy(ring, first, tail, 0, run);
+        System.arraycopy(ring, 0, tail, run, n - run);
         return tail;
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.signal.OrthonormalBasis;
+import io.github.tapwright.signal.ScalarProduct;
 import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
@@ -34,7 +35,7 @@ final class PartialFit {
         }
         residual = band.rows().clone();
         strengths = basis.solve(basis.takeAway(residual));
-        cost = OrthonormalBasis.dot(residual, residual);
+        cost = ScalarProduct.of(residual, residual);
     }
 
     List<DecayingTone> tones() {

@@ -53,11 +53,13 @@ public final class Fourier {
      * @return real and imaginary parts interleaved, shape [2·(N/2+1)]
      */
     public double[] forward(double[] signal) {
-        double[] full = new double[2 * length];
-        System.arraycopy(signal, 0, full, 0, length);
-        transform.realForwardFull(full);
         double[] half = new double[2 * (length / 2 + 1)];
-        System.arraycopy(full, 0, half, 0, half.length);
+        System.arraycopy(signal, 0, half, 0, length);
+        transform.realForward(half);
+        // In the place of X[0]'s imaginary part, which is zero, stands the last number that a real signal's transform
+        // has.
+        half[length] = half[1];
+        half[1] = 0;
         return half;
     }
 

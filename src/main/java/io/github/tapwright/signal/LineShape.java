@@ -69,23 +69,33 @@ public final class LineShape {
         double last = Math.exp(-sigma * length / rateHz);
         double lastRe = last * Math.cos(omega * length / rateHz);
         double lastIm = last * Math.sin(omega * length / rateHz);
-        int bins = bins();
-        double[] plus = new double[4];
-        double[] minus = new double[4];
-        for (int i = 0; i < bins; i++) {
-            value(zRe, zIm, lastRe, lastIm, i, plus);
-            value(zRe, -zIm, lastRe, -lastIm, i, minus);
-            // cosine (g+h)/2 and sine (g−h)/(2i)
-            put(columns[0], i, bins, (plus[0] + minus[0]) / 2, (plus[1] + minus[1]) / 2);
-            put(columns[1], i, bins, (plus[1] - minus[1]) / 2, -(plus[0] - minus[0]) / 2);
-            // dz/dσ = −z/rate for both
-            double pRe = plus[2] / rateHz;
-            double pIm = plus[3] / rateHz;
-            double mRe = minus[2] / rateHz;
-            double mIm = minus[3] / rateHz;
-            put(columns[2], i, bins, -(pRe + mRe) / 2, -(pIm + mIm) / 2);
-            put(columns[3], i, bins, -(pIm - mIm) / 2, (pRe - mRe) / 2);
+        // g, z·dg/dz of z lie in the columns' first halves while those of z̄, the other way up, lie in the second
+        values(zRe, zIm, lastRe, lastIm, columns, 0);
+        values(zRe, -zIm, lastRe, -lastIm, columns, bins());
+        for (int i = 0; i < bins(); i++) {
+            combine(columns, i);
         }
+    }
+
+    /** Cosine (g+h)/2 and sine (g−h)/(2i) of g at z and h at z̄, and their derivatives with dz/dσ = −z/rate for both. */
+    private void combine(double[][] columns, int i) {
+        int j = i + bins();
+        double gRe = columns[0][i];
+        double gIm = columns[1][i];
+        double hRe = columns[0][j];
+        double hIm = columns[1][j];
+        columns[0][i] = (gRe + hRe) / 2;
+        columns[0][j] = (gIm + hIm) / 2;
+        columns[1][i] = (gIm - hIm) / 2;
+        columns[1][j] = -(gRe - hRe) / 2;
+        double pRe = columns[2][i] / rateHz;
+        double pIm = columns[3][i] / rateHz;
+        double mRe = columns[2][j] / rateHz;
+        double mIm = columns[3][j] / rateHz;
+        columns[2][i] = -(pRe + mRe) / 2;
+        columns[2][j] = -(pIm + mIm) / 2;
+        columns[3][i] = -(pIm - mIm) / 2;
+        columns[3][j] = (pRe - mRe) / 2;
     }
 
     /**
@@ -122,36 +132,40 @@ public final class LineShape {
         }
     }
 
-    private static void put(double[] column, int i, int bins, double re, double im) {
-        column[i] = re;
-        column[i + bins] = im;
-    }
-
-    /** g(z) into out[0..1] and z·dg/dz into out[2..3] for bin i. */
-    private void value(double zRe, double zIm, double lastRe, double lastIm, int i, double[] out) {
-        double zwRe = zRe * wRe[i] - zIm * wIm[i];
-        double zwIm = zRe * wIm[i] + zIm * wRe[i];
-        double dRe = 1 - zwRe;
-        double dIm = -zwIm;
-        double norm = dRe * dRe + dIm * dIm;
-        if (norm < 1e-24) { // a steady tone exactly on this bin: the sum of N ones
-            out[0] = length;
-            out[1] = 0;
-            out[2] = 0.5 * length * (length - 1.0);
-            out[3] = 0;
-            return;
-        }
+    /** For every bin g(z) into out[0], out[1] and z·dg/dz into out[2], out[3], from a place on. */
+    private void values(double zRe, double zIm, double lastRe, double lastIm, double[][] out, int from) {
         double nRe = 1 - lastRe;
         double nIm = -lastIm;
-        // 1/(1−z·w)
-        double iRe = dRe / norm;
-        double iIm = -dIm / norm;
-        out[0] = nRe * iRe - nIm * iIm;
-        out[1] = nIm * iRe + nRe * iIm;
-        // z·dg/dz = (−N·zᴺ + g·z·w)/(1−z·w)
-        double tRe = -length * lastRe + out[0] * zwRe - out[1] * zwIm;
-        double tIm = -length * lastIm + out[0] * zwIm + out[1] * zwRe;
-        out[2] = tRe * iRe - tIm * iIm;
-        out[3] = tIm * iRe + tRe * iIm;
+        double[] gRe = out[0];
+        double[] gIm = out[1];
+        double[] sRe = out[2];
+        double[] sIm = out[3];
+        for (int i = 0; i < wRe.length; i++) {
+            double zwRe = zRe * wRe[i] - zIm * wIm[i];
+            double zwIm = zRe * wIm[i] + zIm * wRe[i];
+            double dRe = 1 - zwRe;
+            double dIm = -zwIm;
+            double norm = dRe * dRe + dIm * dIm;
+            int at = from + i;
+            if (norm < 1e-24) { // a steady tone exactly on this bin: the sum of N ones
+                gRe[at] = length;
+                gIm[at] = 0;
+                sRe[at] = 0.5 * length * (length - 1.0);
+                sIm[at] = 0;
+                continue;
+            }
+            // 1/(1−z·w)
+            double iRe = dRe / norm;
+            double iIm = -dIm / norm;
+            double re = nRe * iRe - nIm * iIm;
+            double im = nIm * iRe + nRe * iIm;
+            gRe[at] = re;
+            gIm[at] = im;
+            // z·dg/dz = (−N·zᴺ + g·z·w)/(1−z·w)
+            double tRe = -length * lastRe + re * zwRe - im * zwIm;
+            double tIm = -length * lastIm + re * zwIm + im * zwRe;
+            sRe[at] = tRe * iRe - tIm * iIm;
+            sIm[at] = tIm * iRe + tRe * iIm;
+        }
     }
 }

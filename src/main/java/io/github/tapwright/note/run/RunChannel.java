@@ -17,9 +17,11 @@ final class RunChannel implements ChannelReader {
 
     @Override
     public void append(double[] block, int count) {
+        double sum = energy;
         for (int i = 0; i < count; i++) {
-            energy += block[i] * block[i];
+            sum += block[i] * block[i];
         }
+        energy = sum;
         keep(decimator.process(block, count));
     }
 
