@@ -44,7 +44,7 @@ final class ComparedPlaying implements ComparedFindings {
             content.add(Words.quiet(
                     "B against A, over all strings. In brackets: where the true difference lies, 19 times in 20,"
                             + " setting up and playing again included: that moves "
-                            + PlayedWords.again(compared.spread())
+                            + PlayedWords.again(comparison.changes())
                             + ". What listeners notice is known from published tests with other sounds. " + terms()));
             if (isOfPlucks()) {
                 comparison.changes().stream()
@@ -59,7 +59,7 @@ final class ComparedPlaying implements ComparedFindings {
     public List<Node> inFull() {
         List<Node> content = inWords(Integer.MAX_VALUE);
         if (comparison.isAboutAnything()) {
-            content.addAll(new PlayedTables(comparison).inFull(compared.spread()));
+            content.addAll(new PlayedTables(comparison).inFull());
         }
         return content;
     }
@@ -71,7 +71,7 @@ final class ComparedPlaying implements ComparedFindings {
         List<Node> content = new ArrayList<>();
         content.add(Element.of(Tag.H3, "In words"));
         content.add(Words.list(comparison.changes().stream()
-                .map(c -> PlayedWords.sentence(c, compared.spread()))
+                .map(PlayedWords::sentence)
                 .toList()));
         List<FastNote> fast = comparison.fastNotes();
         if (!fast.isEmpty()) {

@@ -2,6 +2,7 @@ package io.github.tapwright.archive;
 
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
@@ -112,7 +113,7 @@ final class FuzzedArchive {
             archive.calibrations().all();
             archive.shop().latest();
             archive.listenings().all();
-            archive.benchStudies().latest();
+            archive.benchStudies().latest(Procedure.BodyTaps.KEY);
             for (SittingOutline outline : archive.sittings().outlines(Optional.empty())) {
                 SittingId id = outline.id();
                 archive.sittings().find(id);

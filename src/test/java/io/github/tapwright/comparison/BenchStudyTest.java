@@ -31,8 +31,8 @@ class BenchStudyTest {
         assertThat(top.reproducibility()).isCloseTo(187.13 * 0.002, within(1e-9));
         assertThat(top.withinSetUp()).isCloseTo(0.113, within(1e-12));
         assertThat(top.betweenSetUps()).isCloseTo(Math.sqrt(0.37426 * 0.37426 - 0.113 * 0.113), within(1e-9));
-        assertThat(study.spread().orElseThrow().degreesOfFreedom()).isEqualTo(2);
-        assertThat(study.spread().orElseThrow().basis()).isEqualTo(SetUpSpread.Basis.STUDIED);
+        assertThat(study.spread().orElseThrow().frequency().degreesOfFreedom()).isEqualTo(2);
+        assertThat(study.spread().orElseThrow().level().basis()).isEqualTo(SetUpSpread.Basis.STUDIED);
     }
 
     @Test

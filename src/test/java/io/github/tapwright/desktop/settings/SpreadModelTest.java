@@ -88,7 +88,7 @@ class SpreadModelTest {
         model.keep();
         assertThat(spread())
                 .isEqualTo(desk.studySpread().studyBench().spread(Optional.empty()))
-                .extracting(SetUpSpread::basis)
+                .extracting(s -> s.frequency().basis())
                 .isEqualTo(SetUpSpread.Basis.STUDIED);
         assertThat(words())
                 .contains("measured on this bench")
