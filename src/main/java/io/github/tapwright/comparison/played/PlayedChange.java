@@ -19,7 +19,8 @@ import java.util.Optional;
  * One quantity of what was played in two sittings, string by string and over all strings.
  *
  * <p>Over all strings: the mean of the strings' differences, each weighing the same, with u² = u²(notes or plucks) + 2·s² for the spread s of
- * setting up and playing again ([GUM], 5.1.2), which is what {@link PlayedScatter#counted} says where it was studied.
+ * setting up and playing again ([GUM], 5.1.2), which is what {@link PlayedScatter#counted} says where it was studied. It has no more degrees of
+ * freedom than s: effective ones would be many where s happens to come out small, and intervals too short.
  *
  * @param quantity what is compared
  * @param strings one for each string both sittings have
@@ -69,12 +70,19 @@ public record PlayedChange(
                 overall,
                 comparability.grade(quantity.kind()),
                 comparability.shows(quantity.kind()),
-                overall.map(b -> StudentProbability.twoSided(b.combined())).orElse(1.0));
+                overall.map(b -> StudentProbability.twoSided(combined(b, again)))
+                        .orElse(1.0));
     }
 
     /** By one and the same estimate: two parts would pretend twice its degrees of freedom. */
     private static Estimate both(KnownScatter again) {
         return again.estimate().times(Math.sqrt(2));
+    }
+
+    private static Estimate combined(UncertaintyBudget budget, KnownScatter again) {
+        Estimate all = budget.combined();
+        double freedom = Math.min(all.degreesOfFreedom(), again.degreesOfFreedom());
+        return new Estimate(all.value(), all.standardUncertainty(), freedom);
     }
 
     PlayedChange adjusted(double probability) {
@@ -92,7 +100,7 @@ public record PlayedChange(
      * @return second less first on the scale of comparison, setting up and playing again included; empty as {@link #overall}
      */
     public Optional<Estimate> estimate() {
-        return overall.map(UncertaintyBudget::combined);
+        return overall.map(b -> combined(b, again));
     }
 
     /**

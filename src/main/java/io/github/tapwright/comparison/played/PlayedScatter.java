@@ -45,7 +45,7 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
     }
 
     /**
-     * What comparisons count with: s² = s_R² − s_r², at least half of s_R², with ν = (k − 1)·(s²/s_R²)² degrees of freedom, at least 1.
+     * What comparisons count with: s² = s_R² − s_r², at least half of s_R², with k − 1 degrees of freedom.
      *
      * <p>Notes or plucks have a part of their own in a comparison, which is why theirs is taken off here.
      *
@@ -54,8 +54,7 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
     public KnownScatter counted() {
         double all = variance(scatter.reproducibility());
         double again = Math.max(all - variance(scatter.withinSetUp()), LEAST_SHARE * all);
-        double share = all == 0 ? 1 : again / all;
-        return known(Math.sqrt(again), Math.max(1, (sittings - 1) * share * share));
+        return known(Math.sqrt(again));
     }
 
     /**
@@ -73,7 +72,7 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
      * @return s_R with k − 1 degrees of freedom, on the scale of comparison
      */
     public KnownScatter ofWholeSittings() {
-        return known(scatter.reproducibility(), sittings - 1.0);
+        return known(scatter.reproducibility());
     }
 
     /**
@@ -86,9 +85,9 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
     }
 
     /** Beyond these nothing can be told anyway. */
-    private KnownScatter known(double deviation, double freedom) {
+    private KnownScatter known(double deviation) {
         return new KnownScatter(
-                Math.min(quantity.isRatio() ? MOST_SHARE : MOST_DB, deviation), freedom, Basis.STUDIED);
+                Math.min(quantity.isRatio() ? MOST_SHARE : MOST_DB, deviation), sittings - 1.0, Basis.STUDIED);
     }
 
     private static double variance(double deviation) {
