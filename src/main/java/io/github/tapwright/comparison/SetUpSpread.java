@@ -34,6 +34,15 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
         }
 
         /**
+         * Whether nobody has measured or said it.
+         *
+         * @return true for cautious figures
+         */
+        public boolean isAssumed() {
+            return this == ASSUMED || this == LAPSED;
+        }
+
+        /**
          * The basis as people read it.
          *
          * @return words

@@ -117,7 +117,10 @@ final class ComparedPlaying implements ComparedFindings {
     public List<String> cannotTell() {
         List<String> cannot = new ArrayList<>();
         cannot.add("why A and B differ: strings, air, player, place and guitar all have their part in it");
-        cannot.add("how much of it playing again on the same day would bring; one guitar played twice would show it");
+        if (comparison.restsOnAssumed()) {
+            cannot.add("how much of it playing again on the same day would bring; a study of one guitar played anew five times"
+                    + " would show it");
+        }
         if (!isOfPlucks()) {
             cannot.add(
                     "whether a single note is louder or rings longer: each was played once or a few times in each sitting");

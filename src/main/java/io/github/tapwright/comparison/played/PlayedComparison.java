@@ -120,6 +120,17 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
     }
 
     /**
+     * Whether how far playing again moves any of it is assumed.
+     *
+     * @return false where all of it was studied, or said by the maker
+     */
+    public boolean restsOnAssumed() {
+        return changes.stream()
+                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
+                .anyMatch(c -> c.again().basis().isAssumed());
+    }
+
+    /**
      * How many questions were asked at once.
      *
      * @return quantities over all strings that are shown

@@ -147,7 +147,10 @@ public sealed interface Answer {
         private String again() {
             return "Over all strings, setting up and playing again included: that moves "
                     + PlayedWords.again(compared.comparison().changes())
-                    + ". Play one guitar twice to see how far it is on your bench.";
+                    + (compared.comparison().restsOnAssumed()
+                            ? ". Play one guitar anew for five sittings and keep them as a study (command repeatability) to know"
+                                    + " how far it is on your bench."
+                            : ".");
         }
 
         @Override

@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.settings;
 
+import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.PlayingSpread;
 import io.github.tapwright.comparison.played.PlayingStudy;
@@ -41,6 +42,10 @@ record KeptPlaying(String procedure, PlayingSpread spread, Optional<PlayingStudy
         study.ifPresent(kept -> sentences.add("The study of " + procedure + " kept: "
                 + BenchSpread.words(kept.sittings(), "sittings", zone)
                 + (spread.studied().isEmpty() ? " It would say " + kept.words() + "." : "")));
+        if (study.isEmpty() && lapse.isEmpty()) {
+            sentences.add("No study of " + procedure + " is kept yet: play one guitar anew for " + BenchStudy.ENOUGH
+                    + " sittings and keep them with the command repeatability.");
+        }
         lapse.ifPresent(why -> sentences.add("The study of " + procedure + " kept no longer holds: " + why + "."));
         return sentences;
     }
