@@ -22,8 +22,8 @@ import picocli.CommandLine.Parameters;
             "One instrument, one day, five set-ups: take it down, walk away, put it up again with support, microphone and",
             "strike place found anew, and tap six to ten times. Each set-up is a sitting; give their numbers here.",
             "",
-            "Comparisons of notes rest on a study of notes, of plucks on one of plucks: play the same strings and frets anew",
-            "for each of five sittings of notes, or pluck the open strings anew for each of five sittings of plucks."
+            "Comparisons of notes rest on a study of notes, of plucks on one of plucks:",
+            "play the same frets, or pluck the open strings, anew for each of five sittings."
         })
 final class RepeatabilityCommand extends ArchiveCommand {
 
@@ -93,8 +93,8 @@ final class RepeatabilityCommand extends ArchiveCommand {
                 throw why;
             });
             terminal()
-                    .note("no study is kept; make five sittings of one instrument, set up anew for each, and give their"
-                            + " numbers with --keep");
+                    .note("no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
+                            + " their numbers with --keep");
             return ExitCode.NOTHING_USABLE;
         }
         kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why.getMessage()));
