@@ -26,7 +26,7 @@ class DocumentedCommandsTest {
     private static final List<String> OF_AN_ARCHIVE = List.of(
             "instrument",
             "sitting",
-            "compare",
+            "compare", "repeatability",
             "model",
             "export",
             "verify",
