@@ -36,8 +36,8 @@ final class BenchStudyTables implements BenchStudyStore {
 
     @Override
     public Optional<List<SittingId>> latest(String procedure) {
-        List<SittingId> sittings = database.read(
-                connection -> Query.all(connection, LATEST, row -> new SittingId(row.longInteger("sitting_id")), procedure));
+        List<SittingId> sittings = database.read(connection ->
+                Query.all(connection, LATEST, row -> new SittingId(row.longInteger("sitting_id")), procedure));
         return sittings.isEmpty() ? Optional.empty() : Optional.of(sittings);
     }
 }

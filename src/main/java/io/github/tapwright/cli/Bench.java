@@ -216,7 +216,8 @@ final class Bench {
         }
 
         FollowInstrument followInstrument() {
-            return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
+            return new FollowInstrument(
+                    archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
         }
 
         FindTaps findTaps() {

@@ -41,9 +41,12 @@ final class PlayingStudyText {
     }
 
     private void printScatters(PlayingStudy study) {
-        terminal.say("%nThe mean over all strings as standard deviations: what its %s leave unsure (s r), added by", study.procedure());
+        terminal.say(
+                "%nThe mean over all strings as standard deviations: what its %s leave unsure (s r), added by",
+                study.procedure());
         terminal.say("playing again (s L), together (s R, and where the true one lies, 19 times of 20)");
-        Table table = new Table("mean", "strings", study.procedure(), "s r", "s L", "s R", "95 %", "counted", "unit", "quantity");
+        Table table = new Table(
+                "mean", "strings", study.procedure(), "s r", "s L", "s R", "95 %", "counted", "unit", "quantity");
         study.scatters().forEach(s -> table.add(row(s)));
         table.lines().forEach(terminal.out()::println);
         study.scatters().stream()

@@ -64,7 +64,8 @@ final class RepeatabilityCommand extends ArchiveCommand {
     }
 
     private int studyTaps(OpenBench open) {
-        BenchStudy study = keep ? open.studyBench().keep(sittings) : open.studyBench().study(sittings);
+        BenchStudy study =
+                keep ? open.studyBench().keep(sittings) : open.studyBench().study(sittings);
         if (json) {
             terminal().print(BenchStudyJson.of(study));
         } else {
@@ -93,8 +94,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
                 throw why;
             });
             terminal()
-                    .note("no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
-                            + " their numbers with --keep");
+                    .note(
+                            "no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
+                                    + " their numbers with --keep");
             return ExitCode.NOTHING_USABLE;
         }
         kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why.getMessage()));

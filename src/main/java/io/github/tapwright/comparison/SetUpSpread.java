@@ -155,7 +155,8 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
      * @return such as "measured on this bench", or "frequency and Q measured on this bench, level assumed, not measured on this bench"
      */
     public String basisWords() {
-        List<Basis> all = Stream.of(frequency, q, level).map(KnownScatter::basis).toList();
+        List<Basis> all =
+                Stream.of(frequency, q, level).map(KnownScatter::basis).toList();
         List<String> names = List.of("frequency", "Q", "level");
         if (all.stream().distinct().count() == 1) {
             return all.get(0).words();
@@ -165,7 +166,8 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
                 .map(basis -> Stream.of(0, 1, 2)
                                 .filter(i -> all.get(i) == basis)
                                 .map(names::get)
-                                .collect(Collectors.joining(" and ")) + " " + basis.words())
+                                .collect(Collectors.joining(" and "))
+                        + " " + basis.words())
                 .collect(Collectors.joining(", "));
     }
 

@@ -3,7 +3,6 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;

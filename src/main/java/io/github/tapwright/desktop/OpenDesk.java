@@ -121,7 +121,8 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     FollowInstrument followInstrument() {
-        return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
+        return new FollowInstrument(
+                archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
     }
 
     EditShop editShop() {

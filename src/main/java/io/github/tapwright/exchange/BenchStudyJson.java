@@ -45,8 +45,7 @@ public final class BenchStudyJson {
      */
     public static String kept(Optional<BenchStudy> taps, List<PlayingStudy> played) {
         Map<String, @Nullable Object> document = document(taps);
-        document.put(
-                "playing", played.stream().map(PlayingStudyJson::document).toList());
+        document.put("playing", played.stream().map(PlayingStudyJson::document).toList());
         return JsonText.of(document);
     }
 

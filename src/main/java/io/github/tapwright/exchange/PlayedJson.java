@@ -115,8 +115,7 @@ public final class PlayedJson {
         document.put("set_up_spread", JsonText.object(ComparisonJson.SPREAD, compared.spread()));
         document.put("questions", comparison.questions());
         document.put(
-                "changes",
-                comparison.changes().stream().map(PlayedJson::change).toList());
+                "changes", comparison.changes().stream().map(PlayedJson::change).toList());
         document.put("fast_notes", JsonText.array(FAST, comparison.fastNotes()));
         return JsonText.of(document);
     }

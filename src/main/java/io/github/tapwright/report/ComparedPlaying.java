@@ -70,9 +70,8 @@ final class ComparedPlaying implements ComparedFindings {
         }
         List<Node> content = new ArrayList<>();
         content.add(Element.of(Tag.H3, "In words"));
-        content.add(Words.list(comparison.changes().stream()
-                .map(PlayedWords::sentence)
-                .toList()));
+        content.add(Words.list(
+                comparison.changes().stream().map(PlayedWords::sentence).toList()));
         List<FastNote> fast = comparison.fastNotes();
         if (!fast.isEmpty()) {
             content.add(Element.of(Tag.H3, "Notes that die away much faster than their neighbours"));
@@ -118,8 +117,9 @@ final class ComparedPlaying implements ComparedFindings {
         List<String> cannot = new ArrayList<>();
         cannot.add("why A and B differ: strings, air, player, place and guitar all have their part in it");
         if (comparison.restsOnAssumed()) {
-            cannot.add("how much of it playing again on the same day would bring; a study of one guitar played anew five times"
-                    + " would show it");
+            cannot.add(
+                    "how much of it playing again on the same day would bring; a study of one guitar played anew five times"
+                            + " would show it");
         }
         if (!isOfPlucks()) {
             cannot.add(

@@ -2,7 +2,6 @@ package io.github.tapwright.archive;
 
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;

@@ -26,7 +26,8 @@ class DocumentedCommandsTest {
     private static final List<String> OF_AN_ARCHIVE = List.of(
             "instrument",
             "sitting",
-            "compare", "repeatability",
+            "compare",
+            "repeatability",
             "model",
             "export",
             "verify",
@@ -99,9 +100,9 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written =
-                word.matches(".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|neck-again|neck-2|neck-3|ours|theirs)\\.wav.*")
-                        || List.of("restored", "tables").contains(word);
+        boolean written = word.matches(
+                        ".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|neck-again|neck-2|neck-3|ours|theirs)\\.wav.*")
+                || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
     }
 

@@ -33,14 +33,14 @@ class PlayingAgainTest {
     }
 
     private JsonNode json(Object... arguments) throws IOException {
-        CommandRun run = archive(Stream.concat(Stream.of(arguments), Stream.of("--json")).toArray());
+        CommandRun run =
+                archive(Stream.concat(Stream.of(arguments), Stream.of("--json")).toArray());
         assertThat(run.code()).as(run.err()).isZero();
         return new ObjectMapper().readTree(run.out());
     }
 
     private void add(String procedure, Path file, Object... more) {
-        Stream<Object> command =
-                Stream.of("sitting", "add", "41", file, "--procedure", procedure, "--strings", "free");
+        Stream<Object> command = Stream.of("sitting", "add", "41", file, "--procedure", procedure, "--strings", "free");
         CommandRun run = archive(Stream.concat(command, Stream.of(more)).toArray());
         assertThat(run.code()).as(run.err()).isZero();
     }
@@ -68,7 +68,9 @@ class PlayingAgainTest {
         add("notes", notes("1.wav", 1));
         add("notes", notes("2.wav", 1.04));
         add("notes", notes("3.wav", 1.1));
-        assertThat(archive("compare", 1, 3).out()).contains("decay times by 5 %", ASSUMED).doesNotContain(MEASURED);
+        assertThat(archive("compare", 1, 3).out())
+                .contains("decay times by 5 %", ASSUMED)
+                .doesNotContain(MEASURED);
 
         CommandRun kept = archive("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("study.csv"));
 
@@ -91,7 +93,11 @@ class PlayingAgainTest {
         assertThat(early.path("degrees_of_freedom").doubleValue()).isEqualTo(2);
         assertThat(early.path("scale").textValue()).isEqualTo("natural logarithm");
         assertThat(early.path("deviation").doubleValue()).isBetween(0.03, 0.07);
-        assertThat(compared.path("changes").path(2).path("playing_again").path("basis").textValue())
+        assertThat(compared.path("changes")
+                        .path(2)
+                        .path("playing_again")
+                        .path("basis")
+                        .textValue())
                 .isEqualTo("assumed, not measured on this bench");
         assertThat(compared.path("set_up_spread").path("q_basis").textValue()).isEqualTo("measured on this bench");
         assertThat(archive("compare", 1, 3, "--spread", "0.3:5:1").out())
@@ -124,7 +130,12 @@ class PlayingAgainTest {
         JsonNode kept = json("repeatability");
         assertThat(kept.path("set_up_spread").isNull()).as("no study of taps").isTrue();
         assertThat(kept.path("playing").findValuesAsText("procedure")).containsExactly("notes", "plucks");
-        assertThat(kept.path("playing").path(1).path("quantities").path(0).path("s_capital_r").doubleValue())
+        assertThat(kept.path("playing")
+                        .path(1)
+                        .path("quantities")
+                        .path(0)
+                        .path("s_capital_r")
+                        .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
     }
 

@@ -98,7 +98,8 @@ final class ReportedWorkshop implements AutoCloseable {
                         studies,
                         new CompareSittings(archive.sittings(), studies),
                         new ComparePlayed(archive.sittings(), playing),
-                        new FollowInstrument(archive.instruments(), archive.sittings(), studies, playing, ZoneOffset.UTC),
+                        new FollowInstrument(
+                                archive.instruments(), archive.sittings(), studies, playing, ZoneOffset.UTC),
                         new CompareGroups(archive.instruments(), archive.sittings())),
                 ZoneOffset.UTC);
         Path file = folder.resolve(name);

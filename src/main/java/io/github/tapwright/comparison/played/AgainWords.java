@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What playing again moves, quantity by quantity, as people read it. */
 final class AgainWords {
@@ -27,31 +26,27 @@ final class AgainWords {
     private static List<String> parts(Map<PlayedQuantity, KnownScatter> known, Basis basis) {
         List<String> parts = new ArrayList<>();
         for (Quantity kind : List.of(Quantity.DECAY_TIME, Quantity.LEVEL)) {
-            Stream<PlayedQuantity> ofKind = known.keySet().stream().filter(q -> q.kind() == kind);
-            List<PlayedQuantity> quantities =
-                    ofKind.filter(q -> known.get(q).basis() == basis).toList();
-            List<String> figures = quantities.stream()
-                    .map(q -> figure(q, known.get(q).deviation()))
+            List<Map.Entry<PlayedQuantity, KnownScatter>> ofKind = known.entrySet().stream()
+                    .filter(e -> e.getKey().kind() == kind && e.getValue().basis() == basis)
                     .toList();
-            if (alike(known, quantities)) {
-                parts.add((kind == Quantity.LEVEL ? "levels" : "decay times") + " by " + figures.get(0));
+            if (alike(ofKind)) {
+                parts.add((kind == Quantity.LEVEL ? "levels" : "decay times") + " by " + figure(ofKind.get(0)));
             } else {
-                for (int i = 0; i < figures.size(); i++) {
-                    parts.add(plural(quantities.get(i)) + " by " + figures.get(i));
-                }
+                ofKind.forEach(e -> parts.add(plural(e.getKey()) + " by " + figure(e)));
             }
         }
         return parts;
     }
 
-    private static boolean alike(Map<PlayedQuantity, KnownScatter> known, List<PlayedQuantity> quantities) {
-        return quantities.size() > 1
-                && quantities.stream().map(known::get).distinct().count() == 1;
+    private static boolean alike(List<Map.Entry<PlayedQuantity, KnownScatter>> ofKind) {
+        return ofKind.size() > 1
+                && ofKind.stream().map(Map.Entry::getValue).distinct().count() == 1;
     }
 
     /** To a hundredth, as setting up is said. */
-    private static String figure(PlayedQuantity quantity, double deviation) {
-        double shown = PlayedWords.spread(quantity, deviation);
+    private static String figure(Map.Entry<PlayedQuantity, KnownScatter> known) {
+        PlayedQuantity quantity = known.getKey();
+        double shown = PlayedWords.spread(quantity, known.getValue().deviation());
         return Figures.plain(Math.round(100 * shown) / 100.0) + " " + quantity.unit();
     }
 
@@ -67,6 +62,8 @@ final class AgainWords {
 
     private static String joined(List<String> parts) {
         int last = parts.size() - 1;
-        return last < 1 ? String.join("", parts) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+        return last < 1
+                ? String.join("", parts)
+                : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
 }

@@ -66,14 +66,16 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
      * @param comparability whether they may be compared
      * @return the comparison
      */
-    static PlayedComparison ofPlucks(PluckRun first, PluckRun second, PlayingSpread spread, Comparability comparability) {
+    static PlayedComparison ofPlucks(
+            PluckRun first, PluckRun second, PlayingSpread spread, Comparability comparability) {
         List<PlayedChange> changes = Stream.of(PlayedQuantity.LEVEL, PlayedQuantity.LOUDNESS)
                 .map(quantity -> {
                     PluckComparison plucks = plucks(quantity, first, second);
                     List<OnString> strings = plucks.strings().stream()
                             .map(PlayedComparison::onString)
                             .toList();
-                    return PlayedChange.of(quantity, strings, List.of(), plucks.overall(), spread.of(quantity), comparability);
+                    return PlayedChange.of(
+                            quantity, strings, List.of(), plucks.overall(), spread.of(quantity), comparability);
                 })
                 .toList();
         return new PlayedComparison(comparability, adjusted(changes), List.of());
@@ -81,11 +83,7 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
 
     private static PluckComparison plucks(PlayedQuantity quantity, PluckRun first, PluckRun second) {
         return PluckComparison.of(
-                quantity.words(),
-                Optional.empty(),
-                first.plucks(),
-                second.plucks(),
-                figure(quantity));
+                quantity.words(), Optional.empty(), first.plucks(), second.plucks(), figure(quantity));
     }
 
     /** How loud a pluck was. */

@@ -28,11 +28,7 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
 
     static PlayedScatter of(PlayedQuantity quantity, SittingMeans means) {
         return new PlayedScatter(
-                quantity,
-                SetUpScatter.of(means.means()),
-                means.means().size(),
-                means.strings(),
-                means.figures());
+                quantity, SetUpScatter.of(means.means()), means.means().size(), means.strings(), means.figures());
     }
 
     /**

@@ -57,7 +57,6 @@ public record PlayingSpread(SetUpSpread otherwise, Map<PlayedQuantity, KnownScat
      * @return early decays for Q, levels LAFmax for levels; frequencies are nobody's question here
      */
     public SetUpSpread inShort() {
-        return new SetUpSpread(
-                otherwise.frequency(), of(PlayedQuantity.EARLY_DECAY), of(PlayedQuantity.LEVEL));
+        return new SetUpSpread(otherwise.frequency(), of(PlayedQuantity.EARLY_DECAY), of(PlayedQuantity.LEVEL));
     }
 }

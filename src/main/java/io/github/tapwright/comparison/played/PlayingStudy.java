@@ -66,10 +66,7 @@ public record PlayingStudy(
                     () -> notStudied.add(new NotStudied(quantity, refusal.orElse(tooFew(procedure)))));
         }
         return new PlayingStudy(
-                procedure,
-                sittings.stream().map(SittingOutline::of).toList(),
-                scatters,
-                notStudied);
+                procedure, sittings.stream().map(SittingOutline::of).toList(), scatters, notStudied);
     }
 
     private static Optional<SittingMeans> means(PlayedQuantity quantity, List<Sitting> sittings) {

@@ -41,17 +41,17 @@ record SittingMeans(List<Estimate> means, int strings, int figures) {
     static Optional<SittingMeans> ofNotes(PlayedQuantity quantity, List<Fingerboard> runs) {
         List<Map<Fret, Double>> all =
                 runs.stream().map(r -> NotePairs.byPlace(quantity, r)).toList();
-        Map<Integer, List<Fret>> places = common(all).stream()
-                .collect(Collectors.groupingBy(Fret::string, TreeMap::new, Collectors.toList()));
+        Map<Integer, List<Fret>> places =
+                common(all).stream().collect(Collectors.groupingBy(Fret::string, TreeMap::new, Collectors.toList()));
         int count = places.values().stream().mapToInt(List::size).sum();
         int freedom = (runs.size() - 1) * (count - places.size());
         if (freedom < NotePairs.LEAST_FREEDOM) {
             return Optional.empty();
         }
-        double squares = places.values().stream()
-                .mapToDouble(s -> unexplained(s, all))
-                .sum();
-        double perNote = places.values().stream().mapToDouble(s -> 1.0 / s.size()).sum();
+        double squares =
+                places.values().stream().mapToDouble(s -> unexplained(s, all)).sum();
+        double perNote =
+                places.values().stream().mapToDouble(s -> 1.0 / s.size()).sum();
         double u = Math.sqrt(squares / freedom * perNote) / places.size();
         List<Estimate> means = all.stream()
                 .map(run -> new Estimate(
@@ -72,7 +72,11 @@ record SittingMeans(List<Estimate> means, int strings, int figures) {
     }
 
     private static double mean(List<Fret> places, Map<Fret, Double> run) {
-        return places.stream().mapToDouble(run::get).average().orElseThrow();
+        return places.stream().mapToDouble(p -> at(p, run)).average().orElseThrow();
+    }
+
+    private static double at(Fret place, Map<Fret, Double> run) {
+        return Optional.ofNullable(run.get(place)).orElseThrow();
     }
 
     /** The sum of squares on one string. */
@@ -82,9 +86,9 @@ record SittingMeans(List<Estimate> means, int strings, int figures) {
         double squares = 0;
         for (Fret place : places) {
             double atPlace =
-                    runs.stream().mapToDouble(r -> r.get(place)).average().orElseThrow();
+                    runs.stream().mapToDouble(r -> at(place, r)).average().orElseThrow();
             for (int i = 0; i < ofRun.length; i++) {
-                double rest = runs.get(i).get(place) - atPlace - ofRun[i] + overall;
+                double rest = at(place, runs.get(i)) - atPlace - ofRun[i] + overall;
                 squares += rest * rest;
             }
         }
@@ -96,21 +100,26 @@ record SittingMeans(List<Estimate> means, int strings, int figures) {
         List<Map<Integer, List<Double>>> all =
                 runs.stream().map(r -> byString(quantity, r)).toList();
         TreeSet<Integer> strings = new TreeSet<>(all.get(0).keySet());
-        all.forEach(run -> strings.removeIf(s -> run.getOrDefault(s, List.of()).size() < FEWEST_PLUCKS));
+        all.forEach(run -> strings.removeIf(s -> of(s, run).size() < FEWEST_PLUCKS));
         if (strings.isEmpty()) {
             return Optional.empty();
         }
         List<Estimate> means = all.stream().map(run -> mean(strings, run)).toList();
         int fewest = all.stream()
-                .mapToInt(run -> strings.stream().mapToInt(s -> run.get(s).size()).sum())
+                .mapToInt(
+                        run -> strings.stream().mapToInt(s -> of(s, run).size()).sum())
                 .min()
                 .orElseThrow();
         return Optional.of(new SittingMeans(means, strings.size(), fewest));
     }
 
+    private static List<Double> of(int string, Map<Integer, List<Double>> run) {
+        return run.getOrDefault(string, List.of());
+    }
+
     private static Estimate mean(TreeSet<Integer> strings, Map<Integer, List<Double>> run) {
         List<Summary> summaries = strings.stream()
-                .map(s -> Summary.of(run.get(s).stream().mapToDouble(x -> x).toArray()))
+                .map(s -> Summary.of(of(s, run).stream().mapToDouble(x -> x).toArray()))
                 .toList();
         double sum = 0;
         double variance = 0;

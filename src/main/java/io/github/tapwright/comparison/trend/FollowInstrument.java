@@ -35,11 +35,7 @@ public final class FollowInstrument {
      * @param zone where the workshop is
      */
     public FollowInstrument(
-            InstrumentStore instruments,
-            SittingStore sittings,
-            StudyBench studies,
-            StudyPlaying playing,
-            ZoneId zone) {
+            InstrumentStore instruments, SittingStore sittings, StudyBench studies, StudyPlaying playing, ZoneId zone) {
         this.instruments = instruments;
         this.sittings = sittings;
         this.studies = studies;

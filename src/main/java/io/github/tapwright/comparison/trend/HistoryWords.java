@@ -83,8 +83,7 @@ public final class HistoryWords {
      */
     public static String corrected(Series series, SittingFigure figure, History history) {
         Estimate found =
-                figure.inCommonAir(
-                        series.subject().quantity(), history.bench().spread(series.subject()));
+                figure.inCommonAir(series.subject().quantity(), history.bench().spread(series.subject()));
         return Figures.text(Estimate.of(found.value(), found.halfWidth95()));
     }
 }

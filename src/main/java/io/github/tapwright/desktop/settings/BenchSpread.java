@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
  * @param lapse why the study kept no longer holds; empty if it does, or none was kept
  * @param playing what comparisons of notes and of plucks count with
  */
-record BenchSpread(
-        SetUpSpread spread, Optional<BenchStudy> study, Optional<String> lapse, List<KeptPlaying> playing) {
+record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<String> lapse, List<KeptPlaying> playing) {
 
     /** What holds now, with the maker's own figures or without. */
     static BenchSpread of(SpreadModel.UseCases use, Optional<SetUpSpread> own) {
@@ -39,9 +38,8 @@ record BenchSpread(
     /** The figures, where they come from, and what to do where that is not good enough. */
     List<String> sentences(ZoneId zone) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(
-                "Comparisons, timelines and reports take it that setting up again moves figures by " + spread.words()
-                        + " (one standard deviation): " + spread.basisWords() + ".");
+        sentences.add("Comparisons, timelines and reports take it that setting up again moves figures by "
+                + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
         study.ifPresent(
                 kept -> sentences.add("The study kept: " + words(kept, zone) + (isGiven() ? instead(kept) : "")));
         lapse.ifPresent(why -> sentences.add("The study kept no longer holds: " + why + "."));
@@ -79,8 +77,9 @@ record BenchSpread(
         String doubt = setUps.size() < BenchStudy.ENOUGH
                 ? " Fewer than " + BenchStudy.ENOUGH + " " + called + ": its figures are themselves uncertain."
                 : "";
-        return setUps.size() + " " + called + " of instrument " + setUps.get(0).instrument() + ", " + when + " (sittings "
-                + setUps.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")." + doubt;
+        return setUps.size() + " " + called + " of instrument " + setUps.get(0).instrument() + ", " + when
+                + " (sittings " + setUps.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")."
+                + doubt;
     }
 
     private static LocalDate day(Instant instant, ZoneId zone) {

@@ -143,13 +143,11 @@ public final class SpreadModel {
 
     private void readSpread() {
         long mine = spreadAsked.ask();
-        work.start(
-                new Job<>("Reading the study", progress -> BenchSpread.of(use, settings.spread())),
-                read -> {
-                    if (spreadAsked.isLatest(mine)) {
-                        held.set(Optional.of(read));
-                    }
-                });
+        work.start(new Job<>("Reading the study", progress -> BenchSpread.of(use, settings.spread())), read -> {
+            if (spreadAsked.isLatest(mine)) {
+                held.set(Optional.of(read));
+            }
+        });
     }
 
     private void listSittings() {

@@ -123,7 +123,8 @@ class PlayedComparisonTest {
 
     @Test
     void plucksAreComparedStringByString() {
-        PlayedComparison found = PlayedComparison.ofPlucks(plucks(0), plucks(4), PlayingSpread.of(SetUpSpread.given(0, 0, 0.5)), FINE);
+        PlayedComparison found =
+                PlayedComparison.ofPlucks(plucks(0), plucks(4), PlayingSpread.of(SetUpSpread.given(0, 0, 0.5)), FINE);
 
         PlayedChange level = change(found, PlayedQuantity.LEVEL);
         assertThat(level.strings()).extracting(OnString::string).containsExactly(1, 2);

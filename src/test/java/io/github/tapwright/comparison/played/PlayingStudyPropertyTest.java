@@ -117,8 +117,8 @@ class PlayingStudyPropertyTest {
         int level = 0;
         int claims = 0;
         for (int i = 0; i < WORLDS; i++) {
-            PlayedComparison found = PlayedComparison.ofNotes(
-                    notes(spread), notes(spread), studyOfNotes(sittings, spread), FINE);
+            PlayedComparison found =
+                    PlayedComparison.ofNotes(notes(spread), notes(spread), studyOfNotes(sittings, spread), FINE);
             early += found.changes().get(0).interval95().orElseThrow().contains(0) ? 1 : 0;
             level += found.changes().get(2).interval95().orElseThrow().contains(0) ? 1 : 0;
             claims += found.changes().stream().anyMatch(c -> c.verdict() == Verdict.DIFFERS) ? 1 : 0;

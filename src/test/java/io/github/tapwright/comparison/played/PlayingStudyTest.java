@@ -38,8 +38,7 @@ class PlayingStudyTest {
     }
 
     private static Pluck pluck(int string, double db) {
-        return new Pluck(
-                0, 0, Optional.of(string), Optional.of(db), Optional.empty(), Optional.empty(), List.of());
+        return new Pluck(0, 0, Optional.of(string), Optional.of(db), Optional.empty(), Optional.empty(), List.of());
     }
 
     private static PluckRun run(List<Pluck> plucks) {
@@ -82,8 +81,7 @@ class PlayingStudyTest {
         PluckRun once = run(List.of(pluck(1, -0.5), pluck(1, 0.5), pluck(2, -9)));
 
         assertThat(level(more, once, plucks(1.5, 2.5)).strings()).isEqualTo(1);
-        assertThat(SittingMeans.ofPlucks(
-                        PlayedQuantity.LEVEL, List.of(run(List.of(pluck(2, 9))), once, plucks(1, 2))))
+        assertThat(SittingMeans.ofPlucks(PlayedQuantity.LEVEL, List.of(run(List.of(pluck(2, 9))), once, plucks(1, 2))))
                 .isEmpty();
     }
 
@@ -98,11 +96,13 @@ class PlayingStudyTest {
                 steady.played(missing, chance),
                 longer.played(InventedRun.SIX_STRINGS, chance));
 
-        SittingMeans means = SittingMeans.ofNotes(PlayedQuantity.EARLY_DECAY, runs).orElseThrow();
+        SittingMeans means =
+                SittingMeans.ofNotes(PlayedQuantity.EARLY_DECAY, runs).orElseThrow();
 
         assertThat(means.figures()).isEqualTo(77);
         assertThat(means.strings()).isEqualTo(6);
-        assertThat(means.means()).allSatisfy(m -> assertThat(m.standardUncertainty()).isCloseTo(0, within(1e-9)));
+        assertThat(means.means())
+                .allSatisfy(m -> assertThat(m.standardUncertainty()).isCloseTo(0, within(1e-9)));
         assertThat(means.means().get(2).value() - means.means().get(0).value()).isCloseTo(0.1, within(1e-9));
     }
 
@@ -112,8 +112,9 @@ class PlayingStudyTest {
         Fingerboard a = InventedRun.of(1, 0).played(InventedRun.SIX_STRINGS, chance);
         Fingerboard b = InventedRun.of(1.1, 1).played(InventedRun.SIX_STRINGS, chance);
 
-        List<Estimate> means =
-                SittingMeans.ofNotes(PlayedQuantity.LEVEL, List.of(a, b)).orElseThrow().means();
+        List<Estimate> means = SittingMeans.ofNotes(PlayedQuantity.LEVEL, List.of(a, b))
+                .orElseThrow()
+                .means();
         Estimate notes = NotePairs.of(PlayedQuantity.LEVEL, a, b).overall().orElseThrow();
 
         assertThat(means.get(1).value() - means.get(0).value()).isCloseTo(notes.value(), within(1e-9));

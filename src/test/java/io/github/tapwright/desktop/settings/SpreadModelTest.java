@@ -167,7 +167,8 @@ class SpreadModelTest {
         }
         model.refresh();
         assertThat(words())
-                .contains("Between sittings of notes playing again moves decay times by 5 % and levels by 1 dB (assumed,")
+                .contains(
+                        "Between sittings of notes playing again moves decay times by 5 % and levels by 1 dB (assumed,")
                 .contains("Between sittings of plucks playing again moves levels by 1 dB (assumed,")
                 .contains("No study of notes is kept yet: play one guitar anew for 5 sittings");
 
@@ -180,7 +181,8 @@ class SpreadModelTest {
         assertThat(spread()).as("notes say nothing of taps").isEqualTo(SetUpSpread.USUAL);
 
         settings.change(settings.now().get().spreading(Optional.of(SetUpSpread.given(0.002, 0.04, 0.8))));
-        assertThat(words()).contains("decay times by 4 % and levels by 0.8 dB (as given)", "It would say early decays by ");
+        assertThat(words())
+                .contains("decay times by 4 % and levels by 0.8 dB (as given)", "It would say early decays by ");
     }
 
     @Test
