@@ -49,6 +49,18 @@ public final class InventedResults {
                 "invented-1");
     }
 
+    /** The same body of which nothing but the main top was found. */
+    public static TapResult mainTopAlone(double shift) {
+        TapResult all = result(shift);
+        return new TapResult(
+                all.strikes(),
+                all.curve(),
+                all.resonances().subList(1, 2),
+                all.warnings(),
+                all.settings(),
+                all.methodVersion());
+    }
+
     /** A recording in which nothing was found. */
     public static TapResult nothing() {
         return new TapResult(List.of(), Optional.empty(), List.of(), List.of(), TapSettings.STANDARD, "invented-1");

@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.group.GroupBy;
 import io.github.tapwright.comparison.group.GroupSettings;
 import io.github.tapwright.comparison.group.GroupStudy;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.comparison.trend.History;
 import io.github.tapwright.sitting.ListInstruments;
@@ -88,6 +89,10 @@ public class ArchiveBenchmark {
         return new StudyBench(archive().sittings(), archive().benchStudies(), Clock.systemUTC());
     }
 
+    private StudyPlaying playing() {
+        return new StudyPlaying(archive().sittings(), archive().benchStudies(), Clock.systemUTC());
+    }
+
     /** Every instrument with its last sitting. */
     @Benchmark
     public List<ShelfPlace> shelf() {
@@ -126,7 +131,7 @@ public class ArchiveBenchmark {
     /** One instrument through its 40 sittings. */
     @Benchmark
     public History trend() {
-        return new FollowInstrument(archive().instruments(), archive().sittings(), bench(), ZoneOffset.UTC)
+        return new FollowInstrument(archive().instruments(), archive().sittings(), bench(), playing(), ZoneOffset.UTC)
                 .follow(BigArchive.SOME, Optional.empty(), ShopWindow.USUAL);
     }
 }

@@ -9,8 +9,9 @@ import java.util.Optional;
 /** Studies of the bench in the database. */
 final class BenchStudyTables implements BenchStudyStore {
 
-    private static final String LATEST =
-            "SELECT sitting_id FROM bench_study_sitting WHERE study_id = (SELECT max(id) FROM bench_study) ORDER BY ordinal";
+    private static final String LATEST = "SELECT sitting_id FROM bench_study_sitting WHERE study_id ="
+            + " (SELECT max(of_kind.study_id) FROM bench_study_sitting of_kind JOIN sitting ON sitting.id = of_kind.sitting_id"
+            + " WHERE sitting.procedure = ?) ORDER BY ordinal";
 
     private final Database database;
 
@@ -34,9 +35,9 @@ final class BenchStudyTables implements BenchStudyStore {
     }
 
     @Override
-    public Optional<List<SittingId>> latest() {
-        List<SittingId> sittings = database.read(
-                connection -> Query.all(connection, LATEST, row -> new SittingId(row.longInteger("sitting_id"))));
+    public Optional<List<SittingId>> latest(String procedure) {
+        List<SittingId> sittings = database.read(connection ->
+                Query.all(connection, LATEST, row -> new SittingId(row.longInteger("sitting_id")), procedure));
         return sittings.isEmpty() ? Optional.empty() : Optional.of(sittings);
     }
 }

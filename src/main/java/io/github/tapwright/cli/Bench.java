@@ -12,6 +12,7 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.body.BodyModelOfSitting;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.played.ComparePlayed;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.report.EditShop;
 import io.github.tapwright.report.MakeReport;
@@ -194,8 +195,12 @@ final class Bench {
             return new StudyBench(archive.sittings(), archive.benchStudies(), clock);
         }
 
+        StudyPlaying studyPlaying() {
+            return new StudyPlaying(archive.sittings(), archive.benchStudies(), clock);
+        }
+
         ComparePlayed comparePlayed() {
-            return new ComparePlayed(archive.sittings());
+            return new ComparePlayed(archive.sittings(), studyPlaying());
         }
 
         CompareSittings compareSittings() {
@@ -211,7 +216,8 @@ final class Bench {
         }
 
         FollowInstrument followInstrument() {
-            return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+            return new FollowInstrument(
+                    archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
         }
 
         FindTaps findTaps() {

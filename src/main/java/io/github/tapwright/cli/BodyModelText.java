@@ -44,7 +44,8 @@ final class BodyModelText {
         body.remarks().forEach(r -> terminal.say("  - %s", r));
         terminal.say(
                 "  Setting up again moves frequencies by %s, %s; that is part of every uncertainty.",
-                body.spread().words(Quantity.FREQUENCY), body.spread().basis().words());
+                body.spread().words(Quantity.FREQUENCY),
+                body.spread().frequency().basis().words());
     }
 
     private String label(Sitting s) {

@@ -91,9 +91,7 @@ final class ComparisonText {
     }
 
     private void printSpread(SetUpSpread spread) {
-        terminal.say(
-                "Setting up again moves figures by %s: %s.",
-                spread.words(), spread.basis().words());
+        terminal.say("Setting up again moves figures by %s: %s.", spread.words(), spread.basisWords());
     }
 
     /** What differs, each in a sentence; what cannot be told, together in one line. */

@@ -1,7 +1,6 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
 import io.github.tapwright.comparison.played.PlayedChange;
@@ -29,7 +28,7 @@ final class PlayedText {
         }
         terminal.say("%nB minus A, ± half the 95 %% interval of what was played");
         comparison.changes().stream().filter(c -> !c.strings().isEmpty()).forEach(this::printStrings);
-        printWords(comparison, compared.spread());
+        printWords(comparison);
         printFast(comparison);
     }
 
@@ -43,10 +42,10 @@ final class PlayedText {
         }
     }
 
-    private void printWords(PlayedComparison comparison, SetUpSpread spread) {
+    private void printWords(PlayedComparison comparison) {
         terminal.say("%nIn words, over all strings, setting up and playing again included: that moves");
-        terminal.say("%s.", PlayedWords.again(spread));
-        comparison.changes().forEach(c -> terminal.say("  - %s", PlayedWords.sentence(c, spread)));
+        terminal.say("%s.", PlayedWords.again(comparison.changes()));
+        comparison.changes().forEach(c -> terminal.say("  - %s", PlayedWords.sentence(c)));
     }
 
     private void printFast(PlayedComparison comparison) {

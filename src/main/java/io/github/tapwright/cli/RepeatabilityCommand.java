@@ -2,25 +2,28 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
-import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.exchange.BenchStudyJson;
+import io.github.tapwright.exchange.PlayingStudyJson;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Studies how far setting up again moves figures on this bench. */
+/** Studies how far setting up again, or playing again, moves figures on this bench. */
 @Command(
         name = "repeatability",
         description =
-                "Says how far setting up again moves figures on this bench; without sittings, shows the study kept.",
+                "Says how far setting up again, or playing again, moves figures on this bench; without sittings, shows the studies kept.",
         footer = {
             "",
             "One instrument, one day, five set-ups: take it down, walk away, put it up again with support, microphone and",
-            "strike place found anew, and tap six to ten times. Each set-up is a sitting; give their numbers here."
+            "strike place found anew, and tap six to ten times. Each set-up is a sitting; give their numbers here.",
+            "",
+            "Comparisons of notes rest on a study of notes, of plucks on one of plucks:",
+            "play the same frets, or pluck the open strings, anew for each of five sittings."
         })
 final class RepeatabilityCommand extends ArchiveCommand {
 
@@ -31,7 +34,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
             description = "Numbers of the sittings, one for each set-up.")
     private List<SittingId> sittings = List.of();
 
-    @Option(names = "--keep", description = "Keep the study; comparisons then rest on it.")
+    @Option(names = "--keep", description = "Keep the study; comparisons of its kind then rest on it.")
     private boolean keep;
 
     @Option(names = "--json", description = "Print one JSON document.")
@@ -50,30 +53,73 @@ final class RepeatabilityCommand extends ArchiveCommand {
         Given.refuse(
                 keep && sittings.isEmpty(),
                 "--keep keeps the study of the sittings given; give their numbers, or leave it out to see the study kept");
-        Optional<BenchStudy> found = find(open.studyBench());
-        if (found.isEmpty()) {
-            terminal()
-                    .note("no study is kept; make five sittings of one instrument, set up anew for each, and give their"
-                            + " numbers with --keep");
-            return ExitCode.NOTHING_USABLE;
+        if (sittings.isEmpty()) {
+            return show(KeptStudies.in(open));
         }
-        BenchStudy study = found.get();
+        int code = open.studyPlaying().takes(sittings.get(0)) ? studyPlaying(open) : studyTaps(open);
+        if (keep) {
+            terminal().note("kept; comparisons rest on this study from now on");
+        }
+        return code;
+    }
+
+    private int studyTaps(OpenBench open) {
+        BenchStudy study =
+                keep ? open.studyBench().keep(sittings) : open.studyBench().study(sittings);
         if (json) {
             terminal().print(BenchStudyJson.of(study));
         } else {
             new RepeatabilityText(terminal()).print(study);
         }
         csv.write(() -> BenchStudyJson.csv(study), terminal());
-        if (keep) {
-            terminal().note("kept; comparisons rest on this study from now on");
-        }
         return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    private Optional<BenchStudy> find(StudyBench studies) {
-        if (sittings.isEmpty()) {
-            return studies.latest();
+    private int studyPlaying(OpenBench open) {
+        PlayingStudy study =
+                keep ? open.studyPlaying().keep(sittings) : open.studyPlaying().study(sittings);
+        if (json) {
+            terminal().print(PlayingStudyJson.of(study));
+        } else {
+            new PlayingStudyText(terminal()).print(study);
         }
-        return Optional.of(keep ? studies.keep(sittings) : studies.study(sittings));
+        csv.write(() -> PlayingStudyJson.csv(study), terminal());
+        return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    /** The table is that of the first study shown. */
+    private int show(KeptStudies kept) {
+        if (kept.isEmpty()) {
+            kept.lapsed().stream().findFirst().ifPresent(why -> {
+                throw why;
+            });
+            terminal()
+                    .note(
+                            "no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
+                                    + " their numbers with --keep");
+            return ExitCode.NOTHING_USABLE;
+        }
+        kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why.getMessage()));
+        if (json) {
+            terminal().print(BenchStudyJson.kept(kept.taps(), kept.played()));
+        } else {
+            print(kept);
+        }
+        csv.write(
+                () -> kept.taps()
+                        .map(BenchStudyJson::csv)
+                        .orElseGet(() -> PlayingStudyJson.csv(kept.played().get(0))),
+                terminal());
+        return ExitCode.DONE;
+    }
+
+    private void print(KeptStudies kept) {
+        kept.taps().ifPresent(new RepeatabilityText(terminal())::print);
+        for (int i = 0; i < kept.played().size(); i++) {
+            if (i > 0 || kept.taps().isPresent()) {
+                terminal().say("");
+            }
+            new PlayingStudyText(terminal()).print(kept.played().get(i));
+        }
     }
 }

@@ -47,7 +47,7 @@ final class RepeatabilityText {
                 Figures.text(100 * spread.frequencyShare(), 2),
                 Figures.text(100 * spread.qShare(), 1),
                 Figures.text(spread.levelDb(), 2));
-        terminal.say("%s degrees of freedom).", Figures.plain(spread.degreesOfFreedom()));
+        terminal.say("%s degrees of freedom).", Figures.plain(spread.frequency().degreesOfFreedom()));
         if (!study.studiesLevels()) {
             terminal.say("The level is assumed, not measured: one resonance alone is its own 0 dB.");
         }

@@ -84,11 +84,13 @@ public record BenchStudy(
 
     private static SetUpSpread spread(List<StudiedResonance> studied, int freedom) {
         return new SetUpSpread(
-                Math.min(MOST_FREQUENCY_SHARE, rms(studied, r -> share(r.frequencyHz()))),
-                Math.min(1, rms(studied, r -> share(r.q()))),
-                Math.min(MOST_LEVEL_DB, levelDb(studied)),
-                freedom,
-                SetUpSpread.Basis.STUDIED);
+                known(Math.min(MOST_FREQUENCY_SHARE, rms(studied, r -> share(r.frequencyHz()))), freedom),
+                known(Math.min(1, rms(studied, r -> share(r.q()))), freedom),
+                level(studied, freedom));
+    }
+
+    private static KnownScatter known(double deviation, int freedom) {
+        return new KnownScatter(deviation, freedom, SetUpSpread.Basis.STUDIED);
     }
 
     /**
@@ -97,16 +99,19 @@ public record BenchStudy(
      * @return false where one resonance alone was found in every set-up, which is its own 0 dB
      */
     public boolean studiesLevels() {
-        return resonances.stream().anyMatch(r -> r.levelDb().isPresent());
+        return spread.filter(s -> s.level().basis() == SetUpSpread.Basis.STUDIED)
+                .isPresent();
     }
 
-    /** One resonance alone is its own 0 dB and tells nothing of levels: the usual figure stands in. */
-    private static double levelDb(List<StudiedResonance> studied) {
+    /** One resonance alone is its own 0 dB and tells nothing of levels: the usual figure stands in, as an assumed one. */
+    private static KnownScatter level(List<StudiedResonance> studied, int freedom) {
         double[] scatters = studied.stream()
                 .flatMap(r -> r.levelDb().stream())
                 .mapToDouble(StudiedResonance.SetUpScatter::betweenSetUps)
                 .toArray();
-        return scatters.length == 0 ? SetUpSpread.USUAL.levelDb() : rms(scatters);
+        return scatters.length == 0
+                ? SetUpSpread.USUAL.level()
+                : known(Math.min(MOST_LEVEL_DB, rms(scatters)), freedom);
     }
 
     private static double share(StudiedResonance.SetUpScatter scatter) {

@@ -100,7 +100,7 @@ public record Difference(
     private static Estimate settingUp(Quantity quantity, Estimate first, Estimate second, SetUpSpread spread) {
         double a = spread.of(quantity, first.value()).standardUncertainty();
         double b = spread.of(quantity, second.value()).standardUncertainty();
-        return new Estimate(0, Math.hypot(a, b), spread.degreesOfFreedom());
+        return new Estimate(0, Math.hypot(a, b), spread.known(quantity).degreesOfFreedom());
     }
 
     /**

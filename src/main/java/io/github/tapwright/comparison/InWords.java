@@ -29,7 +29,7 @@ public final class InWords {
                         + withUnit(Figures.interval(difference.interval95()), difference.quantity());
             case DIFFERS ->
                 what + " " + size(difference) + ": more than fits, strikes and setting up again explain ("
-                        + spread.basis().words() + ")" + more(difference);
+                        + spread.known(difference.quantity()).basis().words() + ")" + more(difference);
             case DIFFERS_ALONE ->
                 "perhaps " + what + " " + size(difference) + ": "
                         + doubt(difference.probability(), difference.adjustedProbability()) + more(difference);

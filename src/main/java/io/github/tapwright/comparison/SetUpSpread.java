@@ -3,17 +3,18 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * How far the same instrument's figures scatter from one setting up to the next, as standard deviations.
+ * How far the same instrument's figures scatter from one setting up to the next, as standard deviations; each with where it is known from.
  *
- * @param frequencyShare of each frequency, 0 to 0.1
- * @param qShare of each Q and decay time, 0 to 1
- * @param levelDb of each level, 0 to 20 dB
- * @param degreesOfFreedom how much is known about them, above 0
- * @param basis where they come from
+ * @param frequency of each frequency, a share of 0 to 0.1
+ * @param q of each Q and decay time, a share of 0 to 1
+ * @param level of each level, 0 to 20 dB
  */
-public record SetUpSpread(double frequencyShare, double qShare, double levelDb, double degreesOfFreedom, Basis basis) {
+public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter level) {
 
     /** Where a spread comes from. */
     public enum Basis {
@@ -33,6 +34,15 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
         }
 
         /**
+         * Whether nobody has measured or said it.
+         *
+         * @return true for cautious figures
+         */
+        public boolean isAssumed() {
+            return this == ASSUMED || this == LAPSED;
+        }
+
+        /**
          * The basis as people read it.
          *
          * @return words
@@ -46,14 +56,17 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      * Where the maker has not measured it: 0.3 % of frequency, 5 % of Q, 1 dB. Common practice, no source; five
      * sittings of one instrument on one day give a workshop its own figures.
      */
-    public static final SetUpSpread USUAL = new SetUpSpread(0.003, 0.05, 1, Double.POSITIVE_INFINITY, Basis.ASSUMED);
+    public static final SetUpSpread USUAL = said(0.003, 0.05, 1, Basis.ASSUMED);
 
     /** The cautious figures again, where the study that held no longer does. */
-    static final SetUpSpread LAPSED =
-            new SetUpSpread(USUAL.frequencyShare, USUAL.qShare, USUAL.levelDb, Double.POSITIVE_INFINITY, Basis.LAPSED);
+    public static final SetUpSpread LAPSED = said(0.003, 0.05, 1, Basis.LAPSED);
 
     /** Refuses spreads that would hide or invent everything. */
     public SetUpSpread {
+        requireWithin(frequency.deviation(), q.deviation(), level.deviation());
+    }
+
+    private static void requireWithin(double frequencyShare, double qShare, double levelDb) {
         if (!(frequencyShare >= 0 && frequencyShare <= 0.1)) {
             throw new RefusedEntryException("the spread of frequencies must lie between 0 and 10 %");
         }
@@ -62,9 +75,6 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
         }
         if (!(levelDb >= 0 && levelDb <= 20)) {
             throw new RefusedEntryException("the spread of levels must lie between 0 and 20 dB");
-        }
-        if (!(degreesOfFreedom > 0)) {
-            throw new IllegalArgumentException("degrees of freedom must be positive, were " + degreesOfFreedom);
         }
     }
 
@@ -77,7 +87,88 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      * @return a spread taken as well known
      */
     public static SetUpSpread given(double frequencyShare, double qShare, double levelDb) {
-        return new SetUpSpread(frequencyShare, qShare, levelDb, Double.POSITIVE_INFINITY, Basis.GIVEN);
+        return said(frequencyShare, qShare, levelDb, Basis.GIVEN);
+    }
+
+    private static SetUpSpread said(double frequencyShare, double qShare, double levelDb, Basis basis) {
+        requireWithin(frequencyShare, qShare, levelDb);
+        return new SetUpSpread(
+                KnownScatter.said(frequencyShare, basis),
+                KnownScatter.said(qShare, basis),
+                KnownScatter.said(levelDb, basis));
+    }
+
+    /**
+     * The spread of each frequency.
+     *
+     * @return a share, 0 to 0.1
+     */
+    public double frequencyShare() {
+        return frequency.deviation();
+    }
+
+    /**
+     * The spread of each Q and decay time.
+     *
+     * @return a share, 0 to 1
+     */
+    public double qShare() {
+        return q.deviation();
+    }
+
+    /**
+     * The spread of each level.
+     *
+     * @return 0 to 20 dB
+     */
+    public double levelDb() {
+        return level.deviation();
+    }
+
+    /**
+     * What is known of one kind of figure.
+     *
+     * @param quantity what the figures are
+     * @return its spread: shares of frequencies, Q and decay times, dB of levels
+     */
+    public KnownScatter known(Quantity quantity) {
+        return switch (quantity) {
+            case FREQUENCY -> frequency;
+            case Q, DECAY_TIME -> q;
+            case LEVEL -> level;
+        };
+    }
+
+    /**
+     * The same with another spread of levels.
+     *
+     * @param otherLevel of each level, 0 to 20 dB
+     * @return frequencies and Q as they are
+     */
+    public SetUpSpread withLevel(KnownScatter otherLevel) {
+        return new SetUpSpread(frequency, q, otherLevel);
+    }
+
+    /**
+     * Where the figures come from, each that differs from the others for itself.
+     *
+     * @return such as "measured on this bench", or "frequency and Q measured on this bench, level assumed, not measured on this bench"
+     */
+    public String basisWords() {
+        List<Basis> all =
+                Stream.of(frequency, q, level).map(KnownScatter::basis).toList();
+        List<String> names = List.of("frequency", "Q", "level");
+        if (all.stream().distinct().count() == 1) {
+            return all.get(0).words();
+        }
+        return all.stream()
+                .distinct()
+                .map(basis -> Stream.of(0, 1, 2)
+                                .filter(i -> all.get(i) == basis)
+                                .map(names::get)
+                                .collect(Collectors.joining(" and "))
+                        + " " + basis.words())
+                .collect(Collectors.joining(", "));
     }
 
     /**
@@ -108,12 +199,9 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      * @return an estimate of value 0 in the figure's unit
      */
     public Estimate of(Quantity quantity, double value) {
-        double u = switch (quantity) {
-            case FREQUENCY -> frequencyShare * value;
-            case Q, DECAY_TIME -> qShare * value;
-            case LEVEL -> levelDb;
-        };
-        return new Estimate(0, Math.abs(u), degreesOfFreedom);
+        KnownScatter scatter = known(quantity);
+        double scale = quantity == Quantity.LEVEL ? 1 : Math.abs(value);
+        return scatter.estimate().times(scale);
     }
 
     /**
@@ -124,9 +212,9 @@ public record SetUpSpread(double frequencyShare, double qShare, double levelDb, 
      */
     public String words(Quantity quantity) {
         return switch (quantity) {
-            case FREQUENCY -> Figures.plain(Math.round(1e5 * frequencyShare) / 1e3) + " %";
-            case Q, DECAY_TIME -> Figures.plain(Math.round(1e4 * qShare) / 1e2) + " %";
-            case LEVEL -> Figures.plain(Math.round(1e2 * levelDb) / 1e2) + " dB";
+            case FREQUENCY -> Figures.plain(Math.round(1e5 * frequencyShare()) / 1e3) + " %";
+            case Q, DECAY_TIME -> Figures.plain(Math.round(1e4 * qShare()) / 1e2) + " %";
+            case LEVEL -> Figures.plain(Math.round(1e2 * levelDb()) / 1e2) + " dB";
         };
     }
 }

@@ -32,7 +32,13 @@ public record StudiedResonance(
      */
     public record SetUpScatter(double mean, double withinSetUp, double betweenSetUps, double reproducibility) {
 
-        static SetUpScatter of(List<Estimate> figures) {
+        /**
+         * Of some set-ups.
+         *
+         * @param figures one of each set-up, with its own uncertainty, two at least
+         * @return how they scatter
+         */
+        public static SetUpScatter of(List<Estimate> figures) {
             Summary summary =
                     Summary.of(figures.stream().mapToDouble(Estimate::value).toArray());
             double within = figures.stream()

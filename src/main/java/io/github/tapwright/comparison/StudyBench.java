@@ -3,12 +3,10 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.Procedure;
-import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import java.time.Clock;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,15 +39,8 @@ public final class StudyBench {
      *     compared
      */
     public BenchStudy study(List<SittingId> ids) {
-        if (new HashSet<>(ids).size() != ids.size()) {
-            throw new RefusedEntryException("a sitting is given twice; give each set-up once");
-        }
-        if (ids.size() < BenchStudy.FEWEST) {
-            throw new RefusedEntryException("a study needs " + BenchStudy.FEWEST + " set-ups at least, better "
-                    + BenchStudy.ENOUGH + "; take the instrument down and put it up again for each");
-        }
-        List<SittingOutline> setUps = new ShowSitting(sittings).outlines(ids);
-        refuseOneRecordingTwice(ids);
+        List<SittingOutline> setUps =
+                new SetUps(sittings, "take the instrument down, put it up again and record anew for each").of(ids);
         setUps.forEach(other -> refuseUnlike(setUps.get(0), other));
         return BenchStudy.of(setUps);
     }
@@ -77,7 +68,7 @@ public final class StudyBench {
      * @return the latest one kept, evaluated anew; empty if there is none
      */
     public Optional<BenchStudy> latest() {
-        return studies.latest().map(this::study);
+        return studies.latest(Procedure.BodyTaps.KEY).map(this::study);
     }
 
     /**
@@ -99,28 +90,10 @@ public final class StudyBench {
         }
     }
 
-    private void refuseOneRecordingTwice(List<SittingId> ids) {
-        for (List<SittingId> holders : sittings.sharing()) {
-            List<String> given = holders.stream()
-                    .filter(ids::contains)
-                    .map(SittingId::toString)
-                    .toList();
-            if (given.size() > 1) {
-                throw new RefusedEntryException("sittings " + String.join(" and ", given)
-                        + " hold the same recording, which is one set-up; give one of them, and take the instrument down, put it"
-                        + " up again and record anew for each of the others");
-            }
-        }
-    }
-
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {
         if (!other.procedure().equals(Procedure.BodyTaps.KEY)) {
             throw new RefusedEntryException(
                     "sitting " + other.id() + " is for " + other.procedure() + "; a study takes sittings of taps");
-        }
-        if (!other.instrument().equals(first.instrument())) {
-            throw new RefusedEntryException("sitting " + other.id() + " is of instrument " + other.instrument()
-                    + ", sitting " + first.id() + " of " + first.instrument() + "; a study is of one instrument");
         }
         BodyConditions.check(first, other).stream()
                 .filter(c -> c.worst() == Grade.REFUSED)

@@ -10,6 +10,7 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.listening.ListenBlind;
 import io.github.tapwright.comparison.played.ComparePlayed;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
@@ -107,8 +108,12 @@ public final class OpenDesk implements AutoCloseable {
         return new CompareSittings(archive.sittings(), studyBench());
     }
 
+    StudyPlaying studyPlaying() {
+        return new StudyPlaying(archive.sittings(), archive.benchStudies(), clock);
+    }
+
     ComparePlayed comparePlayed() {
-        return new ComparePlayed(archive.sittings());
+        return new ComparePlayed(archive.sittings(), studyPlaying());
     }
 
     CompareGroups compareGroups() {
@@ -116,7 +121,8 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     FollowInstrument followInstrument() {
-        return new FollowInstrument(archive.instruments(), archive.sittings(), studyBench(), clock.getZone());
+        return new FollowInstrument(
+                archive.instruments(), archive.sittings(), studyBench(), studyPlaying(), clock.getZone());
     }
 
     EditShop editShop() {
@@ -146,7 +152,7 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     SpreadModel.UseCases studySpread() {
-        return new SpreadModel.UseCases(studyBench(), listInstruments(), listSittings());
+        return new SpreadModel.UseCases(studyBench(), studyPlaying(), listInstruments(), listSittings());
     }
 
     NotesModel.UseCases lookAtNotes() {

@@ -3,6 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudiedResonance;
 import io.github.tapwright.comparison.StudiedResonance.SetUpScatter;
+import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,20 +33,40 @@ public final class BenchStudyJson {
      * @return an object; "set_up_spread" is null if no resonance was found in every set-up
      */
     public static String of(BenchStudy study) {
+        return JsonText.of(document(Optional.of(study)));
+    }
+
+    /**
+     * The studies that hold.
+     *
+     * @param taps of taps; empty if there is none
+     * @param played of notes, of plucks
+     * @return the object of the study of taps, without sittings and resonances if there is none, and those of the others in "playing"
+     */
+    public static String kept(Optional<BenchStudy> taps, List<PlayingStudy> played) {
+        Map<String, @Nullable Object> document = document(taps);
+        document.put("playing", played.stream().map(PlayingStudyJson::document).toList());
+        return JsonText.of(document);
+    }
+
+    private static Map<String, @Nullable Object> document(Optional<BenchStudy> study) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put(
                 "sittings",
-                study.sittings().stream()
+                study.stream()
+                        .flatMap(s -> s.sittings().stream())
                         .map(SittingOutline::id)
                         .map(Object::toString)
                         .toList());
-        document.put("resonances", JsonText.array(FIELDS, study.resonances()));
+        document.put(
+                "resonances",
+                JsonText.array(FIELDS, study.map(BenchStudy::resonances).orElse(List.of())));
         document.put(
                 "set_up_spread",
-                study.spread()
+                study.flatMap(BenchStudy::spread)
                         .map(s -> JsonText.object(ComparisonJson.SPREAD, s))
                         .orElse(null));
-        return JsonText.of(document);
+        return document;
     }
 
     /**

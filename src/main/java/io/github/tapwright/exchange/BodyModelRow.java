@@ -47,7 +47,9 @@ record BodyModelRow(FittedBody body, Optional<BodyChange> change, String quantit
             Field.of(
                     "set_up_spread_frequency_percent",
                     r -> 100 * r.body.spread().frequencyShare()),
-            Field.of("set_up_spread_basis", r -> r.body.spread().basis().words()));
+            Field.of(
+                    "set_up_spread_basis",
+                    r -> r.body.spread().frequency().basis().words()));
 
     /** The table of a body. */
     static String csv(FittedBody body) {

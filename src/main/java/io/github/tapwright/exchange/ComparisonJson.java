@@ -8,6 +8,7 @@ import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Correction;
 import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
@@ -30,7 +31,17 @@ public final class ComparisonJson {
             Field.of("frequency_percent", s -> 100 * s.frequencyShare()),
             Field.of("q_percent", s -> 100 * s.qShare()),
             Field.of("level_db", SetUpSpread::levelDb),
-            Field.of("degrees_of_freedom", SetUpSpread::degreesOfFreedom),
+            Field.of("degrees_of_freedom", s -> s.frequency().degreesOfFreedom()),
+            Field.of("basis", SetUpSpread::basisWords),
+            Field.of("frequency_basis", s -> s.frequency().basis().words()),
+            Field.of("q_basis", s -> s.q().basis().words()),
+            Field.of("q_degrees_of_freedom", s -> s.q().degreesOfFreedom()),
+            Field.of("level_basis", s -> s.level().basis().words()),
+            Field.of("level_degrees_of_freedom", s -> s.level().degreesOfFreedom()));
+
+    static final List<Field<KnownScatter>> SCATTER = List.of(
+            Field.of("level_db", KnownScatter::deviation),
+            Field.of("degrees_of_freedom", KnownScatter::degreesOfFreedom),
             Field.of("basis", s -> s.basis().words()));
 
     static final List<Field<HumiditySensitivity>> SENSITIVITY = List.of(

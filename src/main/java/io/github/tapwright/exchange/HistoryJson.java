@@ -58,7 +58,7 @@ public final class HistoryJson {
                             series.subject(),
                             f,
                             f.inCommonAir(
-                                    series.subject().quantity(), history.bench().spread()),
+                                    series.subject().quantity(), history.bench().spread(series.subject())),
                             series.stretch().contains(f),
                             history.air().air()))
                     .toList();
@@ -108,6 +108,9 @@ public final class HistoryJson {
         document.put(
                 "set_up_spread",
                 JsonText.object(ComparisonJson.SPREAD, history.bench().spread()));
+        document.put(
+                "plucks_spread",
+                JsonText.object(ComparisonJson.SCATTER, history.bench().plucks()));
         document.put(
                 "humidity_sensitivity",
                 JsonText.object(ComparisonJson.SENSITIVITY, history.bench().sensitivity()));

@@ -34,6 +34,12 @@ public final class PlayedJson {
             Field.of("b", AtPlace::second),
             Field.of("change", AtPlace::difference));
 
+    private static final List<Field<PlayedChange>> AGAIN = List.of(
+            Field.of("deviation", c -> c.again().deviation()),
+            Field.of("scale", c -> c.quantity().scale()),
+            Field.of("degrees_of_freedom", c -> c.again().degreesOfFreedom()),
+            Field.of("basis", c -> c.again().basis().words()));
+
     private PlayedJson() {}
 
     /** One string of one quantity, or all of them. */
@@ -109,8 +115,7 @@ public final class PlayedJson {
         document.put("set_up_spread", JsonText.object(ComparisonJson.SPREAD, compared.spread()));
         document.put("questions", comparison.questions());
         document.put(
-                "changes",
-                comparison.changes().stream().map(c -> change(c, compared)).toList());
+                "changes", comparison.changes().stream().map(PlayedJson::change).toList());
         document.put("fast_notes", JsonText.array(FAST, comparison.fastNotes()));
         return JsonText.of(document);
     }
@@ -126,14 +131,14 @@ public final class PlayedJson {
                 ROWS, compared.comparison().changes().stream().flatMap(Row::of).toList());
     }
 
-    private static Map<String, @Nullable Object> change(PlayedChange change, ComparePlayed.Compared compared) {
+    private static Map<String, @Nullable Object> change(PlayedChange change) {
         Row overall = new Row(change, Optional.empty());
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("quantity", change.quantity().words());
         document.put("unit", change.quantity().unit());
         document.put("verdict", verdict(change));
         document.put("grade", change.grade().words());
-        document.put("in_words", PlayedWords.sentence(change, compared.spread()));
+        document.put("in_words", PlayedWords.sentence(change));
         document.put("change", overall.value().orElse(null));
         document.put("change_low_95", overall.interval().map(Interval::lower).orElse(null));
         document.put("change_high_95", overall.interval().map(Interval::upper).orElse(null));
@@ -141,6 +146,7 @@ public final class PlayedJson {
         document.put(
                 "p_adjusted",
                 overall.estimate().map(e -> change.adjustedProbability()).orElse(null));
+        document.put("playing_again", JsonText.object(AGAIN, change));
         document.put(
                 "strings",
                 JsonText.array(

@@ -81,7 +81,7 @@ final class ClientTaps {
         }
         return text
                 + "The ± says where the true figure lies, 19 times in 20, taking the guitar away and setting it up again"
-                + " included (" + matter.spread().basis().words() + ").";
+                + " included (" + matter.spread().frequency().basis().words() + ").";
     }
 
     private String hz(Resonance r) {

@@ -44,7 +44,7 @@ final class ComparedPlaying implements ComparedFindings {
             content.add(Words.quiet(
                     "B against A, over all strings. In brackets: where the true difference lies, 19 times in 20,"
                             + " setting up and playing again included: that moves "
-                            + PlayedWords.again(compared.spread())
+                            + PlayedWords.again(comparison.changes())
                             + ". What listeners notice is known from published tests with other sounds. " + terms()));
             if (isOfPlucks()) {
                 comparison.changes().stream()
@@ -59,7 +59,7 @@ final class ComparedPlaying implements ComparedFindings {
     public List<Node> inFull() {
         List<Node> content = inWords(Integer.MAX_VALUE);
         if (comparison.isAboutAnything()) {
-            content.addAll(new PlayedTables(comparison).inFull(compared.spread()));
+            content.addAll(new PlayedTables(comparison).inFull());
         }
         return content;
     }
@@ -70,9 +70,8 @@ final class ComparedPlaying implements ComparedFindings {
         }
         List<Node> content = new ArrayList<>();
         content.add(Element.of(Tag.H3, "In words"));
-        content.add(Words.list(comparison.changes().stream()
-                .map(c -> PlayedWords.sentence(c, compared.spread()))
-                .toList()));
+        content.add(Words.list(
+                comparison.changes().stream().map(PlayedWords::sentence).toList()));
         List<FastNote> fast = comparison.fastNotes();
         if (!fast.isEmpty()) {
             content.add(Element.of(Tag.H3, "Notes that die away much faster than their neighbours"));
@@ -117,7 +116,11 @@ final class ComparedPlaying implements ComparedFindings {
     public List<String> cannotTell() {
         List<String> cannot = new ArrayList<>();
         cannot.add("why A and B differ: strings, air, player, place and guitar all have their part in it");
-        cannot.add("how much of it playing again on the same day would bring; one guitar played twice would show it");
+        if (comparison.restsOnAssumed()) {
+            cannot.add(
+                    "how much of it playing again on the same day would bring; a study of one guitar played anew five times"
+                            + " would show it");
+        }
         if (!isOfPlucks()) {
             cannot.add(
                     "whether a single note is louder or rings longer: each was played once or a few times in each sitting");

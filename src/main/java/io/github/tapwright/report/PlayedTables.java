@@ -1,6 +1,5 @@
 package io.github.tapwright.report;
 
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.AtPlace;
 import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedComparison;
@@ -32,9 +31,9 @@ final class PlayedTables {
         this.questions = comparison.questions();
     }
 
-    List<Node> inFull(SetUpSpread spread) {
+    List<Node> inFull() {
         List<Node> content = new ArrayList<>();
-        overall(spread, content);
+        overall(content);
         changes.forEach(c -> strings(c, content));
         boolean shares = changes.stream().anyMatch(c -> isShare(c.quantity()));
         content.add(Words.quiet(
@@ -44,7 +43,7 @@ final class PlayedTables {
         return content;
     }
 
-    private void overall(SetUpSpread spread, List<Node> content) {
+    private void overall(List<Node> content) {
         Grid grid = Grid.of("quantity|", "unit|", "B minus A", "95 % interval", "p", "p, all asked", "conditions|");
         changes.stream()
                 .filter(c -> c.quantity() != PlayedQuantity.PITCH)
@@ -59,7 +58,7 @@ final class PlayedTables {
         content.add(Element.of(Tag.H3, "Over all strings"));
         content.add(grid.element());
         content.add(Words.quiet("± half the 95 % interval, setting up and playing again included: that moves "
-                + PlayedWords.again(spread) + ". p: of a difference so great by chance; " + questions
+                + PlayedWords.again(changes) + ". p: of a difference so great by chance; " + questions
                 + " questions were asked at once."));
     }
 

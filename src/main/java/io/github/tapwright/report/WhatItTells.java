@@ -60,7 +60,7 @@ final class WhatItTells {
         cannot.add(
                 "whether it has changed: that takes two sittings, and even an unchanged guitar set up twice gives main resonances 19 times"
                         + " in 20 within " + shift(matter) + " of each other ("
-                        + matter.spread().basis().words() + ")");
+                        + matter.spread().frequency().basis().words() + ")");
         long unnamed = result.resonances().size()
                 - matter.sitting().resonances(matter.sitting().latest()).stream()
                         .filter(r -> r.name().isPresent())

@@ -130,7 +130,7 @@ final class WorkshopReport {
                                 + " again adds to it: " + matter.spread().words(Quantity.FREQUENCY) + " of frequency, "
                                 + matter.spread().words(Quantity.Q) + " of Q and decay time, "
                                 + matter.spread().words(Quantity.LEVEL) + " of level as standard deviations, "
-                                + matter.spread().basis().words()
+                                + matter.spread().basisWords()
                                 + ". The clock of the sound card is in neither: cards are commonly"
                                 + " true to 50 parts in a million, 0.01 Hz at 200 Hz (common practice, no source)."));
     }

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** Keeps which sittings a workshop's study of its bench rests on; studies are only ever added. */
+/** Keeps which sittings a workshop's studies of its bench rest on; studies are only ever added. */
 public interface BenchStudyStore {
 
     /**
@@ -16,9 +16,10 @@ public interface BenchStudyStore {
     void add(List<SittingId> sittings, Instant keptAt);
 
     /**
-     * The study that holds.
+     * The study of one kind of sittings that holds.
      *
+     * @param procedure what its sittings were made for, a {@link Procedure#key()}
      * @return the sittings of the latest one; empty if there is none
      */
-    Optional<List<SittingId>> latest();
+    Optional<List<SittingId>> latest(String procedure);
 }

@@ -112,7 +112,7 @@ final class FuzzedArchive {
             archive.calibrations().all();
             archive.shop().latest();
             archive.listenings().all();
-            archive.benchStudies().latest();
+            archive.benchStudies().latest(Procedure.BodyTaps.KEY);
             for (SittingOutline outline : archive.sittings().outlines(Optional.empty())) {
                 SittingId id = outline.id();
                 archive.sittings().find(id);

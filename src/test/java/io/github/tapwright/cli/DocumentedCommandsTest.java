@@ -27,6 +27,7 @@ class DocumentedCommandsTest {
             "instrument",
             "sitting",
             "compare",
+            "repeatability",
             "model",
             "export",
             "verify",
@@ -57,6 +58,8 @@ class DocumentedCommandsTest {
         SoundFile.sine(folder.resolve("calibrator.wav"), 1000, -20);
         PlayedRun.write(folder.resolve("neck.wav"), neck(3));
         PlayedRun.write(folder.resolve("neck-again.wav"), neck(2.9));
+        PlayedRun.write(folder.resolve("neck-2.wav"), neck(3.1));
+        PlayedRun.write(folder.resolve("neck-3.wav"), neck(2.95));
         for (String name : List.of("a2", "ours", "theirs")) {
             WavWriter.write(
                     folder.resolve(name + ".wav"),
@@ -97,9 +100,9 @@ class DocumentedCommandsTest {
     }
 
     private String inFolder(String word) {
-        boolean written =
-                word.matches(".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|neck-again|ours|theirs)\\.wav.*")
-                        || List.of("restored", "tables").contains(word);
+        boolean written = word.matches(
+                        ".*\\.(svg|png|zip|csv|pdf|html)|(calibrator|a2|neck|neck-again|neck-2|neck-3|ours|theirs)\\.wav.*")
+                || List.of("restored", "tables").contains(word);
         return written ? folder.resolve(word).toString() : word;
     }
 

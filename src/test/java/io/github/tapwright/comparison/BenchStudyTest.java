@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.tapwright.InventedResults;
+import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.util.ArrayList;
@@ -31,8 +32,8 @@ class BenchStudyTest {
         assertThat(top.reproducibility()).isCloseTo(187.13 * 0.002, within(1e-9));
         assertThat(top.withinSetUp()).isCloseTo(0.113, within(1e-12));
         assertThat(top.betweenSetUps()).isCloseTo(Math.sqrt(0.37426 * 0.37426 - 0.113 * 0.113), within(1e-9));
-        assertThat(study.spread().orElseThrow().degreesOfFreedom()).isEqualTo(2);
-        assertThat(study.spread().orElseThrow().basis()).isEqualTo(SetUpSpread.Basis.STUDIED);
+        assertThat(study.spread().orElseThrow().frequency().degreesOfFreedom()).isEqualTo(2);
+        assertThat(study.spread().orElseThrow().level().basis()).isEqualTo(SetUpSpread.Basis.STUDIED);
     }
 
     @Test
@@ -69,6 +70,27 @@ class BenchStudyTest {
                     InventedSittings.of(sittings.size() + 1, InventedResults.levels(db[0], db[1], db[2]), KNOWN)));
         }
         return sittings;
+    }
+
+    @Test
+    void oneResonanceAloneTellsNothingOfLevelsAndTheSpreadSaysSo() {
+        List<SittingOutline> sittings = new ArrayList<>();
+        for (double shift : new double[] {0.998, 1, 1.002}) {
+            sittings.add(SittingOutline.of(
+                    InventedSittings.of(sittings.size() + 1, InventedResults.mainTopAlone(shift), KNOWN)));
+        }
+        BenchStudy study = BenchStudy.of(sittings);
+        SetUpSpread spread = study.spread().orElseThrow();
+
+        assertThat(study.studiesLevels()).isFalse();
+        assertThat(spread.level()).isEqualTo(SetUpSpread.USUAL.level());
+        assertThat(spread.q().basis()).isEqualTo(SetUpSpread.Basis.STUDIED);
+        assertThat(spread.basisWords())
+                .isEqualTo("frequency and Q measured on this bench, level assumed, not measured on this bench");
+        assertThat(SetUpSpread.USUAL.basisWords()).isEqualTo("assumed, not measured on this bench");
+        assertThat(BenchStudyJson.of(study))
+                .contains("\"level_basis\" : \"assumed, not measured on this bench\"")
+                .contains("\"q_basis\" : \"measured on this bench\"");
     }
 
     @Test

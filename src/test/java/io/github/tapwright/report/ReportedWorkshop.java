@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.played.ComparePlayed;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.instrument.Body;
 import io.github.tapwright.instrument.Construction;
@@ -90,13 +91,15 @@ final class ReportedWorkshop implements AutoCloseable {
 
     Path write(ReportKind kind, ReportSubject subject, String name) throws IOException {
         StudyBench studies = new StudyBench(archive.sittings(), archive.benchStudies(), CLOCK);
+        StudyPlaying playing = new StudyPlaying(archive.sittings(), archive.benchStudies(), CLOCK);
         MakeReport make = new MakeReport(
                 new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
                 new MakeReport.Questions(
                         studies,
                         new CompareSittings(archive.sittings(), studies),
-                        new ComparePlayed(archive.sittings()),
-                        new FollowInstrument(archive.instruments(), archive.sittings(), studies, ZoneOffset.UTC),
+                        new ComparePlayed(archive.sittings(), playing),
+                        new FollowInstrument(
+                                archive.instruments(), archive.sittings(), studies, playing, ZoneOffset.UTC),
                         new CompareGroups(archive.instruments(), archive.sittings())),
                 ZoneOffset.UTC);
         Path file = folder.resolve(name);

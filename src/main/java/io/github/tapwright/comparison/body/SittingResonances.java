@@ -59,7 +59,8 @@ record SittingResonances(Sitting sitting, SetUpSpread spread) {
         double own = hz.standardUncertainty() * hz.standardUncertainty();
         double setUp = spread.frequencyShare() * hz.value() * spread.frequencyShare() * hz.value();
         double all = own + setUp;
-        double inverse = own * own / hz.degreesOfFreedom() + setUp * setUp / spread.degreesOfFreedom();
+        double inverse = own * own / hz.degreesOfFreedom()
+                + setUp * setUp / spread.frequency().degreesOfFreedom();
         return new Estimate(hz.value(), Math.sqrt(all), inverse > 0 ? all * all / inverse : Double.POSITIVE_INFINITY);
     }
 }

@@ -17,14 +17,17 @@ import java.util.List;
 public final class ComparePlayed {
 
     private final ShowSitting sittings;
+    private final StudyPlaying studies;
 
     /**
      * Joins the use case with what it needs.
      *
      * @param sittings where sittings are kept
+     * @param studies what knows how far playing again moves figures
      */
-    public ComparePlayed(SittingStore sittings) {
+    public ComparePlayed(SittingStore sittings, StudyPlaying studies) {
         this.sittings = new ShowSitting(sittings);
+        this.studies = studies;
     }
 
     /**
@@ -32,15 +35,20 @@ public final class ComparePlayed {
      *
      * @param first before
      * @param second after
-     * @param spread how far setting up and playing again moves figures
+     * @param again how far setting up and playing again moves figures
      * @param comparison what was found
      */
-    public record Compared(Sitting first, Sitting second, SetUpSpread spread, PlayedComparison comparison)
+    public record Compared(Sitting first, Sitting second, PlayingSpread again, PlayedComparison comparison)
             implements TwoSittings {
 
         @Override
         public Comparability comparability() {
             return comparison.comparability();
+        }
+
+        @Override
+        public SetUpSpread spread() {
+            return again.inShort();
         }
     }
 
@@ -58,7 +66,7 @@ public final class ComparePlayed {
     /**
      * Compares.
      *
-     * <p>A study of the bench is one of taps and says nothing of playing again: without figures given, cautious ones hold.
+     * <p>A study of taps says nothing of playing again: without figures given or a study of notes, or of plucks, cautious ones hold.
      *
      * @param a before
      * @param b after
@@ -72,13 +80,14 @@ public final class ComparePlayed {
         }
         Sitting first = sittings.show(a);
         Sitting second = sittings.show(b);
-        SetUpSpread spread = settings.spread().orElse(SetUpSpread.USUAL);
+        PlayingSpread spread =
+                studies.spread(first.latest().findings().procedure().key(), settings.spread());
         Comparability comparability = Comparability.ofPlayed(first, second, settings.window(), settings.despite());
         return new Compared(first, second, spread, comparison(first, second, spread, comparability));
     }
 
     private static PlayedComparison comparison(
-            Sitting first, Sitting second, SetUpSpread spread, Comparability comparability) {
+            Sitting first, Sitting second, PlayingSpread spread, Comparability comparability) {
         Findings before = first.latest().findings();
         Findings after = second.latest().findings();
         if (before.notes().isPresent() && after.notes().isPresent()) {

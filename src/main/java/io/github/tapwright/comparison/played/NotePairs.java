@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  */
 record NotePairs(Map<Integer, List<Both>> ofString) {
 
-    private static final int LEAST_FREEDOM = 3;
+    static final int LEAST_FREEDOM = 3;
 
     /** One place, on the scale of comparison. */
     record Both(Fret place, double first, double second) {
@@ -43,7 +43,8 @@ record NotePairs(Map<Integer, List<Both>> ofString) {
         return new NotePairs(pairs);
     }
 
-    private static Map<Fret, Double> byPlace(PlayedQuantity quantity, Fingerboard board) {
+    /** Every place with a figure, on the scale of comparison. */
+    static Map<Fret, Double> byPlace(PlayedQuantity quantity, Fingerboard board) {
         Map<Fret, List<Double>> figures = new TreeMap<>();
         for (Fingerboard.Note note : board.notes()) {
             note.place()

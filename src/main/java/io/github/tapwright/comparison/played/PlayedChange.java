@@ -5,8 +5,8 @@ import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.HearingThreshold;
+import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Interval;
 import io.github.tapwright.statistics.StudentProbability;
@@ -19,11 +19,13 @@ import java.util.Optional;
  * One quantity of what was played in two sittings, string by string and over all strings.
  *
  * <p>Over all strings: the mean of the strings' differences, each weighing the same, with u² = u²(notes or plucks) + 2·s² for the spread s of
- * setting up and playing again ([GUM], 5.1.2). For ratios s is the share itself, which for a few per cent is the spread of the logarithm.
+ * setting up and playing again ([GUM], 5.1.2), which is what {@link PlayedScatter#counted} says where it was studied. It has no more degrees of
+ * freedom than s: effective ones would be many where s happens to come out small, and intervals too short.
  *
  * @param quantity what is compared
  * @param strings one for each string both sittings have
  * @param places one for each place both runs have; none for plucks
+ * @param again how far setting up and playing again moves it, on the scale of comparison
  * @param overall over all strings, on the scale of comparison; empty where too little was played, and for pitch
  * @param grade what the conditions do to it
  * @param shown whether figures may be shown
@@ -33,6 +35,7 @@ public record PlayedChange(
         PlayedQuantity quantity,
         List<OnString> strings,
         List<AtPlace> places,
+        KnownScatter again,
         Optional<UncertaintyBudget> overall,
         Grade grade,
         boolean shown,
@@ -49,7 +52,7 @@ public record PlayedChange(
             List<OnString> strings,
             List<AtPlace> places,
             Optional<Estimate> played,
-            SetUpSpread spread,
+            KnownScatter again,
             Comparability comparability) {
         Optional<UncertaintyBudget> overall = quantity == PlayedQuantity.PITCH
                 ? Optional.empty()
@@ -57,24 +60,33 @@ public record PlayedChange(
                         p.value(),
                         List.of(
                                 new Component("notes or plucks of these days", p, 1),
-                                new Component("setting up and playing again, A and B", again(quantity, spread), 1)),
+                                new Component("setting up and playing again, A and B", both(again), 1)),
                         List.of()));
         return new PlayedChange(
                 quantity,
                 strings,
                 places,
+                again,
                 overall,
                 comparability.grade(quantity.kind()),
                 comparability.shows(quantity.kind()),
-                overall.map(b -> StudentProbability.twoSided(b.combined())).orElse(1.0));
+                overall.map(b -> StudentProbability.twoSided(combined(b, again)))
+                        .orElse(1.0));
     }
 
-    private static Estimate again(PlayedQuantity quantity, SetUpSpread spread) {
-        return spread.of(quantity.kind(), 1).times(Math.sqrt(2));
+    /** By one and the same estimate: two parts would pretend twice its degrees of freedom. */
+    private static Estimate both(KnownScatter again) {
+        return again.estimate().times(Math.sqrt(2));
+    }
+
+    private static Estimate combined(UncertaintyBudget budget, KnownScatter again) {
+        Estimate all = budget.combined();
+        double freedom = Math.min(all.degreesOfFreedom(), again.degreesOfFreedom());
+        return new Estimate(all.value(), all.standardUncertainty(), freedom);
     }
 
     PlayedChange adjusted(double probability) {
-        return new PlayedChange(quantity, strings, places, overall, grade, shown, probability);
+        return new PlayedChange(quantity, strings, places, again, overall, grade, shown, probability);
     }
 
     /** Whether it is a question with an answer. */
@@ -88,7 +100,7 @@ public record PlayedChange(
      * @return second less first on the scale of comparison, setting up and playing again included; empty as {@link #overall}
      */
     public Optional<Estimate> estimate() {
-        return overall.map(UncertaintyBudget::combined);
+        return overall.map(b -> combined(b, again));
     }
 
     /**

@@ -2,7 +2,6 @@ package io.github.tapwright.comparison.played;
 
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.PluckComparison;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
@@ -10,6 +9,7 @@ import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -37,7 +37,7 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
      * @return the comparison
      */
     static PlayedComparison ofNotes(
-            Fingerboard first, Fingerboard second, SetUpSpread spread, Comparability comparability) {
+            Fingerboard first, Fingerboard second, PlayingSpread spread, Comparability comparability) {
         List<PlayedChange> changes = Stream.of(
                         PlayedQuantity.EARLY_DECAY,
                         PlayedQuantity.DECAY_TIME,
@@ -50,7 +50,7 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
                             pairs.strings(quantity),
                             pairs.places(quantity),
                             pairs.overall(),
-                            spread,
+                            spread.of(quantity),
                             comparability);
                 })
                 .toList();
@@ -62,18 +62,20 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
      *
      * @param first before
      * @param second after
-     * @param spread how far setting up again moves figures
+     * @param spread how far setting up and plucking again moves figures
      * @param comparability whether they may be compared
      * @return the comparison
      */
-    static PlayedComparison ofPlucks(PluckRun first, PluckRun second, SetUpSpread spread, Comparability comparability) {
+    static PlayedComparison ofPlucks(
+            PluckRun first, PluckRun second, PlayingSpread spread, Comparability comparability) {
         List<PlayedChange> changes = Stream.of(PlayedQuantity.LEVEL, PlayedQuantity.LOUDNESS)
                 .map(quantity -> {
                     PluckComparison plucks = plucks(quantity, first, second);
                     List<OnString> strings = plucks.strings().stream()
                             .map(PlayedComparison::onString)
                             .toList();
-                    return PlayedChange.of(quantity, strings, List.of(), plucks.overall(), spread, comparability);
+                    return PlayedChange.of(
+                            quantity, strings, List.of(), plucks.overall(), spread.of(quantity), comparability);
                 })
                 .toList();
         return new PlayedComparison(comparability, adjusted(changes), List.of());
@@ -81,11 +83,12 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
 
     private static PluckComparison plucks(PlayedQuantity quantity, PluckRun first, PluckRun second) {
         return PluckComparison.of(
-                quantity.words(),
-                Optional.empty(),
-                first.plucks(),
-                second.plucks(),
-                quantity == PlayedQuantity.LEVEL ? Pluck::lafMaxDb : Pluck::momentaryMaxLufs);
+                quantity.words(), Optional.empty(), first.plucks(), second.plucks(), figure(quantity));
+    }
+
+    /** How loud a pluck was. */
+    static Function<Pluck, Optional<Double>> figure(PlayedQuantity quantity) {
+        return quantity == PlayedQuantity.LEVEL ? Pluck::lafMaxDb : Pluck::momentaryMaxLufs;
     }
 
     private static OnString onString(PluckComparison.OnString s) {
@@ -112,6 +115,17 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
      */
     public boolean isAboutAnything() {
         return changes.stream().anyMatch(c -> !c.strings().isEmpty());
+    }
+
+    /**
+     * Whether how far playing again moves any of it is assumed.
+     *
+     * @return false where all of it was studied, or said by the maker
+     */
+    public boolean restsOnAssumed() {
+        return changes.stream()
+                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
+                .anyMatch(c -> c.again().basis().isAssumed());
     }
 
     /**

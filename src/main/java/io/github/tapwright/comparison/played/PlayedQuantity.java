@@ -64,6 +64,15 @@ public enum PlayedQuantity {
         return quantity;
     }
 
+    /**
+     * What deviations on the scale of comparison are of.
+     *
+     * @return such as "natural logarithm" or "dB"
+     */
+    public String scale() {
+        return isRatio() ? "natural logarithm" : unit;
+    }
+
     boolean isRatio() {
         return quantity == Quantity.DECAY_TIME;
     }

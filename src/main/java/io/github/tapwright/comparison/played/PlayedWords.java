@@ -1,11 +1,14 @@
 package io.github.tapwright.comparison.played;
 
 import io.github.tapwright.comparison.InWords;
+import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.Quantity;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 
 /** What was played in two sittings as sentences for people. */
 public final class PlayedWords {
@@ -28,11 +31,10 @@ public final class PlayedWords {
      * One sentence.
      *
      * @param change one quantity over all strings
-     * @param spread what setting up and playing again does
      * @return such as "the early decay of notes is 21 % longer (3 to 42): more than the notes, setting up and playing again explain
      *     (assumed, not measured on this bench), perhaps at the limit of what listeners notice in published tests"
      */
-    public static String sentence(PlayedChange change, SetUpSpread spread) {
+    public static String sentence(PlayedChange change) {
         String what = whose(change.quantity());
         if (change.quantity() == PlayedQuantity.PITCH) {
             return what + ": not judged, the player tunes";
@@ -47,7 +49,7 @@ public final class PlayedWords {
                         + change.quantity().unit();
             case DIFFERS ->
                 what + " is " + size(change) + ": more than what was played, setting up and playing again explain ("
-                        + spread.basis().words() + ")" + heard(change);
+                        + change.again().basis().words() + ")" + heard(change);
             case DIFFERS_ALONE ->
                 "perhaps " + what + " is " + size(change) + ": "
                         + InWords.doubt(change.probability(), change.adjustedProbability()) + heard(change);
@@ -92,12 +94,16 @@ public final class PlayedWords {
     /**
      * What the interval over all strings has in it besides the notes.
      *
-     * @param spread what setting up and playing again does
-     * @return words that follow "setting up and playing again included: that moves"
+     * @param changes what was compared
+     * @return words that follow "setting up and playing again included: that moves", such as "decay times by 5 % and levels by 1 dB (assumed,
+     *     not measured on this bench)"; each basis for itself
      */
-    public static String again(SetUpSpread spread) {
-        return "decay times by " + spread.words(Quantity.DECAY_TIME) + " and levels by " + spread.words(Quantity.LEVEL)
-                + " (" + spread.basis().words() + ")";
+    public static String again(List<PlayedChange> changes) {
+        Map<PlayedQuantity, KnownScatter> known = new EnumMap<>(PlayedQuantity.class);
+        changes.stream()
+                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
+                .forEach(c -> known.put(c.quantity(), c.again()));
+        return AgainWords.of(known);
     }
 
     /**
@@ -148,6 +154,17 @@ public final class PlayedWords {
      */
     public static String figure(PlayedQuantity quantity, double figure) {
         return Figures.text(figure, quantity.kind() == Quantity.DECAY_TIME ? 2 : 1);
+    }
+
+    /**
+     * A standard deviation in the unit of differences.
+     *
+     * @param quantity what scatters
+     * @param deviation on the scale of comparison
+     * @return of decay times per cent, which for a few per cent is a hundred times that of the logarithm
+     */
+    public static double spread(PlayedQuantity quantity, double deviation) {
+        return quantity.kind() == Quantity.DECAY_TIME ? 100 * deviation : deviation;
     }
 
     /**

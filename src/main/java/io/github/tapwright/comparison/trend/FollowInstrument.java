@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.SensitivityLearning;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.InstrumentStore;
@@ -21,6 +22,7 @@ public final class FollowInstrument {
     private final InstrumentStore instruments;
     private final SittingStore sittings;
     private final StudyBench studies;
+    private final StudyPlaying playing;
     private final ZoneId zone;
 
     /**
@@ -29,12 +31,15 @@ public final class FollowInstrument {
      * @param instruments where instruments are kept
      * @param sittings where sittings are kept
      * @param studies what knows how far setting up again moves figures
+     * @param playing what knows how far plucking again moves levels
      * @param zone where the workshop is
      */
-    public FollowInstrument(InstrumentStore instruments, SittingStore sittings, StudyBench studies, ZoneId zone) {
+    public FollowInstrument(
+            InstrumentStore instruments, SittingStore sittings, StudyBench studies, StudyPlaying playing, ZoneId zone) {
         this.instruments = instruments;
         this.sittings = sittings;
         this.studies = studies;
+        this.playing = playing;
         this.zone = zone;
     }
 
@@ -42,7 +47,7 @@ public final class FollowInstrument {
      * The history of an instrument.
      *
      * @param instrument whose
-     * @param spread how far setting up again moves figures; empty for the study that holds, or cautious figures
+     * @param spread how far setting up again moves figures; empty for the studies that hold, or cautious figures
      * @param window the humidity the shop keeps
      * @return its history
      * @throws RefusedEntryException if there is no such instrument
@@ -50,8 +55,11 @@ public final class FollowInstrument {
     public History follow(ShopNumber instrument, Optional<SetUpSpread> spread, ShopWindow window) {
         new ShowInstrument(instruments).show(instrument);
         List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
-        BenchKnowledge bench =
-                new BenchKnowledge(studies.spread(spread), window, new SensitivityLearning(sittings).of(instrument));
+        BenchKnowledge bench = new BenchKnowledge(
+                studies.spread(spread),
+                playing.levelOfPlucks(spread),
+                window,
+                new SensitivityLearning(sittings).of(instrument));
         return History.of(instrument, all, sittings.sharing(), bench, zone);
     }
 }

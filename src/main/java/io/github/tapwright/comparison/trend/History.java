@@ -163,7 +163,8 @@ public record History(
                         events.stream().noneMatch(e -> f.takenAt().instant().isBefore(e.at())))
                 .toList();
         List<DayFigure> days = DayFigure.of(stretch, zone);
-        series.add(new Series(subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench.spread())));
+        series.add(new Series(
+                subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench.spread(subject))));
     }
 
     private static List<SittingOutline> within(List<Event> events, List<SittingOutline> used) {

@@ -3,6 +3,7 @@ package io.github.tapwright.comparison.trend;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
@@ -44,7 +45,21 @@ public final class HistoryWords {
         SetUpSpread spread = history.bench().spread();
         return "setting up alone moves figures by " + spread.words(Quantity.FREQUENCY) + " of frequency and "
                 + spread.words(Quantity.Q) + " of Q (one standard deviation), "
-                + spread.basis().words();
+                + words(spread) + plucks(history);
+    }
+
+    /** Of frequency and Q, which alone are spoken of. */
+    private static String words(SetUpSpread spread) {
+        return spread.withLevel(spread.q()).basisWords();
+    }
+
+    private static String plucks(History history) {
+        boolean plucked = history.series().stream().anyMatch(s -> s.subject().equals(Subject.PLUCKS));
+        SetUpSpread spread = history.bench().spread(Subject.PLUCKS);
+        return plucked
+                ? "; plucking again moves levels by " + spread.words(Quantity.LEVEL) + ", "
+                        + spread.level().basis().words()
+                : "";
     }
 
     /**
@@ -68,7 +83,7 @@ public final class HistoryWords {
      */
     public static String corrected(Series series, SittingFigure figure, History history) {
         Estimate found =
-                figure.inCommonAir(series.subject().quantity(), history.bench().spread());
+                figure.inCommonAir(series.subject().quantity(), history.bench().spread(series.subject()));
         return Figures.text(Estimate.of(found.value(), found.halfWidth95()));
     }
 }

@@ -75,7 +75,11 @@ public final class TrendWords {
                         ? "more than setting up again explains ("
                         : "no more than setting up again explains (")
                 + amount(d.setUpLimit(), d.setUpLimit()) + unit(subject) + ", "
-                + history.bench().spread().basis().words() + ")";
+                + history.bench()
+                        .spread(subject)
+                        .known(subject.quantity())
+                        .basis()
+                        .words() + ")";
     }
 
     private static String perMonth(double slope, Subject subject, Optional<Interval> interval) {

@@ -7,7 +7,6 @@ import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
-import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.comparison.played.PlayedWords;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
@@ -119,7 +118,7 @@ public sealed interface Answer {
                     .flatMap(c -> Stream.concat(
                             Stream.of(c)
                                     .filter(all -> all.quantity() != PlayedQuantity.PITCH)
-                                    .map(all -> ComparedFigure.of(all, compared.spread())),
+                                    .map(all -> ComparedFigure.of(all)),
                             c.strings().stream().map(s -> ComparedFigure.of(c, s))))
                     .toList();
         }
@@ -142,13 +141,16 @@ public sealed interface Answer {
         private Stream<String> said(Verdict verdict) {
             return compared.comparison().changes().stream()
                     .filter(c -> c.verdict() == verdict)
-                    .map((PlayedChange c) -> PlayedWords.sentence(c, compared.spread()));
+                    .map(PlayedWords::sentence);
         }
 
         private String again() {
             return "Over all strings, setting up and playing again included: that moves "
-                    + PlayedWords.again(compared.spread())
-                    + ". Play one guitar twice to see how far it is on your bench.";
+                    + PlayedWords.again(compared.comparison().changes())
+                    + (compared.comparison().restsOnAssumed()
+                            ? ". Play one guitar anew for five sittings and keep them as a study (command repeatability) to know"
+                                    + " how far it is on your bench."
+                            : ".");
         }
 
         @Override

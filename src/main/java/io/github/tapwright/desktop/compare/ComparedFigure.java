@@ -51,7 +51,7 @@ public record ComparedFigure(
         return Figures.text(estimate, quantity == Quantity.DECAY_TIME ? 3 : 2);
     }
 
-    static ComparedFigure of(PlayedChange change, SetUpSpread spread) {
+    static ComparedFigure of(PlayedChange change) {
         return new ComparedFigure(
                 "all strings",
                 change.quantity().words(),
@@ -59,7 +59,7 @@ public record ComparedFigure(
                 "",
                 change95(change, change.estimate()),
                 Optional.of(change.verdict()).filter(v -> change.quantity() != PlayedQuantity.PITCH),
-                PlayedWords.sentence(change, spread));
+                PlayedWords.sentence(change));
     }
 
     static ComparedFigure of(PlayedChange change, OnString string) {

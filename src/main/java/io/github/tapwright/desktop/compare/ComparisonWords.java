@@ -89,7 +89,7 @@ final class ComparisonWords {
         return "Differences are B less A, in A's air, ± half the 95 % interval: one in twenty lies"
                 + " outside by chance alone. Setting up again moves figures by "
                 + spread.words() + ": "
-                + spread.basis().words() + ". " + InWords.asked(compared.comparison())
+                + spread.basisWords() + ". " + InWords.asked(compared.comparison())
                 + "; a difference counts as certain if it stands all of them considered.";
     }
 }

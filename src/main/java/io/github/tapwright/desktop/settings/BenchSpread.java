@@ -19,25 +19,27 @@ import java.util.stream.Collectors;
  * @param spread what comparisons count with
  * @param study the study kept, which they count with unless the maker gave figures; empty if there is none that holds
  * @param lapse why the study kept no longer holds; empty if it does, or none was kept
+ * @param playing what comparisons of notes and of plucks count with
  */
-record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<String> lapse) {
+record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<String> lapse, List<KeptPlaying> playing) {
 
     /** What holds now, with the maker's own figures or without. */
-    static BenchSpread of(StudyBench bench, Optional<SetUpSpread> own) {
+    static BenchSpread of(SpreadModel.UseCases use, Optional<SetUpSpread> own) {
+        StudyBench bench = use.studyBench();
         SetUpSpread spread = bench.spread(own);
+        List<KeptPlaying> playing = KeptPlaying.all(use.studyPlaying(), own);
         try {
-            return new BenchSpread(spread, bench.latest(), Optional.empty());
+            return new BenchSpread(spread, bench.latest(), Optional.empty(), playing);
         } catch (RefusedEntryException e) {
-            return new BenchSpread(spread, Optional.empty(), Optional.of(String.valueOf(e.getMessage())));
+            return new BenchSpread(spread, Optional.empty(), Optional.of(String.valueOf(e.getMessage())), playing);
         }
     }
 
     /** The figures, where they come from, and what to do where that is not good enough. */
     List<String> sentences(ZoneId zone) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(
-                "Comparisons, timelines and reports take it that setting up again moves figures by " + spread.words()
-                        + " (one standard deviation): " + spread.basis().words() + ".");
+        sentences.add("Comparisons, timelines and reports take it that setting up again moves figures by "
+                + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
         study.ifPresent(
                 kept -> sentences.add("The study kept: " + words(kept, zone) + (isGiven() ? instead(kept) : "")));
         lapse.ifPresent(why -> sentences.add("The study kept no longer holds: " + why + "."));
@@ -45,11 +47,12 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
             sentences.add("No study is kept yet. Choose Repeatability on the Sitting screen and set one guitar up "
                     + BenchStudy.ENOUGH + " times, or tick sittings below that were made so.");
         }
+        playing.forEach(p -> sentences.addAll(p.sentences(zone)));
         return sentences;
     }
 
     private boolean isGiven() {
-        return spread.basis() == SetUpSpread.Basis.GIVEN;
+        return spread.frequency().basis() == SetUpSpread.Basis.GIVEN;
     }
 
     private static String instead(BenchStudy kept) {
@@ -60,7 +63,11 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
 
     /** What a study rests on. */
     static String words(BenchStudy study, ZoneId zone) {
-        List<SittingOutline> setUps = study.sittings();
+        return words(study.sittings(), "set-ups", zone);
+    }
+
+    /** The same of sittings that are called otherwise. */
+    static String words(List<SittingOutline> setUps, String called, ZoneId zone) {
         List<LocalDate> days = setUps.stream()
                 .map(s -> day(s.takenAt().instant(), zone))
                 .sorted()
@@ -68,10 +75,11 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
                 .toList();
         String when = days.get(0) + (days.size() > 1 ? " to " + days.get(days.size() - 1) : "");
         String doubt = setUps.size() < BenchStudy.ENOUGH
-                ? " Fewer than " + BenchStudy.ENOUGH + " set-ups: its figures are themselves uncertain."
+                ? " Fewer than " + BenchStudy.ENOUGH + " " + called + ": its figures are themselves uncertain."
                 : "";
-        return setUps.size() + " set-ups of instrument " + setUps.get(0).instrument() + ", " + when + " (sittings "
-                + setUps.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")." + doubt;
+        return setUps.size() + " " + called + " of instrument " + setUps.get(0).instrument() + ", " + when
+                + " (sittings " + setUps.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")."
+                + doubt;
     }
 
     private static LocalDate day(Instant instant, ZoneId zone) {

@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
@@ -44,11 +45,16 @@ public final class SpreadModel {
     /**
      * What studies are made with.
      *
-     * @param studyBench makes and keeps them
+     * @param studyBench makes and keeps those of taps
+     * @param studyPlaying knows those of notes and of plucks
      * @param listInstruments whose sittings there are
      * @param listSittings lists them
      */
-    public record UseCases(StudyBench studyBench, ListInstruments listInstruments, ListSittings listSittings) {}
+    public record UseCases(
+            StudyBench studyBench,
+            StudyPlaying studyPlaying,
+            ListInstruments listInstruments,
+            ListSittings listSittings) {}
 
     /**
      * Nothing read yet.
@@ -137,13 +143,11 @@ public final class SpreadModel {
 
     private void readSpread() {
         long mine = spreadAsked.ask();
-        work.start(
-                new Job<>("Reading the study", progress -> BenchSpread.of(use.studyBench(), settings.spread())),
-                read -> {
-                    if (spreadAsked.isLatest(mine)) {
-                        held.set(Optional.of(read));
-                    }
-                });
+        work.start(new Job<>("Reading the study", progress -> BenchSpread.of(use, settings.spread())), read -> {
+            if (spreadAsked.isLatest(mine)) {
+                held.set(Optional.of(read));
+            }
+        });
     }
 
     private void listSittings() {

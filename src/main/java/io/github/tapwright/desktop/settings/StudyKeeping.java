@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.List;
@@ -49,11 +50,19 @@ public final class StudyKeeping {
 
     /** The study that held before. */
     private Optional<List<SittingId>> keep(List<SittingId> setUps) {
-        Optional<BenchStudy> before =
-                BenchSpread.of(studyBench, Optional.empty()).study();
+        Optional<BenchStudy> before = held();
         studyBench.keep(setUps);
         return before.map(
                 study -> study.sittings().stream().map(SittingOutline::id).toList());
+    }
+
+    /** One that no longer holds is none to go back to. */
+    private Optional<BenchStudy> held() {
+        try {
+            return studyBench.latest();
+        } catch (RefusedEntryException e) {
+            return Optional.empty();
+        }
     }
 
     /** Studies are only ever added: the former one holds again because it is kept once more. */

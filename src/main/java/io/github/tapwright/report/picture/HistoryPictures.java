@@ -90,7 +90,7 @@ public final class HistoryPictures {
                         series,
                         reference,
                         f -> f.inCommonAir(
-                                series.subject().quantity(), history.bench().spread())),
+                                series.subject().quantity(), history.bench().spread(series.subject()))),
                 corrected ? dots(series, reference, f -> Estimate.of(f.measured(), 0)) : List.of());
     }
 

@@ -23,7 +23,7 @@ class PlayedComparisonPropertyTest {
         return PlayedComparison.ofNotes(
                 onSomeDay(1).played(InventedRun.SIX_STRINGS, chance),
                 onSomeDay(longer).played(InventedRun.SIX_STRINGS, chance),
-                SetUpSpread.USUAL,
+                PlayingSpread.of(SetUpSpread.USUAL),
                 FINE);
     }
 

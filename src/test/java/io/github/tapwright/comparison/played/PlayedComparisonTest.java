@@ -29,7 +29,7 @@ class PlayedComparisonTest {
     }
 
     private static PlayedComparison compare(Fingerboard a, Fingerboard b, SetUpSpread spread) {
-        return PlayedComparison.ofNotes(a, b, spread, FINE);
+        return PlayedComparison.ofNotes(a, b, PlayingSpread.of(spread), FINE);
     }
 
     private static PlayedChange change(PlayedComparison comparison, PlayedQuantity quantity) {
@@ -50,7 +50,7 @@ class PlayedComparisonTest {
             assertThat(s.difference().orElseThrow().interval95().contains(Math.log(1.5)))
                     .isTrue();
         });
-        assertThat(PlayedWords.sentence(early, SetUpSpread.USUAL))
+        assertThat(PlayedWords.sentence(early))
                 .startsWith("the early decay of notes is ")
                 .contains("% longer (", "assumed, not measured on this bench");
         assertThat(change(found, PlayedQuantity.LEVEL).verdict()).isEqualTo(Verdict.CANNOT_TELL);
@@ -117,20 +117,21 @@ class PlayedComparisonTest {
 
         PlayedChange early = change(found, PlayedQuantity.EARLY_DECAY);
         assertThat(early.verdict()).isEqualTo(Verdict.CANNOT_TELL);
-        assertThat(PlayedWords.sentence(early, SetUpSpread.USUAL)).contains("too little was played");
+        assertThat(PlayedWords.sentence(early)).contains("too little was played");
         assertThat(found.questions()).isZero();
     }
 
     @Test
     void plucksAreComparedStringByString() {
-        PlayedComparison found = PlayedComparison.ofPlucks(plucks(0), plucks(4), SetUpSpread.given(0, 0, 0.5), FINE);
+        PlayedComparison found =
+                PlayedComparison.ofPlucks(plucks(0), plucks(4), PlayingSpread.of(SetUpSpread.given(0, 0, 0.5)), FINE);
 
         PlayedChange level = change(found, PlayedQuantity.LEVEL);
         assertThat(level.strings()).extracting(OnString::string).containsExactly(1, 2);
         assertThat(level.verdict()).isEqualTo(Verdict.DIFFERS);
         assertThat(level.estimate().orElseThrow().value()).isCloseTo(4, within(0.5));
         assertThat(level.places()).isEmpty();
-        assertThat(PlayedWords.sentence(change(found, PlayedQuantity.LOUDNESS), SetUpSpread.USUAL))
+        assertThat(PlayedWords.sentence(change(found, PlayedQuantity.LOUDNESS)))
                 .as("no loudness was measured")
                 .contains("too little was played in both");
     }

@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.synthesis.FingerboardRun;
@@ -14,6 +15,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -88,7 +92,7 @@ class SpreadModelTest {
         model.keep();
         assertThat(spread())
                 .isEqualTo(desk.studySpread().studyBench().spread(Optional.empty()))
-                .extracting(SetUpSpread::basis)
+                .extracting(s -> s.frequency().basis())
                 .isEqualTo(SetUpSpread.Basis.STUDIED);
         assertThat(words())
                 .contains("measured on this bench")
@@ -146,6 +150,39 @@ class SpreadModelTest {
                 .singleElement()
                 .satisfies(s -> assertThat(s.id()).isEqualTo(made.get(0)));
         assertThat(model.title(model.sittings().get(0))).isEqualTo("7, 2026-03-14 09:26, strung (sitting 1)");
+    }
+
+    /** Six notes of the lowest string, every one ringing so many times longer. */
+    private static FingerboardRun ringing(double longer) {
+        List<Fret> places = IntStream.range(0, 6).mapToObj(f -> new Fret(6, f)).toList();
+        return new FingerboardRun(
+                places, 4, places.stream().collect(Collectors.toMap(Function.identity(), p -> longer)));
+    }
+
+    @Test
+    void whatPlayingAgainMovesStandsBesideAndAStudyOfNotesIsNamed() throws Exception {
+        List<SittingId> played = new ArrayList<>();
+        for (double longer : new double[] {1, 1.04, 1.1}) {
+            played.add(desk.notes(seven, ringing(longer)).id());
+        }
+        model.refresh();
+        assertThat(words())
+                .contains(
+                        "Between sittings of notes playing again moves decay times by 5 % and levels by 1 dB (assumed,")
+                .contains("Between sittings of plucks playing again moves levels by 1 dB (assumed,")
+                .contains("No study of notes is kept yet: play one guitar anew for 5 sittings");
+
+        desk.studySpread().studyPlaying().keep(played);
+        model.refresh();
+        assertThat(words())
+                .contains("Between sittings of notes playing again moves early decays by ", "(measured on this bench)")
+                .contains("The study of notes kept: 3 sittings of instrument 7, 2026-03-14 (sittings 1, 2, 3).")
+                .contains("No study of plucks is kept yet");
+        assertThat(spread()).as("notes say nothing of taps").isEqualTo(SetUpSpread.USUAL);
+
+        settings.change(settings.now().get().spreading(Optional.of(SetUpSpread.given(0.002, 0.04, 0.8))));
+        assertThat(words())
+                .contains("decay times by 4 % and levels by 0.8 dB (as given)", "It would say early decays by ");
     }
 
     @Test

@@ -1,0 +1,165 @@
+package io.github.tapwright.comparison.played;
+
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.Comparability;
+import io.github.tapwright.comparison.ConditionCheck;
+import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.KnownScatter;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.SetUps;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.BenchStudyStore;
+import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingStore;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Studies how far playing again moves figures, and keeps which sittings say so: notes for notes, plucks for plucks. */
+public final class StudyPlaying {
+
+    /** What a study of playing may be of. */
+    public static final List<String> PROCEDURES = List.of(Procedure.NoteRun.KEY, Procedure.OpenPlucks.KEY);
+
+    private final SittingStore sittings;
+    private final BenchStudyStore studies;
+    private final Clock clock;
+
+    /**
+     * Joins the use case with what it needs.
+     *
+     * @param sittings where sittings are kept
+     * @param studies where studies are kept
+     * @param clock what tells the time
+     */
+    public StudyPlaying(SittingStore sittings, BenchStudyStore studies, Clock clock) {
+        this.sittings = sittings;
+        this.studies = studies;
+        this.clock = clock;
+    }
+
+    /**
+     * Whether a sitting is for a study of playing.
+     *
+     * @param id its number
+     * @return false for taps
+     * @throws RefusedEntryException if there is no such sitting
+     */
+    public boolean takes(SittingId id) {
+        return PROCEDURES.contains(
+                new ShowSitting(sittings).outlines(List.of(id)).get(0).procedure());
+    }
+
+    /**
+     * Evaluates a study.
+     *
+     * @param ids sittings of notes, or of plucks, on one instrument, set up and played anew for each, all else the same
+     * @return what they say
+     * @throws RefusedEntryException if there are too few, one is given twice, two hold the same recording, or they may not be
+     *     compared in anything
+     */
+    public PlayingStudy study(List<SittingId> ids) {
+        new SetUps(sittings, "set the instrument up, play it and record it anew for each").of(ids);
+        List<Sitting> played = ids.stream().map(new ShowSitting(sittings)::show).toList();
+        List<Comparability> pairs = new ArrayList<>();
+        for (int i = 0; i < played.size(); i++) {
+            for (int j = i + 1; j < played.size(); j++) {
+                pairs.add(compared(played.get(i), played.get(j)));
+            }
+        }
+        return PlayingStudy.of(played, pairs);
+    }
+
+    /** Refuses two of which nothing may be compared; what is refused of levels alone leaves decay times to be studied. */
+    private static Comparability compared(Sitting first, Sitting second) {
+        Comparability pair = Comparability.ofPlayed(first, second, ShopWindow.USUAL, Optional.empty());
+        String procedure = first.latest().findings().procedure().key();
+        if (PlayingStudy.quantities(procedure).stream().noneMatch(q -> pair.shows(q.kind()))) {
+            throw new RefusedEntryException("sittings " + first.id() + " and " + second.id() + " may not be compared, "
+                    + pair.troubles().stream()
+                            .filter(c -> c.worst() == Grade.REFUSED)
+                            .map(StudyPlaying::words)
+                            .collect(Collectors.joining("; "))
+                    + "; leave one out, or correct it with sitting edit if it is written down wrongly");
+        }
+        return pair;
+    }
+
+    private static String words(ConditionCheck check) {
+        return check.condition() + ": " + check.reason();
+    }
+
+    /**
+     * Evaluates a study and keeps it; from then on it holds for comparisons of its kind.
+     *
+     * @param ids as in {@link #study}
+     * @return what they say
+     * @throws RefusedEntryException as there, and if no quantity could be studied
+     */
+    public PlayingStudy keep(List<SittingId> ids) {
+        PlayingStudy study = study(ids);
+        if (study.scatters().isEmpty()) {
+            throw new RefusedEntryException("nothing could be studied, so there is nothing to keep: "
+                    + study.notStudied().stream()
+                            .map(n -> n.quantity().words() + ", " + n.reason())
+                            .collect(Collectors.joining("; ")));
+        }
+        studies.add(ids, clock.instant());
+        return study;
+    }
+
+    /**
+     * The study of one kind that holds.
+     *
+     * @param procedure notes or plucks, one of {@link #PROCEDURES}
+     * @return the latest one kept, evaluated anew; empty if there is none
+     * @throws RefusedEntryException if its sittings, corrected since, no longer go together
+     */
+    public Optional<PlayingStudy> latest(String procedure) {
+        return studies.latest(procedure).map(this::study);
+    }
+
+    /**
+     * How far playing again moves figures, as far as anybody knows.
+     *
+     * @param procedure notes or plucks, one of {@link #PROCEDURES}
+     * @param said the maker's own figures; empty for those of the study that holds
+     * @return these, or the study's, or else {@link SetUpSpread#USUAL}, each with its basis
+     */
+    public PlayingSpread spread(String procedure, Optional<SetUpSpread> said) {
+        return said.map(PlayingSpread::of).or(() -> studied(procedure)).orElse(PlayingSpread.of(SetUpSpread.USUAL));
+    }
+
+    private Optional<PlayingSpread> studied(String procedure) {
+        try {
+            return latest(procedure).flatMap(PlayingStudy::spread);
+        } catch (RefusedEntryException e) {
+            return Optional.of(PlayingSpread.of(SetUpSpread.LAPSED));
+        }
+    }
+
+    /**
+     * How far the level of a whole sitting of plucks scatters, its plucks' own scatter included.
+     *
+     * @param said the maker's own figures; empty for those of the study that holds
+     * @return dB, with its basis
+     */
+    public KnownScatter levelOfPlucks(Optional<SetUpSpread> said) {
+        if (said.isPresent()) {
+            return said.get().level();
+        }
+        try {
+            return latest(Procedure.OpenPlucks.KEY)
+                    .flatMap(s -> s.of(PlayedQuantity.LEVEL))
+                    .map(PlayedScatter::ofWholeSittings)
+                    .orElse(SetUpSpread.USUAL.level());
+        } catch (RefusedEntryException e) {
+            return SetUpSpread.LAPSED.level();
+        }
+    }
+}
