@@ -2,15 +2,19 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Studies how far setting up again moves figures on this bench. */
 @Command(
@@ -24,6 +28,11 @@ import picocli.CommandLine.Parameters;
         })
 final class RepeatabilityCommand extends ArchiveCommand {
 
+    private static final String FORGET = "--forget";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Parameters(
             arity = "0..*",
             paramLabel = "SITTING",
@@ -33,6 +42,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     @Option(names = "--keep", description = "Keep the study; comparisons then rest on it.")
     private boolean keep;
+
+    @Option(names = FORGET, description = "Forget the study kept; no sitting is deleted.")
+    private boolean forget;
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
@@ -46,6 +58,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
+        if (forget) {
+            return forget(open.studyBench());
+        }
         csv.refuseUnlessTable();
         Given.refuse(
                 keep && sittings.isEmpty(),
@@ -68,6 +83,17 @@ final class RepeatabilityCommand extends ArchiveCommand {
             terminal().note("kept; comparisons rest on this study from now on");
         }
         return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private int forget(StudyBench studies) {
+        Given.onlyBeside(spec, FORGET, Set.of());
+        studies.forget();
+        terminal()
+                .say(
+                        "Forgotten; no sitting was deleted.%nComparisons take it again that setting up moves figures by %s,%n%s,"
+                                + " until a study is kept.",
+                        SetUpSpread.USUAL.words(), SetUpSpread.USUAL.basis().words());
+        return ExitCode.DONE;
     }
 
     private Optional<BenchStudy> find(StudyBench studies) {

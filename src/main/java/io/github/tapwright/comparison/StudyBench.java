@@ -72,6 +72,18 @@ public final class StudyBench {
     }
 
     /**
+     * Forgets the study that holds: from then on none does, until another is kept. Sittings and former studies stay.
+     *
+     * @throws RefusedEntryException if none is kept
+     */
+    public void forget() {
+        if (studies.latest().isEmpty()) {
+            throw new RefusedEntryException("no study is kept, so there is nothing to forget");
+        }
+        studies.add(List.of(), clock.instant());
+    }
+
+    /**
      * The study that holds.
      *
      * @return the latest one kept, evaluated anew; empty if there is none

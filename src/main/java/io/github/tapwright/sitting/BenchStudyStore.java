@@ -10,7 +10,7 @@ public interface BenchStudyStore {
     /**
      * Keeps a study.
      *
-     * @param sittings what it rests on, existing sittings
+     * @param sittings what it rests on, existing sittings; none, so that from then on no study holds
      * @param keptAt when
      */
     void add(List<SittingId> sittings, Instant keptAt);
@@ -18,7 +18,7 @@ public interface BenchStudyStore {
     /**
      * The study that holds.
      *
-     * @return the sittings of the latest one; empty if there is none
+     * @return the sittings of the latest one; empty if there is none, or it rests on none
      */
     Optional<List<SittingId>> latest();
 }

@@ -193,6 +193,18 @@ public final class SpreadModel {
         tried.get().ifPresent(study -> keeping.keep(List.copyOf(ticked), this::kept));
     }
 
+    /** Forgets the study kept; that can be taken back. */
+    void forget() {
+        keeping.forget(this::readSpread);
+    }
+
+    /** Whether a study is kept, though it may no longer hold. */
+    boolean keepsOne() {
+        return held.get()
+                .filter(s -> s.study().isPresent() || s.lapse().isPresent())
+                .isPresent();
+    }
+
     private void kept() {
         ticked.clear();
         tried.set(Optional.empty());

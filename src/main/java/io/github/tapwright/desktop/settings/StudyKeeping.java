@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop.settings;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
@@ -49,11 +48,38 @@ public final class StudyKeeping {
 
     /** The study that held before. */
     private Optional<List<SittingId>> keep(List<SittingId> setUps) {
-        Optional<BenchStudy> before =
-                BenchSpread.of(studyBench, Optional.empty()).study();
+        Optional<List<SittingId>> before = held();
         studyBench.keep(setUps);
-        return before.map(
-                study -> study.sittings().stream().map(SittingOutline::id).toList());
+        return before;
+    }
+
+    private Optional<List<SittingId>> held() {
+        return BenchSpread.of(studyBench, Optional.empty())
+                .study()
+                .map(study ->
+                        study.sittings().stream().map(SittingOutline::id).toList());
+    }
+
+    /**
+     * Forgets the study kept; sittings stay.
+     *
+     * @param done runs when it is forgotten, and once more when that was taken back
+     */
+    public void forget(Runnable done) {
+        work.start(new Job<>("Forgetting the study", progress -> forget()), before -> {
+            done.run();
+            String words = "Forgotten; no sitting was deleted, and comparisons count with "
+                    + (settings.spread().isEmpty() ? "cautious figures until a study is kept" : "your own figures");
+            before.ifPresentOrElse(
+                    former -> notices.say(words, () -> takeBack(former, done)), () -> notices.say(words));
+        });
+    }
+
+    /** The study that held before. */
+    private Optional<List<SittingId>> forget() {
+        Optional<List<SittingId>> before = held();
+        studyBench.forget();
+        return before;
     }
 
     /** Studies are only ever added: the former one holds again because it is kept once more. */
