@@ -75,8 +75,9 @@ final class CaptureTables implements CaptureStore {
 
     private CaptureFile create(Path file, LiveFormat format) throws IOException {
         if (Files.exists(folder.captures()) && !Files.isDirectory(folder.captures())) {
-            throw new ArchiveException(folder.captures() + " is a file, and recordings need a folder of that name; move the file"
-                    + " away, then record again");
+            throw new ArchiveException(
+                    folder.captures() + " is a file, and recordings need a folder of that name; move the file"
+                            + " away, then record again");
         }
         Files.createDirectories(folder.captures());
         return CaptureFile.create(file, format);

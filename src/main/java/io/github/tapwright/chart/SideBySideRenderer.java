@@ -50,8 +50,7 @@ final class SideBySideRenderer extends XYErrorRenderer {
             int pass) {
         AffineTransform before = g2.getTransform();
         g2.translate(stepPixels * places.get(series), 0);
-        super.drawItem(
-                g2, state, dataArea, info, plot, domainAxis, rangeAxis, dataset, series, item, crosshair, pass);
+        super.drawItem(g2, state, dataArea, info, plot, domainAxis, rangeAxis, dataset, series, item, crosshair, pass);
         g2.setTransform(before);
     }
 }

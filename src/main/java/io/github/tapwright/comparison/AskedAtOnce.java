@@ -31,8 +31,7 @@ final class AskedAtOnce {
                 questions.stream().mapToDouble(Difference::probability).toArray(), weights);
         IdentityHashMap<Difference, Difference> asked = new IdentityHashMap<>();
         IntStream.range(0, adjusted.length)
-                .forEach(i -> asked.put(
-                        questions.get(i), questions.get(i).asked(weights[i], adjusted[i])));
+                .forEach(i -> asked.put(questions.get(i), questions.get(i).asked(weights[i], adjusted[i])));
         return changes.stream()
                 .map(c -> c.adjusted(d -> asked.getOrDefault(d, d)))
                 .toList();

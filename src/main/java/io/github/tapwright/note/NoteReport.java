@@ -125,7 +125,8 @@ final class NoteReport {
         settings.expected().ifPresent(note -> {
             double off = note.centsTo(pitch.hz().value(), settings.a4Hz());
             if (Math.abs(off) > FAR_OFF_CENTS) {
-                warnings.add(note + " was expected, but the pitch lies " + Figures.difference(off, 0) + " cents off it");
+                warnings.add(
+                        note + " was expected, but the pitch lies " + Figures.difference(off, 0) + " cents off it");
             }
         });
     }

@@ -62,8 +62,14 @@ class ChartFileTest {
         ResponseCurve curve = trace("", 1).curve();
         ChartFile.write(
                 picture(
-                        new Trace("A", curve, List.of(new Mark(190, "main top", "of A"), new Mark(100, "main air", "air of A"))),
-                        new Trace("B", curve, List.of(new Mark(180, "main top", "of B"), new Mark(101, "main air", "air of B")))),
+                        new Trace(
+                                "A",
+                                curve,
+                                List.of(new Mark(190, "main top", "of A"), new Mark(100, "main air", "air of A"))),
+                        new Trace(
+                                "B",
+                                curve,
+                                List.of(new Mark(180, "main top", "of B"), new Mark(101, "main air", "air of B")))),
                 file);
 
         assertThat(Files.readString(file))

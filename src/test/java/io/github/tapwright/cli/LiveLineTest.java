@@ -34,8 +34,7 @@ class LiveLineTest {
     void levelsAndStrikesAreReadWithATrueMinus() {
         StringWriter read = new StringWriter();
         Terminal watched = new Terminal(new PrintWriter(read), new PrintWriter(read), (step, done, total) -> {});
-        LevelNow level =
-                new LevelNow(Optional.of(-12.4), Optional.of(-30.0), Optional.of(-61.0), false, List.of());
+        LevelNow level = new LevelNow(Optional.of(-12.4), Optional.of(-30.0), Optional.of(-61.0), false, List.of());
         TapsSoFar taps = new TapsSoFar(
                 List.of(new Strike(0, 1.52, -9.6, 40, List.of())), Optional.empty(), List.of(), 1, List.of());
 

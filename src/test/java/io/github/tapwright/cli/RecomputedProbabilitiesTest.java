@@ -24,8 +24,8 @@ class RecomputedProbabilitiesTest {
     private static JsonNode comparison;
 
     private static CommandRun done(Object... arguments) {
-        CommandRun run = CommandRun.of(
-                Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
+        CommandRun run =
+                CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
                         .toArray());
         assertThat(run.code()).as(run.err()).isZero();
         return run;
@@ -75,14 +75,17 @@ class RecomputedProbabilitiesTest {
         List<JsonNode> questions = questions();
 
         assertThat(questions).hasSize(comparison.path("questions").intValue()).hasSizeGreaterThan(8);
-        assertThat(questions).allSatisfy(q -> assertThat(q.path("p_adjusted").doubleValue())
-                .isCloseTo(adjusted(q, questions), within(1e-12)));
+        assertThat(questions)
+                .allSatisfy(q -> assertThat(q.path("p_adjusted").doubleValue())
+                        .isCloseTo(adjusted(q, questions), within(1e-12)));
         assertThat(questions.stream()
                         .map(q -> q.path("p_adjusted").doubleValue())
                         .filter(p -> p > 0 && p < 1))
                 .as("some are neither certain nor hopeless")
                 .isNotEmpty();
-        assertThat(questions.stream().mapToDouble(q -> q.path("weight").doubleValue()).sum())
+        assertThat(questions.stream()
+                        .mapToDouble(q -> q.path("weight").doubleValue())
+                        .sum())
                 .isCloseTo(1, within(1e-12));
     }
 
@@ -108,6 +111,8 @@ class RecomputedProbabilitiesTest {
                         .map(l -> l.split(",", -1)[column])
                         .filter(w -> !w.isEmpty())
                         .map(Double::valueOf))
-                .isEqualTo(questions().stream().map(q -> q.path("weight").doubleValue()).toList());
+                .isEqualTo(questions().stream()
+                        .map(q -> q.path("weight").doubleValue())
+                        .toList());
     }
 }

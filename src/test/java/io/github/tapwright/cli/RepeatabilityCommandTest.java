@@ -66,7 +66,9 @@ class RepeatabilityCommandTest {
 
     @Test
     void aStudyForgottenNoLongerHoldsAndNothingIsDeleted() {
-        assertThat(archive("repeatability", "--forget").err()).contains("no study is kept").hasLineCount(1);
+        assertThat(archive("repeatability", "--forget").err())
+                .contains("no study is kept")
+                .hasLineCount(1);
         assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
         assertThat(archive("repeatability", 1, "--forget").err()).contains("SITTING does not go with --forget");
         assertThat(archive("repeatability", "--keep", "--forget").err()).contains("does not go with --forget");

@@ -26,6 +26,7 @@ class DoubleStrikeTest {
                 .rejections();
 
         assertThat(rejections.get(0).reason()).isEqualTo(RejectionReason.DOUBLE_STRIKE);
-        assertThat(rejections.get(0).text()).containsPattern("second contact (59|60|61) ms later, −\\d+ dB re the first");
+        assertThat(rejections.get(0).text())
+                .containsPattern("second contact (59|60|61) ms later, −\\d+ dB re the first");
     }
 }

@@ -56,8 +56,7 @@ public final class StudyKeeping {
     private Optional<List<SittingId>> held() {
         return BenchSpread.of(studyBench, Optional.empty())
                 .study()
-                .map(study ->
-                        study.sittings().stream().map(SittingOutline::id).toList());
+                .map(study -> study.sittings().stream().map(SittingOutline::id).toList());
     }
 
     /**

@@ -53,7 +53,8 @@ class LevelMeterTest {
         }
 
         // 20·log10(0.03) and 3.01 dB less.
-        assertThat(meter.now().hints()).anyMatch(h -> h.startsWith("the quiet moments lie at −33 dBFS: silence the room"));
+        assertThat(meter.now().hints())
+                .anyMatch(h -> h.startsWith("the quiet moments lie at −33 dBFS: silence the room"));
     }
 
     @Test
