@@ -11,7 +11,8 @@ final class BenchStudyTables implements BenchStudyStore {
 
     private static final String LATEST = "SELECT sitting_id FROM bench_study_sitting WHERE study_id ="
             + " (SELECT max(of_kind.study_id) FROM bench_study_sitting of_kind JOIN sitting ON sitting.id = of_kind.sitting_id"
-            + " WHERE sitting.procedure = ?) ORDER BY ordinal";
+            + " WHERE sitting.procedure = ? AND of_kind.study_id > (SELECT coalesce(max(id), 0) FROM bench_study"
+            + " WHERE id NOT IN (SELECT study_id FROM bench_study_sitting))) ORDER BY ordinal";
 
     private final Database database;
 

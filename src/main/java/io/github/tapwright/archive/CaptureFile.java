@@ -46,6 +46,7 @@ final class CaptureFile implements AutoCloseable {
         } finally {
             if (!ready) {
                 channel.close();
+                Files.deleteIfExists(file); // an empty file would look like a recording
             }
         }
     }

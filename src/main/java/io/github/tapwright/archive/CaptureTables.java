@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
 import io.github.tapwright.sitting.live.CaptureStore;
 import io.github.tapwright.sitting.live.LeftCapture;
+import io.github.tapwright.sitting.live.LiveFormat;
 import io.github.tapwright.sitting.live.Loss;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,6 +29,7 @@ final class CaptureTables implements CaptureStore {
 
     private static final String WAITING = "waiting";
     private static final String KEPT = "kept";
+    private static final String NEVER_BEGUN = "never-begun";
     /** As {@link #name} makes them, and older programs may have. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._ -]*\\.wav");
 
@@ -63,10 +65,33 @@ final class CaptureTables implements CaptureStore {
                 .put("file_name", String.valueOf(file.getFileName()))
                 .updateWhere(connection, "id", id.number()));
         try {
-            return new RunningCapture(database, id, file, CaptureFile.create(file, notes.format()), brokenOff);
+            return new RunningCapture(database, id, file, create(file, notes.format()), brokenOff);
         } catch (IOException e) {
-            throw Trouble.with(file, e);
+            throw neverBegun(id, Trouble.with(file, e));
+        } catch (ArchiveException e) {
+            throw neverBegun(id, e);
         }
+    }
+
+    private CaptureFile create(Path file, LiveFormat format) throws IOException {
+        if (Files.exists(folder.captures()) && !Files.isDirectory(folder.captures())) {
+            throw new ArchiveException(
+                    folder.captures() + " is a file, and recordings need a folder of that name; move the file"
+                            + " away, then record again");
+        }
+        Files.createDirectories(folder.captures());
+        return CaptureFile.create(file, format);
+    }
+
+    /** No sound ever came: the row must not wait for it, nor this program count as writing it. */
+    private ArchiveException neverBegun(CaptureId id, ArchiveException why) {
+        brokenOff.add(id);
+        try {
+            end(id, NEVER_BEGUN);
+        } catch (ArchiveException e) {
+            why.addSuppressed(e);
+        }
+        return why;
     }
 
     /** A name that tells the maker what it is, unique by its number. */

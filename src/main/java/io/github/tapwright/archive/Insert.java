@@ -69,13 +69,12 @@ final class Insert {
         if (!TableSums.areKept(connection)) {
             return update(connection, sql, value);
         }
-        TableSum before = TableSums.where(connection, table, column, value);
-        TableSum historyBefore = TableSums.before(connection, table);
+        TableSum before = TableSums.with(connection, table, column, value);
+        long replaced = TableSums.lastReplaced(connection, table);
         int changed = update(connection, sql, value);
-        TableSum after = TableSums.where(connection, table, column, value);
+        TableSum after = TableSums.with(connection, table, column, value);
         TableSums.change(connection, table, after.minus(before));
-        TableSum history = TableSums.before(connection, table).minus(historyBefore);
-        TableSums.change(connection, TableSums.history(table), history);
+        TableSums.changeByReplacedSince(connection, table, replaced);
         return changed;
     }
 

@@ -45,9 +45,14 @@ final class TableSums {
     }
 
     /** Rows of a table with a value in a column. */
-    static TableSum where(Connection connection, String table, String column, Object value) throws SQLException {
+    static TableSum with(Connection connection, String table, String column, Object value) throws SQLException {
+        return where(connection, table, column + " = ?", value);
+    }
+
+    private static TableSum where(Connection connection, String table, String condition, Object value)
+            throws SQLException {
         try (PreparedStatement statement =
-                connection.prepareStatement("SELECT * FROM " + table + " WHERE " + column + " = ?")) {
+                connection.prepareStatement("SELECT * FROM " + table + " WHERE " + condition)) {
             statement.setObject(1, value);
             try (ResultSet rows = statement.executeQuery()) {
                 return TableSum.of(rows);
@@ -55,12 +60,25 @@ final class TableSums {
         }
     }
 
-    /** The table into which a trigger puts what an update replaces; nothing if there is none. */
-    static TableSum before(Connection connection, String table) throws SQLException {
-        return exists(connection, history(table)) ? now(connection, history(table)) : TableSum.NOTHING;
+    /** Number of the last row that a trigger put aside when an update replaced it; 0 if there is none. */
+    static long lastReplaced(Connection connection, String table) throws SQLException {
+        return exists(connection, history(table))
+                ? Query.one(
+                                connection,
+                                "SELECT coalesce(max(id), 0) AS last FROM " + history(table),
+                                row -> row.longInteger("last"))
+                        .orElse(0L)
+                : 0;
     }
 
-    static String history(String table) {
+    /** Notes the rows put aside since, and no others: a history grows with every edit. */
+    static void changeByReplacedSince(Connection connection, String table, long last) throws SQLException {
+        if (exists(connection, history(table))) {
+            change(connection, history(table), where(connection, history(table), "id > ?", last));
+        }
+    }
+
+    private static String history(String table) {
         return table + "_before";
     }
 

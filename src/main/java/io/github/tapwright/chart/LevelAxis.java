@@ -1,10 +1,10 @@
 package io.github.tapwright.chart;
 
+import io.github.tapwright.statistics.Figures;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTick;
@@ -29,7 +29,7 @@ final class LevelAxis extends NumberAxis {
     public List<NumberTick> refreshTicks(Graphics2D g2, AxisState state, Rectangle2D dataArea, RectangleEdge edge) {
         List<NumberTick> ticks = new ArrayList<>();
         for (double db = highestFigureDb; db >= getLowerBound(); db -= 10) {
-            String label = String.format(Locale.ROOT, "%.0f", db).replace('-', '−');
+            String label = Figures.text(db, 0);
             ticks.add(new NumberTick(db + 0.0, label, TextAnchor.CENTER_RIGHT, TextAnchor.CENTER_RIGHT, 0));
         }
         return ticks;

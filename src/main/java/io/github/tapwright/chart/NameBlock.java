@@ -1,6 +1,7 @@
 package io.github.tapwright.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.Map;
  * One name with the figures of every curve on which a resonance bears it.
  *
  * @param name the name
- * @param peaks its peaks, lowest frequency first; at least one
+ * @param peaks its peaks in the order of the curves, as the legend and every table have them; at least one
  */
 record NameBlock(String name, List<MarkedPeak> peaks) {
 
@@ -23,13 +24,19 @@ record NameBlock(String name, List<MarkedPeak> peaks) {
                 .forEach(p -> byName.computeIfAbsent(p.mark().name(), n -> new ArrayList<>())
                         .add(p));
         return byName.entrySet().stream()
-                .map(e -> new NameBlock(e.getKey(), List.copyOf(e.getValue())))
+                .map(e -> new NameBlock(
+                        e.getKey(),
+                        e.getValue().stream()
+                                .sorted(Comparator.comparingInt(MarkedPeak::curve))
+                                .toList()))
                 .toList();
     }
 
-    /** Where its leader stands. */
+    /** Where its leader stands: the lowest of its frequencies. */
     MarkedPeak anchor() {
-        return peaks.get(0);
+        return peaks.stream()
+                .min(Comparator.comparingDouble(p -> p.mark().frequencyHz()))
+                .orElseThrow();
     }
 
     /** Width with the gap beside it, pixels. */

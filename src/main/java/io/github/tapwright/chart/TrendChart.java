@@ -21,7 +21,6 @@ import org.jfree.chart.axis.TickUnits;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
@@ -46,16 +45,23 @@ final class TrendChart implements Drawing {
     /** So much of the range stays free above and below, that marks are whole even in the low strip. */
     private static final double MARK_MARGIN = 0.2;
 
+    /** Pixels. */
+    private static final double MOST_BESIDE = 7;
+
+    private static final double PART_OF_A_GAP = 0.7;
+
     private static final Duration LEAST_MARGIN = Duration.ofDays(2);
     private static final List<Integer> DAYS = List.of(1, 2, 7, 14);
     private static final List<Integer> MONTHS = List.of(1, 2, 3, 6);
     private static final List<Integer> YEARS = List.of(1, 2, 5, 10);
 
     private final TrendPicture picture;
+    private final int width;
     private final boolean onPage;
 
     TrendChart(TrendPicture picture, int width) {
         this.picture = picture;
+        this.width = width;
         this.onPage = width < SCREEN_WIDTH;
     }
 
@@ -95,7 +101,8 @@ final class TrendChart implements Drawing {
         Instant last = times.get(times.size() - 1);
         double margin = Math.max(millis(LEAST_MARGIN), MARGIN * millis(Duration.between(first, last)));
         axis.setStandardTickUnits(wholeDays(days()));
-        axis.setRange(millis(first) - margin, millis(last) + margin);
+        double beside = stepPixels() * Math.max(0, labels().size() - 1) / width;
+        axis.setRange(millis(first) - margin, millis(last) + margin + beside * millis(Duration.between(first, last)));
         Look.applyTo(axis);
         return axis;
     }
@@ -117,7 +124,7 @@ final class TrendChart implements Drawing {
 
     private XYPlot panel(Panel panel, boolean first) {
         YIntervalSeriesCollection data = new YIntervalSeriesCollection();
-        XYErrorRenderer renderer = new XYErrorRenderer();
+        SideBySideRenderer renderer = new SideBySideRenderer(stepPixels());
         renderer.setDrawXError(false);
         renderer.setCapLength(5);
         renderer.setErrorStroke(Look.FINE);
@@ -126,13 +133,40 @@ final class TrendChart implements Drawing {
         renderer.setDrawSeriesLineAsPath(true);
         for (Line line : panel.lines()) {
             dress(renderer, data.getSeriesCount(), line.style(), true, first);
+            renderer.place(place(panel, line));
             data.addSeries(series(line.label(), line.corrected()));
             if (!line.measured().isEmpty()) {
                 dress(renderer, data.getSeriesCount(), line.style(), false, false);
+                renderer.place(place(panel, line));
                 data.addSeries(series(line.label() + ", as measured", line.measured()));
             }
         }
         return plot(panel.axis(), data, renderer, first);
+    }
+
+    /** The same in every panel that has several lines; a line by itself stands at its time. */
+    private int place(Panel panel, Line line) {
+        return panel.lines().size() == 1 ? 0 : labels().indexOf(line.label());
+    }
+
+    /** So much as a bar with its caps takes; less where sittings are many, so that those of one stay together. */
+    private double stepPixels() {
+        long sittings = picture.panels().stream()
+                .flatMap(p -> p.lines().stream())
+                .flatMap(l -> l.corrected().stream())
+                .map(Dot::at)
+                .distinct()
+                .count();
+        return Math.min(MOST_BESIDE, PART_OF_A_GAP * width / sittings / labels().size());
+    }
+
+    private List<String> labels() {
+        return picture.panels().stream()
+                .filter(p -> p.lines().size() > 1)
+                .flatMap(p -> p.lines().stream())
+                .map(Line::label)
+                .distinct()
+                .toList();
     }
 
     private static void dress(

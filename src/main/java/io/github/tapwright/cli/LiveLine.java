@@ -52,10 +52,10 @@ final class LiveLine {
     private static String verdict(int number, Strike strike) {
         return String.format(
                 Locale.ROOT,
-                "strike %d at %.1f s, %.0f dBFS: %s",
+                "strike %d at %.1f s, %s dBFS: %s",
                 number,
                 strike.onsetSeconds(),
-                strike.peakDbfs(),
+                Figures.text(strike.peakDbfs(), 0),
                 strike.used() ? "used" : "rejected: " + strike.reasons());
     }
 
@@ -73,9 +73,7 @@ final class LiveLine {
                 view.seconds(),
                 "#".repeat(filled),
                 "-".repeat(BAR - filled),
-                level.peakDbfs()
-                        .map(p -> String.format(Locale.ROOT, "%.0f dBFS", p))
-                        .orElse("silent"),
+                level.peakDbfs().map(p -> Figures.text(p, 0) + " dBFS").orElse("silent"),
                 level.clipped() ? " CLIPPED" : "",
                 strikes);
     }

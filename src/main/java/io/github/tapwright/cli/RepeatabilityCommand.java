@@ -2,15 +2,20 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.exchange.PlayingStudyJson;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Studies how far setting up again, or playing again, moves figures on this bench. */
 @Command(
@@ -27,6 +32,11 @@ import picocli.CommandLine.Parameters;
         })
 final class RepeatabilityCommand extends ArchiveCommand {
 
+    private static final String FORGET = "--forget";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Parameters(
             arity = "0..*",
             paramLabel = "SITTING",
@@ -36,6 +46,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     @Option(names = "--keep", description = "Keep the study; comparisons of its kind then rest on it.")
     private boolean keep;
+
+    @Option(names = FORGET, description = "Forget the studies kept; no sitting is deleted.")
+    private boolean forget;
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
@@ -49,6 +62,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
+        if (forget) {
+            return forget(open.studyBench());
+        }
         csv.refuseUnlessTable();
         Given.refuse(
                 keep && sittings.isEmpty(),
@@ -121,5 +137,16 @@ final class RepeatabilityCommand extends ArchiveCommand {
             }
             new PlayingStudyText(terminal()).print(kept.played().get(i));
         }
+    }
+
+    private int forget(StudyBench studies) {
+        Given.onlyBeside(spec, FORGET, Set.of());
+        studies.forget();
+        terminal()
+                .say(
+                        "Forgotten; no sitting was deleted.%nComparisons take it again that setting up, or playing, moves figures by %s,%n%s,"
+                                + " until a study is kept.",
+                        SetUpSpread.USUAL.words(), SetUpSpread.USUAL.basisWords());
+        return ExitCode.DONE;
     }
 }

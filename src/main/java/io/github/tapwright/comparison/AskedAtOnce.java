@@ -26,11 +26,15 @@ final class AskedAtOnce {
     static List<ResonanceChange> adjusted(List<ResonanceChange> changes) {
         List<Difference> questions =
                 changes.stream().flatMap(c -> c.questions().stream()).toList();
+        double[] weights = weights(changes);
         double[] adjusted = HolmAdjustment.weighted(
-                questions.stream().mapToDouble(Difference::probability).toArray(), weights(changes));
-        IdentityHashMap<Difference, Double> probabilities = new IdentityHashMap<>();
-        IntStream.range(0, adjusted.length).forEach(i -> probabilities.put(questions.get(i), adjusted[i]));
-        return changes.stream().map(c -> c.adjusted(probabilities::get)).toList();
+                questions.stream().mapToDouble(Difference::probability).toArray(), weights);
+        IdentityHashMap<Difference, Difference> asked = new IdentityHashMap<>();
+        IntStream.range(0, adjusted.length)
+                .forEach(i -> asked.put(questions.get(i), questions.get(i).asked(weights[i], adjusted[i])));
+        return changes.stream()
+                .map(c -> c.adjusted(d -> asked.getOrDefault(d, d)))
+                .toList();
     }
 
     /** Whether some questions weigh more than others. */
@@ -42,13 +46,15 @@ final class AskedAtOnce {
         return changes.stream().flatMap(c -> c.questions().stream().map(d -> isMain(c, d)));
     }
 
-    /** In the order of the questions. */
+    /** In the order of the questions, one in all. */
     private static double[] weights(List<ResonanceChange> changes) {
         List<Boolean> main = main(changes).toList();
         long mains = main.stream().filter(m -> m).count();
         long others = main.size() - mains;
+        double ofMain = others == 0 ? 1 : PART_OF_MAIN;
+        double ofOthers = mains == 0 ? 1 : 1 - PART_OF_MAIN;
         return main.stream()
-                .mapToDouble(m -> m ? PART_OF_MAIN / mains : (1 - PART_OF_MAIN) / others)
+                .mapToDouble(m -> m ? ofMain / mains : ofOthers / others)
                 .toArray();
     }
 

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param budget of second (corrected) minus first
  * @param grade what the conditions do to this quantity
  * @param shown whether the figures may be shown
+ * @param weight its part of the 5 % that all questions asked at once may err by, 0 to 1, all of them 1; empty if it is no question of its own
  * @param adjustedProbability of a difference so great by chance alone, made larger for all questions asked at once
  */
 public record Difference(
@@ -32,6 +33,7 @@ public record Difference(
         UncertaintyBudget budget,
         Grade grade,
         boolean shown,
+        Optional<Double> weight,
         double adjustedProbability) {
 
     /** What one may say. */
@@ -89,11 +91,19 @@ public record Difference(
                 budget,
                 grade,
                 comparability.shows(quantity),
+                Optional.empty(),
                 StudentProbability.twoSided(budget.combined()));
     }
 
+    /** The same as one of several questions. */
+    Difference asked(double part, double probability) {
+        return new Difference(
+                quantity, first, second, correction, budget, grade, shown, Optional.of(part), probability);
+    }
+
+    /** The same with its probability made larger, without being a question of its own. */
     Difference adjusted(double probability) {
-        return new Difference(quantity, first, second, correction, budget, grade, shown, probability);
+        return new Difference(quantity, first, second, correction, budget, grade, shown, weight, probability);
     }
 
     /** Both set-ups scatter by themselves, but by one and the same estimate: two parts would pretend twice its degrees of freedom. */

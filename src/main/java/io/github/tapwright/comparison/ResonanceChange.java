@@ -4,7 +4,7 @@ import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.statistics.Figures;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -74,20 +74,16 @@ public record ResonanceChange(
     }
 
     /** The same with its probabilities made larger; decay time is no surer than the Q it comes from. */
-    ResonanceChange adjusted(ToDoubleFunction<Difference> probability) {
-        Difference ofQ = adjusted(q, probability);
+    ResonanceChange adjusted(UnaryOperator<Difference> asked) {
+        Difference ofQ = asked.apply(q);
         return new ResonanceChange(
                 name,
                 first,
                 second,
-                adjusted(frequencyHz, probability),
+                asked.apply(frequencyHz),
                 ofQ,
                 decayTimeSeconds.adjusted(Math.max(decayTimeSeconds.probability(), ofQ.adjustedProbability())),
-                levelDb.map(d -> adjusted(d, probability)));
-    }
-
-    private static Difference adjusted(Difference d, ToDoubleFunction<Difference> probability) {
-        return d.shown() ? d.adjusted(probability.applyAsDouble(d)) : d;
+                levelDb.map(asked));
     }
 
     /**

@@ -13,6 +13,9 @@ import java.util.Optional;
 /** Studies how far setting up again moves figures, and keeps which sittings say so. */
 public final class StudyBench {
 
+    private static final List<String> KINDS =
+            List.of(Procedure.BodyTaps.KEY, Procedure.NoteRun.KEY, Procedure.OpenPlucks.KEY);
+
     private final SittingStore sittings;
     private final BenchStudyStore studies;
     private final Clock clock;
@@ -60,6 +63,32 @@ public final class StudyBench {
         }
         studies.add(ids, clock.instant());
         return study;
+    }
+
+    /**
+     * Forgets the studies that hold, of taps, of notes and of plucks: from then on none does, until another is kept. Sittings and
+     * former studies stay.
+     *
+     * @return the sittings of each study that held
+     * @throws RefusedEntryException if none is kept
+     */
+    public List<List<SittingId>> forget() {
+        List<List<SittingId>> held =
+                KINDS.stream().flatMap(kind -> studies.latest(kind).stream()).toList();
+        if (held.isEmpty()) {
+            throw new RefusedEntryException("no study is kept, so there is nothing to forget");
+        }
+        studies.add(List.of(), clock.instant());
+        return held;
+    }
+
+    /**
+     * Lets studies hold again that were forgotten.
+     *
+     * @param forgotten what {@link #forget} gave
+     */
+    public void takeBack(List<List<SittingId>> forgotten) {
+        forgotten.forEach(sittingsOfOne -> studies.add(sittingsOfOne, clock.instant()));
     }
 
     /**

@@ -111,6 +111,7 @@ public final class ComparisonJson {
             Field.maybe("change_low_95", r -> r.shown(d -> d.interval95().lower())),
             Field.maybe("change_high_95", r -> r.shown(d -> d.interval95().upper())),
             Field.maybe("p", r -> r.shown(Difference::probability)),
+            Field.maybe("weight", r -> r.difference.weight()),
             Field.maybe("p_adjusted", r -> r.shown(Difference::adjustedProbability)),
             Field.of("grade", r -> r.difference.grade().words()),
             Field.of("verdict", r -> verdict(r.difference)));
@@ -177,6 +178,7 @@ public final class ComparisonJson {
         document.put("change_low_95", d.shown() ? d.interval95().lower() : null);
         document.put("change_high_95", d.shown() ? d.interval95().upper() : null);
         document.put("p", d.shown() ? d.probability() : null);
+        document.put("weight", d.weight().orElse(null));
         document.put("p_adjusted", d.shown() ? d.adjustedProbability() : null);
         document.put("heard", d.shown() ? d.audibility().words() : null);
         document.put(

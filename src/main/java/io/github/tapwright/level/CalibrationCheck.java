@@ -3,6 +3,7 @@ package io.github.tapwright.level;
 import io.github.tapwright.level.CalibrationRefusal.Reason;
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -40,8 +41,9 @@ public final class CalibrationCheck {
     public static CalibrationResult of(double[] samples, SampleRate rate, CalibratorTone tone) {
         SteadyPart part = SteadyPart.of(samples, rate.hertz());
         if (meanSquare(samples) < LEAST_POWER) {
-            return refuse(
-                    Reason.TOO_QUIET, "the recording is below %.0f dB re full scale", 10 * Math.log10(LEAST_POWER));
+            return new CalibrationRefusal(
+                    Reason.TOO_QUIET,
+                    "the recording is below " + Figures.text(10 * Math.log10(LEAST_POWER), 0) + " dB re full scale");
         }
         if (rate.seconds(part.length()) < LEAST_SECONDS) {
             return refuse(Reason.UNSTEADY, "the level is even for %.1f s only", rate.seconds(part.length()));

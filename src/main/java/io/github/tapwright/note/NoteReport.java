@@ -2,6 +2,7 @@ package io.github.tapwright.note;
 
 import io.github.tapwright.signal.FullScaleRun;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -124,8 +125,8 @@ final class NoteReport {
         settings.expected().ifPresent(note -> {
             double off = note.centsTo(pitch.hz().value(), settings.a4Hz());
             if (Math.abs(off) > FAR_OFF_CENTS) {
-                warnings.add(String.format(
-                        Locale.ROOT, "%s was expected, but the pitch lies %+.0f cents off it", note, off));
+                warnings.add(
+                        note + " was expected, but the pitch lies " + Figures.difference(off, 0) + " cents off it");
             }
         });
     }

@@ -49,7 +49,7 @@ final class HistoryReport {
                                                         + "; hollow marks: as measured. Bars: " + HistoryWords.BARS
                                                         + "; "
                                                         + HistoryWords.settingUp(history)
-                                                        + ". Upright lines: what was done to the instrument, after which its figures start anew."))));
+                                                        + ". Figures of one sitting stand side by side. Upright lines: what was done to the instrument, after which its figures start anew."))));
         if (!history.series().isEmpty()) {
             sections.add(figures());
         }

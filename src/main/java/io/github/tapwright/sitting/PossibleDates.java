@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.Strings;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -55,9 +56,19 @@ public final class PossibleDates {
      * @throws RefusedEntryException if that cannot be
      */
     public void refuseLaterStrings(Instant taken, Conditions conditions) {
-        LocalDate day = day(taken);
-        conditions.strings().fittedOn().filter(fitted -> fitted.isAfter(day)).ifPresent(fitted -> {
-            throw new RefusedEntryException("strings fitted on " + fitted + " cannot have been struck on " + day
+        refuseLaterStrings(day(taken), conditions.strings());
+    }
+
+    /**
+     * Refuses strings fitted on a later day than they were struck on.
+     *
+     * @param struck the day of the sitting, in the workshop's zone
+     * @param strings what is written down of them
+     * @throws RefusedEntryException if that cannot be
+     */
+    public static void refuseLaterStrings(LocalDate struck, Strings strings) {
+        strings.fittedOn().filter(fitted -> fitted.isAfter(struck)).ifPresent(fitted -> {
+            throw new RefusedEntryException("strings fitted on " + fitted + " cannot have been struck on " + struck
                     + "; correct the day of the strings or of the sitting, or leave the day of the strings out");
         });
     }

@@ -1,5 +1,6 @@
 package io.github.tapwright.tap;
 
+import io.github.tapwright.statistics.Figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,14 +49,14 @@ final class Candidate {
                 .max(Comparator.comparingDouble(Contact.Later::strengthDb))
                 .ifPresent(l -> reject(
                         RejectionReason.DOUBLE_STRIKE,
-                        "second contact %.0f ms later, %.0f dB re the first",
+                        "second contact %.0f ms later, %s dB re the first",
                         1000 * l.delaySeconds(),
-                        l.strengthDb()));
+                        Figures.text(l.strengthDb(), 0)));
         if (snrDb < settings.minimumSnrDb() && roomIsHeard()) {
             reject(
                     RejectionReason.TOO_QUIET,
-                    "%.0f dB above the noise, %.0f dB needed",
-                    snrDb,
+                    "%s dB above the noise, %.0f dB needed",
+                    Figures.text(snrDb, 0),
                     settings.minimumSnrDb());
         }
         rejectCutOff();

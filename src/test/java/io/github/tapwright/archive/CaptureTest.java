@@ -113,6 +113,37 @@ class CaptureTest {
     }
 
     @Test
+    void withAFileInPlaceOfItsFolderARecordingIsRefusedAtOnceAndDoesNotLookAsIfItRan() throws IOException {
+        Path place = folder.resolve("archive/captures");
+        Files.deleteIfExists(place);
+        Files.writeString(place, "not a folder");
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> captures.begin(notes()))
+                .withMessageContaining("captures is a file")
+                .withMessageContaining("move the file away");
+        Files.delete(place);
+
+        assertThat(write(7)).exists();
+        assertThat(captures.leftBehind()).singleElement().matches(LeftCapture::finished);
+    }
+
+    @Test
+    void aRecordingWhoseFileCannotBeMadeLeavesNothingThatWaitsAndTouchesNobodysFile() throws IOException {
+        Path taken = write(1);
+        captures.setAside(captures.leftBehind().get(0).id());
+        Path next = taken.resolveSibling(taken.getFileName().toString().replace("-1.wav", "-2.wav"));
+        Files.writeString(next, "somebody's file");
+
+        assertThatExceptionOfType(ArchiveException.class)
+                .isThrownBy(() -> captures.begin(notes()))
+                .withMessageContaining("check the disk");
+
+        assertThat(workshop.archive.verify(Progress.SILENT).waiting()).isEmpty();
+        assertThat(next).hasContent("somebody's file");
+    }
+
+    @Test
     void theFileIsAWavFileWhileItGrows() throws IOException {
         try (Capture capture = captures.begin(notes())) {
             for (int b = 0; b < 100; b++) {

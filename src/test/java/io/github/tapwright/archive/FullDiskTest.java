@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** An archive on a real disk that is full, or becomes full in the middle of the work, or cannot be written. */
 class FullDiskTest {
@@ -124,6 +125,29 @@ class FullDiskTest {
                     .keep(left.id(), n -> n, Progress.SILENT)
                     .sitting();
             assertThat(sitting.recordings().get(0).facts().durationSeconds()).isGreaterThanOrEqualTo(0.1 * blocks);
+            assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
+        }
+    }
+
+    /** With some of these amounts the database has room and the file has not. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 4, 8, 12, 16, 20, 24, 28, 32, 36, 40, 44, 48})
+    void aRecordingThatHasNoRoomToBeginIsSaidAtOnceAndLeavesNothing(int kilobytes) throws IOException {
+        LiveFormat format = new LiveFormat(48_000, 1, 16);
+        try (Workshop workshop = Workshop.in(WriteJob.archive(place))) {
+            CaptureStore captures = workshop.archive.captures();
+            disk.fill(kilobytes);
+            boolean begun = false;
+            try (Capture capture = captures.begin(notes(format))) {
+                begun = capture.id().number() > 0;
+            } catch (ArchiveException e) {
+                assertThat(e.getMessage()).contains("is full; free some space");
+            }
+            disk.free();
+
+            assertThat(workshop.archive.verify(Progress.SILENT).waiting())
+                    .hasSize(begun ? 1 : 0)
+                    .allMatch(w -> !w.running());
             assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
         }
     }

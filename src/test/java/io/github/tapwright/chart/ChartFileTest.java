@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import io.github.tapwright.InventedResults;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.tap.ResponseCurve;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,6 +54,26 @@ class ChartFileTest {
         ChartFile.write(picture(trace("in the white", 1), trace("finished", 0.97)), file);
 
         assertThat(Files.readString(file)).contains("in the white", "finished", "stroke-dasharray");
+    }
+
+    @Test
+    void figuresUnderANameStandInTheOrderOfTheCurvesAlthoughTheSecondIsLower() throws IOException {
+        Path file = folder.resolve("both.svg");
+        ResponseCurve curve = trace("", 1).curve();
+        ChartFile.write(
+                picture(
+                        new Trace(
+                                "A",
+                                curve,
+                                List.of(new Mark(190, "main top", "of A"), new Mark(100, "main air", "air of A"))),
+                        new Trace(
+                                "B",
+                                curve,
+                                List.of(new Mark(180, "main top", "of B"), new Mark(101, "main air", "air of B")))),
+                file);
+
+        assertThat(Files.readString(file))
+                .containsSubsequence("main air", "air of A", "air of B", "main top", "of A", "of B");
     }
 
     @Test

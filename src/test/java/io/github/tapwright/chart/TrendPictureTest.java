@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.tapwright.chart.TrendPicture.Dot;
 import io.github.tapwright.chart.TrendPicture.Line;
 import io.github.tapwright.chart.TrendPicture.Panel;
+import java.awt.Color;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +16,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +28,37 @@ class TrendPictureTest {
 
     @TempDir
     private Path folder;
+
+    /** Two resonances that did the same: one would hide the other. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 40})
+    void barsOfOneSittingDoNotHideEachOther(int sittings) throws IOException {
+        List<Dot> dots = IntStream.range(0, sittings)
+                .mapToObj(i -> new Dot(FIRST.plus(Duration.ofDays(i)), i % 3, 2))
+                .toList();
+        TrendPicture picture = new TrendPicture(
+                "Instrument 31",
+                List.of(),
+                List.of(new Panel(
+                        "Frequency (%)",
+                        List.of(new Line("main air", 0, dots, List.of()), new Line("main top", 1, dots, List.of())))),
+                List.of(),
+                List.of(),
+                ZoneOffset.UTC);
+        Path file = folder.resolve("trend.png");
+        ChartFile.write(picture, file);
+
+        BufferedImage image = ImageIO.read(file.toFile());
+        long air = pixels(image, Look.colour(0));
+        long top = pixels(image, Look.colour(1));
+        assertThat((double) Math.min(air, top) / Math.max(air, top)).isGreaterThan(0.5);
+    }
+
+    private static long pixels(BufferedImage image, Color colour) {
+        return IntStream.range(0, image.getWidth() * image.getHeight())
+                .filter(i -> image.getRGB(i % image.getWidth(), i / image.getWidth()) == colour.getRGB())
+                .count();
+    }
 
     /** From an afternoon's repeats to a working life. */
     @ParameterizedTest

@@ -137,6 +137,15 @@ class PlayingAgainTest {
                         .path("s_capital_r")
                         .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
+
+        assertThat(archive("repeatability", "--forget").code()).isZero();
+        assertThat(archive("repeatability").code())
+                .as("one of notes and one of plucks are forgotten together")
+                .isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive("repeatability", 4, 5, 6, "--keep").code()).isZero();
+        assertThat(archive("repeatability").code())
+                .as("what is kept later holds")
+                .isZero();
     }
 
     @Test

@@ -65,6 +65,27 @@ class RepeatabilityCommandTest {
     }
 
     @Test
+    void aStudyForgottenNoLongerHoldsAndNothingIsDeleted() {
+        assertThat(archive("repeatability", "--forget").err())
+                .contains("no study is kept")
+                .hasLineCount(1);
+        assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
+        assertThat(archive("repeatability", 1, "--forget").err()).contains("SITTING does not go with --forget");
+        assertThat(archive("repeatability", "--keep", "--forget").err()).contains("does not go with --forget");
+
+        CommandRun forgotten = archive("repeatability", "--forget");
+
+        assertThat(forgotten.code()).isZero();
+        assertThat(forgotten.out())
+                .contains("no sitting was deleted", "0.3 % of frequency, 5 % of Q and 1 dB", "assumed, not measured");
+        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive("compare", 1, 2).out()).contains("assumed, not measured on this bench");
+        assertThat(archive("verify").out()).contains("3 sittings", "Everything is as it should be");
+        assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
+        assertThat(archive("compare", 1, 2).out()).contains("measured on this bench.");
+    }
+
+    @Test
     void whatMakesNoStudyIsRefusedInOneLine() {
         assertThat(archive("repeatability", 1, 2).err())
                 .contains("needs 3 set-ups at least")

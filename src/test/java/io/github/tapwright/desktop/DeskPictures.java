@@ -73,7 +73,7 @@ final class DeskPictures {
             case "Compare" -> {
                 hand.chooseFirst("First sitting, A");
                 hand.chooseFirst("Second sitting, B");
-                hand.press(KeyCode.DOWN);
+                hand.goDownUntilFilled("Differences of everything found in both");
             }
             case "Timeline" -> hand.chooseFirst("Instrument");
             case "Workshop" -> hand.chooseFirst("Instrument whose set-ups are studied");

@@ -233,6 +233,20 @@ final class Hand {
         }
     }
 
+    /** Goes down the choice where the cursor stands, unless a table is filled already, until it is; fails if it never is. */
+    void goDownUntilFilled(String accessibleText) {
+        TableView<?> table = (TableView<?>) the(accessibleText);
+        waitUntilIdle();
+        until("lines in the table “" + accessibleText + "”", () -> {
+            boolean filled = onScreen(() -> !table.getItems().isEmpty());
+            if (!filled) {
+                press(KeyCode.DOWN);
+                waitUntilIdle();
+            }
+            return filled;
+        });
+    }
+
     private static boolean shows(ComboBox<Object> choice, String part) {
         return onScreen(() -> choice.getValue() != null
                 && choice.getConverter().toString(choice.getValue()).contains(part));

@@ -70,6 +70,10 @@ class CalibrationCheckTest {
         assertThat(refusal(check(10, t -> 0))).isEqualTo(Reason.TOO_QUIET);
         assertThat(refusal(check(10, t -> 1e-5 * Math.sin(W * t)))).isEqualTo(Reason.TOO_QUIET);
         assertThat(refusal(check(0, t -> 0))).isEqualTo(Reason.TOO_QUIET);
+        assertThat(check(10, t -> 0))
+                .isInstanceOfSatisfying(
+                        CalibrationRefusal.class,
+                        r -> assertThat(r.found()).isEqualTo("the recording is below −80 dB re full scale"));
     }
 
     @Test

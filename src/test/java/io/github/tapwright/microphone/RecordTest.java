@@ -11,6 +11,7 @@ import io.github.tapwright.cli.Tapwright;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.synthesis.PlantedFault;
@@ -128,6 +129,22 @@ class RecordTest {
         try (Archive archive = Archive.open(archive(), Clock.systemUTC())) {
             assertThat(archive.captures().leftBehind()).isEmpty();
             return archive.sittings().find(new SittingId(1)).orElseThrow();
+        }
+    }
+
+    @Test
+    void aRecordingThatCannotReachTheDiskEndsAtOnceWithARemedy() throws Exception {
+        Path captures = archive().resolve("captures");
+        Files.deleteIfExists(captures);
+        Files.writeString(captures, "not a folder");
+
+        Process record = run("record", "T-17", "--seconds", "60");
+
+        assertThat(record.waitFor(30, TimeUnit.SECONDS)).isTrue();
+        assertThat(record.exitValue()).isEqualTo(4);
+        Files.delete(captures);
+        try (Archive archive = Archive.open(archive(), Clock.systemUTC())) {
+            assertThat(archive.verify(Progress.SILENT).waiting()).isEmpty();
         }
     }
 

@@ -51,6 +51,11 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
         return sentences;
     }
 
+    /** Whether a study of any kind is kept, though it may no longer hold. */
+    boolean keepsOne() {
+        return study.isPresent() || lapse.isPresent() || playing.stream().anyMatch(KeptPlaying::isKept);
+    }
+
     private boolean isGiven() {
         return spread.frequency().basis() == SetUpSpread.Basis.GIVEN;
     }

@@ -35,6 +35,10 @@ record KeptPlaying(String procedure, PlayingSpread spread, Optional<PlayingStudy
         }
     }
 
+    boolean isKept() {
+        return study.isPresent() || lapse.isPresent();
+    }
+
     /** What holds and what it rests on. */
     List<String> sentences(ZoneId zone) {
         List<String> sentences = new ArrayList<>();

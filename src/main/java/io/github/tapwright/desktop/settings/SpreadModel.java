@@ -197,6 +197,16 @@ public final class SpreadModel {
         tried.get().ifPresent(study -> keeping.keep(List.copyOf(ticked), this::kept));
     }
 
+    /** Forgets the studies kept; that can be taken back. */
+    void forget() {
+        keeping.forget(this::readSpread);
+    }
+
+    /** Whether a study of any kind is kept, though it may no longer hold. */
+    boolean keepsOne() {
+        return held.get().filter(BenchSpread::keepsOne).isPresent();
+    }
+
     private void kept() {
         ticked.clear();
         tried.set(Optional.empty());

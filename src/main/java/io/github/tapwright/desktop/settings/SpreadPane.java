@@ -55,7 +55,8 @@ final class SpreadPane {
                                         model.instrument())
                                 .node(),
                         tryOut(),
-                        keep()),
+                        keep(),
+                        forget()),
                 sittings,
                 trial);
         node.getStyleClass().add("pane");
@@ -83,6 +84,15 @@ final class SpreadPane {
         button.disableProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.tried().get().flatMap(BenchStudy::spread).isEmpty(), model.tried()));
+        return button;
+    }
+
+    private Button forget() {
+        Button button = Parts.button(
+                "_Forget them",
+                "Forgets the studies kept; no sitting is deleted, and it can be taken back",
+                model::forget);
+        button.disableProperty().bind(Bindings.createBooleanBinding(() -> !model.keepsOne(), model.held()));
         return button;
     }
 

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop.settings;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
@@ -50,19 +49,43 @@ public final class StudyKeeping {
 
     /** The study that held before. */
     private Optional<List<SittingId>> keep(List<SittingId> setUps) {
-        Optional<BenchStudy> before = held();
+        Optional<List<SittingId>> before = held();
         studyBench.keep(setUps);
-        return before.map(
-                study -> study.sittings().stream().map(SittingOutline::id).toList());
+        return before;
     }
 
     /** One that no longer holds is none to go back to. */
-    private Optional<BenchStudy> held() {
+    private Optional<List<SittingId>> held() {
         try {
-            return studyBench.latest();
+            return studyBench
+                    .latest()
+                    .map(study ->
+                            study.sittings().stream().map(SittingOutline::id).toList());
         } catch (RefusedEntryException e) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * Forgets the studies kept; sittings stay.
+     *
+     * @param done runs when they are forgotten, and once more when that was taken back
+     */
+    public void forget(Runnable done) {
+        work.start(new Job<>("Forgetting the studies", progress -> studyBench.forget()), forgotten -> {
+            done.run();
+            String words = "Forgotten; no sitting was deleted, and comparisons count with "
+                    + (settings.spread().isEmpty() ? "cautious figures until a study is kept" : "your own figures");
+            notices.say(words, () -> remember(forgotten, done));
+        });
+    }
+
+    private void remember(List<List<SittingId>> forgotten, Runnable done) {
+        Job<Boolean> job = new Job<>("Taking the studies back", progress -> {
+            studyBench.takeBack(forgotten);
+            return true;
+        });
+        work.start(job, taken -> done.run());
     }
 
     /** Studies are only ever added: the former one holds again because it is kept once more. */

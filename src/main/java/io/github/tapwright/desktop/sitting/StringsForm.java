@@ -3,6 +3,7 @@ package io.github.tapwright.desktop.sitting;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
+import io.github.tapwright.sitting.PossibleDates;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -86,18 +87,14 @@ final class StringsForm {
      * @throws RefusedEntryException if the day is none, or after the sitting
      */
     Strings read(LocalDate today) {
-        return areOff()
+        Strings typed = areOff()
                 ? new Strings(state.get(), Optional.empty(), Optional.empty())
-                : new Strings(state.get(), ConditionsForm.text(setName), day(today));
-    }
-
-    private Optional<LocalDate> day(LocalDate today) {
-        Optional<LocalDate> day = ConditionsForm.text(fittedOn).map(StringsForm::day);
-        day.filter(d -> d.isAfter(today)).ifPresent(d -> {
-            throw new RefusedEntryException("strings fitted on: " + d + " is after this sitting, which is of " + today
-                    + "; type the day they were put on, or leave it empty");
-        });
-        return day;
+                : new Strings(
+                        state.get(),
+                        ConditionsForm.text(setName),
+                        ConditionsForm.text(fittedOn).map(StringsForm::day));
+        PossibleDates.refuseLaterStrings(today, typed);
+        return typed;
     }
 
     private static LocalDate day(String typed) {

@@ -64,7 +64,7 @@ public final class PlaybackBar {
     }
 
     private void showLevel() {
-        level.setText("Level " + Math.round(model.levelDb().get()) + " dB");
+        level.setText(model.levelWords());
     }
 
     private void showPlaying(Optional<String> words) {

@@ -6,6 +6,7 @@ import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.sitting.SoundOutput;
+import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.DoubleProperty;
@@ -71,6 +72,15 @@ public final class PlaybackModel {
      */
     public DoubleProperty levelDb() {
         return levelDb;
+    }
+
+    /**
+     * How loud, in words.
+     *
+     * @return such as "Level −20 dB"
+     */
+    public String levelWords() {
+        return "Level " + Figures.text(levelDb.get(), 0) + " dB";
     }
 
     /**

@@ -60,7 +60,7 @@ public final class HistoryPictures {
                 "change against the first sitting"
                         + history.since().map(e -> " since " + e).orElse("")
                         + "; lines: in " + HistoryWords.air(history) + "; hollow marks: as measured",
-                "bars: " + HistoryWords.BARS,
+                "bars: " + HistoryWords.BARS + "; figures of one sitting stand side by side",
                 HistoryWords.settingUp(history));
     }
 

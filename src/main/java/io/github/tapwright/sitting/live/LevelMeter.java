@@ -1,11 +1,11 @@
 package io.github.tapwright.sitting.live;
 
 import io.github.tapwright.signal.FullScaleRun;
+import io.github.tapwright.statistics.Figures;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -106,11 +106,8 @@ final class LevelMeter {
             hints.add("the input gives nothing but zeros: it may be muted, unplugged or not permitted");
         }
         noise.filter(n -> n > NOISY_DBFS)
-                .ifPresent(n -> hints.add(String.format(
-                        Locale.ROOT,
-                        "the quiet moments lie at %.0f dBFS: silence the room, or move the microphone closer and turn"
-                                + " the gain down",
-                        n)));
+                .ifPresent(n -> hints.add("the quiet moments lie at " + Figures.text(n, 0)
+                        + " dBFS: silence the room, or move the microphone closer and turn the gain down"));
         return hints;
     }
 

@@ -71,14 +71,7 @@ class CompareModelTest {
     }
 
     private void choose(Sitting first, Sitting second) {
-        model.first().set(side(first));
-        model.second().set(side(second));
-    }
-
-    private Optional<Side> side(Sitting of) {
-        return model.choices().stream()
-                .filter(s -> s.sitting().equals(Optional.of(of.id())))
-                .findFirst();
+        Sides.choose(model, first, second);
     }
 
     @Test
@@ -138,7 +131,7 @@ class CompareModelTest {
         choose(before, after);
         model.swap();
 
-        assertThat(model.first().get()).isEqualTo(side(after));
+        assertThat(model.first().get()).contains(Sides.side(model, after));
         assertThat(model.sentences().get(0).words()).startsWith("main top is ").contains("Hz lower");
     }
 
@@ -182,7 +175,7 @@ class CompareModelTest {
     void aReasonDoesNotHoldForOtherSittings() {
         choose(before, covered);
         model.compareDespite("to see");
-        model.second().set(side(after));
+        model.second().set(Optional.of(Sides.side(model, after)));
 
         assertThat(model.despite().get()).isEmpty();
         assertThat(model.result().get()).isPresent();

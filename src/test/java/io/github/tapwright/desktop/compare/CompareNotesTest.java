@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -63,21 +62,14 @@ class CompareNotesTest {
     }
 
     private void choose(Sitting first, Sitting second) {
-        model.first().set(side(first));
-        model.second().set(side(second));
-    }
-
-    private Optional<Side> side(Sitting of) {
-        return model.choices().stream()
-                .filter(s -> s.sitting().equals(Optional.of(of.id())))
-                .findFirst();
+        Sides.choose(model, first, second);
     }
 
     @Test
     void runsAreComparedStringByStringWithTheirDeadNotes() throws Exception {
         choose(dull, even);
 
-        assertThat(side(dull)).hasValueSatisfying(s -> assertThat(s.words()).endsWith(", notes)"));
+        assertThat(Sides.side(model, dull).words()).endsWith(", notes)");
         assertThat(model.figures())
                 .extracting(ComparedFigure::what, ComparedFigure::quantity)
                 .startsWith(tuple("all strings", "early decay"), tuple("string 3", "early decay"));

@@ -118,6 +118,24 @@ class SpreadModelTest {
     }
 
     @Test
+    void aStudyIsForgottenAndThatCanBeTakenBack() {
+        model.refresh();
+        assertThat(model.keepsOne()).isFalse();
+        study(setUps(3));
+        model.keep();
+        SetUpSpread studied = spread();
+        assertThat(model.keepsOne()).isTrue();
+
+        model.forget();
+        assertThat(spread()).isEqualTo(SetUpSpread.USUAL);
+        assertThat(model.keepsOne()).isFalse();
+        assertThat(desk.said()).startsWith("Forgotten; no sitting was deleted");
+
+        desk.notices().undo();
+        assertThat(spread()).isEqualTo(studied);
+    }
+
+    @Test
     void otherTicksPutTheTrialAway() {
         List<SittingId> made = setUps(4);
         study(made);

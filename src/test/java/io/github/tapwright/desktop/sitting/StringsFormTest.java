@@ -101,6 +101,7 @@ class StringsFormTest {
         }
     }
 
+    /** The same words as where a sitting is added or put right. */
     @Test
     void noStringsAreFittedAfterTheSitting() {
         form.fittedOn.set("2026-03-14");
@@ -108,6 +109,7 @@ class StringsFormTest {
         form.fittedOn.set("2026-03-15");
         assertThatThrownBy(() -> form.read(TODAY))
                 .isInstanceOf(RefusedEntryException.class)
-                .hasMessageContaining("2026-03-15 is after this sitting");
+                .hasMessageContaining("strings fitted on 2026-03-15 cannot have been struck on 2026-03-14")
+                .hasMessageContaining("leave the day of the strings out");
     }
 }

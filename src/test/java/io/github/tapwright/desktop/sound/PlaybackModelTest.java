@@ -90,6 +90,15 @@ class PlaybackModelTest {
     }
 
     @Test
+    void theLevelIsReadWithATrueMinus() {
+        assertThat(model.levelWords()).isEqualTo("Level −20 dB");
+
+        model.levelDb().set(-0.3);
+
+        assertThat(model.levelWords()).isEqualTo("Level 0 dB");
+    }
+
+    @Test
     void ofTwoAskedForQuicklyTheLaterOneSounds() {
         play("first");
         play("second");

@@ -47,6 +47,17 @@ class LevelMeterTest {
     }
 
     @Test
+    void aNoisyRoomIsToldWithATrueMinus() {
+        for (int i = 0; i < 5; i++) {
+            meter.feed(sine(0.03, 48_000));
+        }
+
+        // 20·log10(0.03) and 3.01 dB less.
+        assertThat(meter.now().hints())
+                .anyMatch(h -> h.startsWith("the quiet moments lie at −33 dBFS: silence the room"));
+    }
+
+    @Test
     void aDeadInputIsNoSilence() {
         meter.feed(new double[1][96_000]);
 
