@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 /**
  * What a question about many sittings is about: one quantity of one named resonance, or how loud plucks are.
  *
+ * <p>Not a resonance's level: it is measured against its own sitting's strongest, so that where another became the strongest every level
+ * would seem to move. Two sittings have one resonance in common to measure against; of many there need not be one.
+ *
  * @param resonance which; empty for the overall level of plucks
  * @param quantity what of it
  */
@@ -29,6 +32,14 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
             .flatMap(m -> Stream.of(Quantity.FREQUENCY, Quantity.Q, Quantity.DECAY_TIME)
                     .map(q -> new Subject(Optional.of(m), q)))
             .toList();
+
+    /** Refuses a level that means something else in each sitting. */
+    public Subject {
+        if (resonance.isPresent() && quantity == Quantity.LEVEL) {
+            throw new IllegalArgumentException("each sitting's 0 dB is its own strongest resonance; levels of "
+                    + resonance.get().words() + " in many sittings cannot stand beside each other");
+        }
+    }
 
     /**
      * Frequency, Q and decay time of every named resonance.
@@ -69,7 +80,7 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
             case FREQUENCY -> found.frequencyHz();
             case Q -> found.q();
             case DECAY_TIME -> found.decayTimeSeconds();
-            case LEVEL -> found.levelDb();
+            case LEVEL -> throw new IllegalStateException("a level of " + whose() + " is refused when it is asked for");
         };
     }
 

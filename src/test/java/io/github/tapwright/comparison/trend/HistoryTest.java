@@ -3,6 +3,7 @@ package io.github.tapwright.comparison.trend;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.tapwright.InventedResults;
 import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.InventedBody;
 import io.github.tapwright.comparison.LeftOut;
@@ -15,6 +16,7 @@ import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
@@ -95,6 +97,27 @@ class HistoryTest {
                 .startsWith("main top, frequency: rises by 1.8")
                 .contains("more than setting up again explains", "as given");
         assertThat(TrendWords.stretch(history)).isEqualTo("since 2026-03-20 (strings fitted)");
+    }
+
+    /** Main air stays 6 dB below main top; what rises past both takes over as the sitting's 0 dB, and both then seem to fall. */
+    @Test
+    void anotherStrongestResonanceIsNoDrift() {
+        for (int month = 1; month <= 8; month++) {
+            double topDb = Math.min(0, 4 - month);
+            sittings.add(InventedBody.of(
+                    month,
+                    "117",
+                    Instant.parse("2026-0" + month + "-01T12:00:00Z"),
+                    strings(45, "2025-12-01"),
+                    new Findings.OfTaps(InventedResults.levels(topDb - 6, topDb, Math.min(0, month - 4)))));
+        }
+        History history = history();
+
+        assertThat(history.series())
+                .filteredOn(s -> s.drift().orElseThrow().drifts())
+                .extracting(s -> s.subject().words())
+                .isEmpty();
+        assertThat(history.questions()).as("frequency, Q and decay time of two").isEqualTo(6);
     }
 
     @Test
