@@ -89,7 +89,7 @@ final class SpreadPane {
 
     private Button forget() {
         Button button = Parts.button(
-                "_Forget them",
+                "_Forget the studies",
                 "Forgets the studies kept; no sitting is deleted, and it can be taken back",
                 model::forget);
         button.disableProperty().bind(Bindings.createBooleanBinding(() -> !model.keepsOne(), model.held()));
