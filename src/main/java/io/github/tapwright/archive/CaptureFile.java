@@ -33,7 +33,6 @@ final class CaptureFile implements AutoCloseable {
 
     static CaptureFile create(Path file, LiveFormat format) throws IOException {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        boolean ready = false;
         try {
             if (channel.tryLock() == null) {
                 throw new IOException("another program holds the file");
@@ -41,14 +40,25 @@ final class CaptureFile implements AutoCloseable {
             CaptureFile created = new CaptureFile(channel, format);
             created.force();
             Durable.sync(Durable.parent(file));
-            ready = true;
             return created;
-        } finally {
-            if (!ready) {
-                channel.close();
-                Files.deleteIfExists(file); // an empty file would look like a recording
-            }
+        } catch (IOException e) {
+            undo(e, channel::close);
+            undo(e, () -> Files.deleteIfExists(file)); // an empty file would look like a recording
+            throw e;
         }
+    }
+
+    /** What fails while cleaning up must not hide why there was something to clean up. */
+    private static void undo(IOException why, Cleaning cleaning) {
+        try {
+            cleaning.run();
+        } catch (IOException e) {
+            why.addSuppressed(e);
+        }
+    }
+
+    private interface Cleaning {
+        void run() throws IOException;
     }
 
     void append(SoundBlock block) throws IOException {

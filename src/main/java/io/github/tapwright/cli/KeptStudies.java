@@ -38,6 +38,10 @@ record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<Re
     }
 
     boolean isEmpty() {
-        return taps.isEmpty() && played.isEmpty();
+        return count() == 0;
+    }
+
+    int count() {
+        return (taps.isPresent() ? 1 : 0) + played.size();
     }
 }

@@ -52,10 +52,10 @@ final class PlayingStudyText {
         study.scatters().stream()
                 .filter(PlayedScatter::isMostlyWithin)
                 .forEach(s -> terminal.say(
-                        "The %s of one sitting explain most of what the %s scatters; to be cautious half of s R² counts as"
-                                + " playing again.",
+                        "The %s of one sitting explain most of how far the %s scatters from sitting to sitting; to be cautious"
+                                + " half of s R² counts as playing again.",
                         study.procedure(), s.quantity().words()));
-        terminal.say("%nPlaying again on this bench moves %s, one standard deviation.", study.words());
+        terminal.say("%nPlaying again moves, as one standard deviation, %s.", study.words());
     }
 
     private static String[] row(PlayedScatter s) {

@@ -7,9 +7,11 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.exchange.PlayingStudyJson;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,7 +49,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
     @Option(names = "--keep", description = "Keep the study; comparisons of its kind then rest on it.")
     private boolean keep;
 
-    @Option(names = FORGET, description = "Forget the studies kept; no sitting is deleted.")
+    @Option(names = FORGET, description = "Forget the studies kept, of taps, notes and plucks; no sitting is deleted.")
     private boolean forget;
 
     @Option(names = "--json", description = "Print one JSON document.")
@@ -72,11 +74,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
         if (sittings.isEmpty()) {
             return show(KeptStudies.in(open));
         }
-        int code = open.studyPlaying().takes(sittings.get(0)) ? studyPlaying(open) : studyTaps(open);
-        if (keep) {
-            terminal().note("kept; comparisons rest on this study from now on");
-        }
-        return code;
+        return open.studyPlaying().takes(sittings.get(0)) ? studyPlaying(open) : studyTaps(open);
     }
 
     private int studyTaps(OpenBench open) {
@@ -88,6 +86,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
             new RepeatabilityText(terminal()).print(study);
         }
         csv.write(() -> BenchStudyJson.csv(study), terminal());
+        noteKept(Procedure.BodyTaps.KEY);
         return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
@@ -100,7 +99,14 @@ final class RepeatabilityCommand extends ArchiveCommand {
             new PlayingStudyText(terminal()).print(study);
         }
         csv.write(() -> PlayingStudyJson.csv(study), terminal());
+        noteKept(study.procedure());
         return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+    }
+
+    private void noteKept(String kind) {
+        if (keep) {
+            terminal().note("kept; comparisons of " + kind + " rest on this study from now on");
+        }
     }
 
     /** The table is that of the first study shown. */
@@ -120,6 +126,9 @@ final class RepeatabilityCommand extends ArchiveCommand {
             terminal().print(BenchStudyJson.kept(kept.taps(), kept.played()));
         } else {
             print(kept);
+        }
+        if (kept.count() > 1 && csv.isAsked()) {
+            terminal().note("the table holds the first of these studies; give the sittings of another for its own");
         }
         csv.write(
                 () -> kept.taps()
@@ -141,12 +150,17 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     private int forget(StudyBench studies) {
         Given.onlyBeside(spec, FORGET, Set.of());
-        studies.forget();
+        studies.forget().forEach(this::sayForgotten);
         terminal()
                 .say(
-                        "Forgotten; no sitting was deleted.%nComparisons take it again that setting up, or playing, moves figures by %s,%n%s,"
+                        "No sitting was deleted. Comparisons take it again that setting up, or playing, moves figures by%n%s,%n%s,"
                                 + " until a study is kept.",
                         SetUpSpread.USUAL.words(), SetUpSpread.USUAL.basisWords());
         return ExitCode.DONE;
+    }
+
+    private void sayForgotten(String kind, List<SittingId> rested) {
+        String numbers = rested.stream().map(SittingId::toString).collect(Collectors.joining(" "));
+        terminal().say("Forgotten: the study of %s; repeatability %s --keep would keep it again.", kind, numbers);
     }
 }

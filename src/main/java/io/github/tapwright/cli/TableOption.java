@@ -23,6 +23,10 @@ final class TableOption {
                 });
     }
 
+    boolean isAsked() {
+        return file.isPresent();
+    }
+
     void write(Supplier<String> table, Terminal terminal) {
         if (file.isPresent()) {
             Path to = file.get();

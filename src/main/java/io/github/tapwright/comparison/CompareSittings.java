@@ -51,11 +51,6 @@ public final class CompareSittings {
         public Comparability comparability() {
             return comparison.comparability();
         }
-
-        @Override
-        public SetUpSpread spread() {
-            return bench.spread();
-        }
     }
 
     /**

@@ -7,7 +7,9 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Studies how far setting up again moves figures, and keeps which sittings say so. */
@@ -69,12 +71,12 @@ public final class StudyBench {
      * Forgets the studies that hold, of taps, of notes and of plucks: from then on none does, until another is kept. Sittings and
      * former studies stay.
      *
-     * @return the sittings of each study that held
+     * @return what each study that held rests on, by what its sittings were made for
      * @throws RefusedEntryException if none is kept
      */
-    public List<List<SittingId>> forget() {
-        List<List<SittingId>> held =
-                KINDS.stream().flatMap(kind -> studies.latest(kind).stream()).toList();
+    public Map<String, List<SittingId>> forget() {
+        Map<String, List<SittingId>> held = new LinkedHashMap<>();
+        KINDS.forEach(kind -> studies.latest(kind).ifPresent(ids -> held.put(kind, ids)));
         if (held.isEmpty()) {
             throw new RefusedEntryException("no study is kept, so there is nothing to forget");
         }
@@ -83,12 +85,16 @@ public final class StudyBench {
     }
 
     /**
-     * Lets studies hold again that were forgotten.
+     * Lets studies hold again that were forgotten, but for kinds of which a newer one was kept meanwhile.
      *
      * @param forgotten what {@link #forget} gave
      */
-    public void takeBack(List<List<SittingId>> forgotten) {
-        forgotten.forEach(sittingsOfOne -> studies.add(sittingsOfOne, clock.instant()));
+    public void takeBack(Map<String, List<SittingId>> forgotten) {
+        forgotten.forEach((kind, ids) -> {
+            if (studies.latest(kind).isEmpty()) {
+                studies.add(ids, clock.instant());
+            }
+        });
     }
 
     /**

@@ -75,6 +75,11 @@ public record Subject(Optional<ModeName> resonance, Quantity quantity) {
         return named;
     }
 
+    /** Whether this is the decay time of the resonance whose Q the other is; Q over π times frequency, it says little that is new. */
+    boolean isDecayTo(Subject q) {
+        return quantity == Quantity.DECAY_TIME && q.quantity == Quantity.Q && resonance.equals(q.resonance);
+    }
+
     private Estimate of(Resonance found) {
         return switch (quantity) {
             case FREQUENCY -> found.frequencyHz();

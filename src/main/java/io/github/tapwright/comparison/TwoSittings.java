@@ -25,11 +25,4 @@ public interface TwoSittings {
      * @return the check list
      */
     Comparability comparability();
-
-    /**
-     * How far setting up again moves figures.
-     *
-     * @return the spread that intervals have in them
-     */
-    SetUpSpread spread();
 }

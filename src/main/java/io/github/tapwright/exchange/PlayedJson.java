@@ -112,7 +112,6 @@ public final class PlayedJson {
         document.put("method_version_b", compared.second().latest().methodVersion());
         document.put("comparability", ComparisonJson.comparability(comparison.comparability()));
         document.put("despite", comparison.comparability().despite().orElse(null));
-        document.put("set_up_spread", JsonText.object(ComparisonJson.SPREAD, compared.spread()));
         document.put("questions", comparison.questions());
         document.put(
                 "changes", comparison.changes().stream().map(PlayedJson::change).toList());
@@ -146,7 +145,7 @@ public final class PlayedJson {
         document.put(
                 "p_adjusted",
                 overall.estimate().map(e -> change.adjustedProbability()).orElse(null));
-        document.put("playing_again", JsonText.object(AGAIN, change));
+        document.put("playing_again", change.isJudged() ? JsonText.object(AGAIN, change) : null);
         document.put(
                 "strings",
                 JsonText.array(

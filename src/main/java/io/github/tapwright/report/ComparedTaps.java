@@ -43,7 +43,7 @@ final class ComparedTaps implements ComparedFindings {
         content.add(Words.quiet(
                 "B against A, in A's air as far as the air is known. In brackets: where the true difference lies, 19 times in"
                         + " 20, setting up again included ("
-                        + compared.spread().basisWords()
+                        + compared.bench().spread().basisWords()
                         + "). What listeners notice is known from published tests with other sounds."));
         return content;
     }
@@ -53,7 +53,7 @@ final class ComparedTaps implements ComparedFindings {
         List<Node> content = new ArrayList<>(named(this::words));
         content.add(table(comparison.changes()));
         content.add(Words.quiet("B minus A in A's air, ± half the 95 % interval, setting up again included ("
-                + compared.spread().basisWords() + "): one in twenty lies outside by chance alone. "
+                + compared.bench().spread().basisWords() + "): one in twenty lies outside by chance alone. "
                 + InWords.asked(comparison) + "; \"perhaps\" marks what does not stand"
                 + " all of them considered."));
         alone("A", comparison.onlyFirst(), content);
@@ -121,7 +121,7 @@ final class ComparedTaps implements ComparedFindings {
         List<String> lines = new ArrayList<>();
         for (Difference d : change.differences()) {
             if (d.verdict() == Difference.Verdict.DIFFERS || d.verdict() == Difference.Verdict.DIFFERS_ALONE) {
-                lines.add(InWords.sentence(name, d, compared.spread()));
+                lines.add(InWords.sentence(name, d, compared.bench().spread()));
             }
         }
         said(change.differences(), Difference.Verdict.CANNOT_TELL, "no difference can be told")

@@ -46,7 +46,7 @@ final class PlayedTables {
     private void overall(List<Node> content) {
         Grid grid = Grid.of("quantity|", "unit|", "B minus A", "95 % interval", "p", "p, all asked", "conditions|");
         changes.stream()
-                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
+                .filter(PlayedChange::isJudged)
                 .forEach(c -> grid.add(
                         c.quantity().words(),
                         c.quantity().unit(),

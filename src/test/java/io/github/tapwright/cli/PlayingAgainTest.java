@@ -80,7 +80,7 @@ class PlayingAgainTest {
                 .contains("Fewer than 5 sittings", "early decay", "decay time")
                 .contains("Not studied, level LAFmax: gain: unknown / unknown")
                 .contains(MEASURED, "levels by 1 dB " + ASSUMED);
-        assertThat(kept.err()).contains("kept; comparisons rest on this study from now on");
+        assertThat(kept.err()).contains("kept; comparisons of notes rest on this study from now on");
         assertThat(Files.readAllLines(folder.resolve("study.csv")))
                 .hasSize(3)
                 .first()
@@ -99,7 +99,11 @@ class PlayingAgainTest {
                         .path("basis")
                         .textValue())
                 .isEqualTo("assumed, not measured on this bench");
-        assertThat(compared.path("set_up_spread").path("q_basis").textValue()).isEqualTo("measured on this bench");
+        assertThat(compared.path("changes").path(3).path("quantity").textValue())
+                .isEqualTo("pitch");
+        assertThat(compared.path("changes").path(3).path("playing_again").isNull())
+                .as("nobody judges a pitch by how far playing moves it")
+                .isTrue();
         assertThat(archive("compare", 1, 3, "--spread", "0.3:5:1").out())
                 .as("what the maker says goes before")
                 .contains("(as given)")
@@ -138,7 +142,10 @@ class PlayingAgainTest {
                         .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
 
-        assertThat(archive("repeatability", "--forget").code()).isZero();
+        assertThat(archive("repeatability", "--forget").out())
+                .contains(
+                        "the study of notes; repeatability 4 5 6 --keep",
+                        "the study of plucks; repeatability 1 2 3 --keep");
         assertThat(archive("repeatability").code())
                 .as("one of notes and one of plucks are forgotten together")
                 .isEqualTo(ExitCode.NOTHING_USABLE);

@@ -77,7 +77,8 @@ class RepeatabilityCommandTest {
 
         assertThat(forgotten.code()).isZero();
         assertThat(forgotten.out())
-                .contains("no sitting was deleted", "0.3 % of frequency, 5 % of Q and 1 dB", "assumed, not measured");
+                .contains("repeatability 1 2 3 --keep would keep it again", "No sitting was deleted")
+                .contains("0.3 % of frequency, 5 % of Q and 1 dB", "assumed, not measured");
         assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
         assertThat(archive("compare", 1, 2).out()).contains("assumed, not measured on this bench");
         assertThat(archive("verify").out()).contains("3 sittings", "Everything is as it should be");

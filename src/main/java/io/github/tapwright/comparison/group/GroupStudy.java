@@ -6,13 +6,13 @@ import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.CommonAir;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.comparison.SubjectsAtOnce;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.HolmAdjustment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,7 +35,7 @@ import java.util.stream.Stream;
  * @param members one entry for each group that has an instrument, the usual group first
  * @param differences by pair of groups, then by quantity
  * @param curves the response in third octaves, one for each group that has any
- * @param questions how many probabilities were adjusted together
+ * @param questions how many questions were asked at once
  * @param levelUnit what levels of plucks are measured against
  * @param leftOut sittings that were not used
  */
@@ -109,15 +109,15 @@ public record GroupStudy(
         List<String> groups = settings.by().groups();
         Map<Subject, Map<String, GroupSample>> figures = figures(groups, selection, air);
         List<GroupDifference> differences = differences(groups, figures);
-        long questions =
-                differences.stream().filter(d -> d.evidence().isPresent()).count();
+        SubjectsAtOnce<GroupDifference> atOnce =
+                new SubjectsAtOnce<>(differences, GroupDifference::subject, GroupStudy::probability);
         return new GroupStudy(
                 settings,
                 air,
                 members(groups, selection),
-                adjusted(differences),
+                atOnce.adjusted(GroupDifference::adjusted),
                 GroupCurve.of(groups, selection),
-                (int) questions,
+                atOnce.count(),
                 selection.plucks().unit(),
                 selection.leftOut());
     }
@@ -197,10 +197,10 @@ public record GroupStudy(
                 .values());
     }
 
-    private static List<GroupDifference> adjusted(List<GroupDifference> differences) {
-        return HolmAdjustment.of(
-                differences,
-                d -> d.evidence().map(e -> OptionalDouble.of(e.probability())).orElseGet(OptionalDouble::empty),
-                GroupDifference::adjusted);
+    private static OptionalDouble probability(GroupDifference difference) {
+        return difference
+                .evidence()
+                .map(e -> OptionalDouble.of(e.probability()))
+                .orElseGet(OptionalDouble::empty);
     }
 }

@@ -2,7 +2,6 @@ package io.github.tapwright.comparison.played;
 
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.CompareSittings;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Findings;
@@ -44,11 +43,6 @@ public final class ComparePlayed {
         @Override
         public Comparability comparability() {
             return comparison.comparability();
-        }
-
-        @Override
-        public SetUpSpread spread() {
-            return again.inShort();
         }
     }
 

@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param quantity what is compared
  * @param strings one for each string both sittings have
  * @param places one for each place both runs have; none for plucks
- * @param again how far setting up and playing again moves it, on the scale of comparison
+ * @param again how far setting up and playing again moves it, on the scale of comparison; without meaning where it is not judged
  * @param overall over all strings, on the scale of comparison; empty where too little was played, and for pitch
  * @param grade what the conditions do to it
  * @param shown whether figures may be shown
@@ -54,7 +54,7 @@ public record PlayedChange(
             Optional<Estimate> played,
             KnownScatter again,
             Comparability comparability) {
-        Optional<UncertaintyBudget> overall = quantity == PlayedQuantity.PITCH
+        Optional<UncertaintyBudget> overall = !quantity.isJudged()
                 ? Optional.empty()
                 : played.map(p -> new UncertaintyBudget(
                         p.value(),
@@ -87,6 +87,15 @@ public record PlayedChange(
 
     PlayedChange adjusted(double probability) {
         return new PlayedChange(quantity, strings, places, again, overall, grade, shown, probability);
+    }
+
+    /**
+     * Whether anything is said of it.
+     *
+     * @return false for pitch: the player tunes
+     */
+    public boolean isJudged() {
+        return quantity.isJudged();
     }
 
     /** Whether it is a question with an answer. */

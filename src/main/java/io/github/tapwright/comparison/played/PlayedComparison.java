@@ -124,7 +124,7 @@ public record PlayedComparison(Comparability comparability, List<PlayedChange> c
      */
     public boolean restsOnAssumed() {
         return changes.stream()
-                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
+                .filter(PlayedChange::isJudged)
                 .anyMatch(c -> c.again().basis().isAssumed());
     }
 

@@ -73,6 +73,10 @@ public enum PlayedQuantity {
         return isRatio() ? "natural logarithm" : unit;
     }
 
+    boolean isJudged() {
+        return this != PITCH;
+    }
+
     boolean isRatio() {
         return quantity == Quantity.DECAY_TIME;
     }

@@ -36,7 +36,7 @@ public final class PlayedWords {
      */
     public static String sentence(PlayedChange change) {
         String what = whose(change.quantity());
-        if (change.quantity() == PlayedQuantity.PITCH) {
+        if (!change.isJudged()) {
             return what + ": not judged, the player tunes";
         }
         if (change.overall().isEmpty()) {
@@ -100,9 +100,7 @@ public final class PlayedWords {
      */
     public static String again(List<PlayedChange> changes) {
         Map<PlayedQuantity, KnownScatter> known = new EnumMap<>(PlayedQuantity.class);
-        changes.stream()
-                .filter(c -> c.quantity() != PlayedQuantity.PITCH)
-                .forEach(c -> known.put(c.quantity(), c.again()));
+        changes.stream().filter(PlayedChange::isJudged).forEach(c -> known.put(c.quantity(), c.again()));
         return AgainWords.of(known);
     }
 

@@ -50,13 +50,4 @@ public record PlayingSpread(SetUpSpread otherwise, Map<PlayedQuantity, KnownScat
         PlayingStudy.quantities(procedure).forEach(q -> known.put(q, of(q)));
         return AgainWords.of(known);
     }
-
-    /**
-     * The same as far as a spread of setting up can hold it.
-     *
-     * @return early decays for Q, levels LAFmax for levels; frequencies are nobody's question here
-     */
-    public SetUpSpread inShort() {
-        return new SetUpSpread(otherwise.frequency(), of(PlayedQuantity.EARLY_DECAY), of(PlayedQuantity.LEVEL));
-    }
 }

@@ -137,7 +137,7 @@ public final class StudyPlaying {
 
     private Optional<PlayingSpread> studied(String procedure) {
         try {
-            return latest(procedure).flatMap(PlayingStudy::spread);
+            return latest(procedure).map(study -> study.spread().orElse(PlayingSpread.of(SetUpSpread.LAPSED)));
         } catch (RefusedEntryException e) {
             return Optional.of(PlayingSpread.of(SetUpSpread.LAPSED));
         }

@@ -7,12 +7,12 @@ import io.github.tapwright.comparison.PluckSittings;
 import io.github.tapwright.comparison.SharedRecordings;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.comparison.SubjectsAtOnce;
 import io.github.tapwright.comparison.TapSittings;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.HolmAdjustment;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,7 +36,7 @@ import java.util.stream.Stream;
  * @param bench what is known about the workshop
  * @param events what was done to the instrument, oldest first
  * @param series one for each quantity found in any sitting
- * @param questions how many probabilities were adjusted together
+ * @param questions how many questions were asked at once
  * @param levelUnit what levels of plucks are measured against
  * @param warnings what speaks against reading too much into it
  * @param leftOut sittings that were not used
@@ -118,15 +118,15 @@ public record History(
             add(subject, taps, s -> air.figure(subject, s, bench.sensitivity()), events, bench, zone, series);
         }
         add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, zone, series);
-        long questions = series.stream().filter(s -> s.drift().isPresent()).count();
+        SubjectsAtOnce<Series> atOnce = new SubjectsAtOnce<>(series, Series::subject, History::probability);
         return new History(
                 instrument,
                 used,
                 air,
                 bench,
                 events,
-                adjusted(series),
-                (int) questions,
+                atOnce.adjusted(Series::adjusted),
+                atOnce.count(),
                 plucks.unit(),
                 Doubts.about(within(events, used), bench, zone),
                 leftOut);
@@ -174,12 +174,9 @@ public record History(
                 .toList();
     }
 
-    private static List<Series> adjusted(List<Series> series) {
-        return HolmAdjustment.of(
-                series,
-                s -> s.drift()
-                        .map(d -> OptionalDouble.of(d.adjustedProbability()))
-                        .orElseGet(OptionalDouble::empty),
-                Series::adjusted);
+    private static OptionalDouble probability(Series series) {
+        return series.drift()
+                .map(d -> OptionalDouble.of(d.adjustedProbability()))
+                .orElseGet(OptionalDouble::empty);
     }
 }

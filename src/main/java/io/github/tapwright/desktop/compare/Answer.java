@@ -7,7 +7,7 @@ import io.github.tapwright.comparison.Difference.Verdict;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
-import io.github.tapwright.comparison.played.PlayedQuantity;
+import io.github.tapwright.comparison.played.PlayedChange;
 import io.github.tapwright.comparison.played.PlayedWords;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.part.SittingTitle;
@@ -116,9 +116,7 @@ public sealed interface Answer {
             return compared.comparison().changes().stream()
                     .filter(c -> !c.strings().isEmpty())
                     .flatMap(c -> Stream.concat(
-                            Stream.of(c)
-                                    .filter(all -> all.quantity() != PlayedQuantity.PITCH)
-                                    .map(all -> ComparedFigure.of(all)),
+                            Stream.of(c).filter(PlayedChange::isJudged).map(all -> ComparedFigure.of(all)),
                             c.strings().stream().map(s -> ComparedFigure.of(c, s))))
                     .toList();
         }

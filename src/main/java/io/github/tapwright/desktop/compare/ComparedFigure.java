@@ -8,7 +8,6 @@ import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.OnString;
 import io.github.tapwright.comparison.played.PlayedChange;
-import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.comparison.played.PlayedWords;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
@@ -58,7 +57,7 @@ public record ComparedFigure(
                 "",
                 "",
                 change95(change, change.estimate()),
-                Optional.of(change.verdict()).filter(v -> change.quantity() != PlayedQuantity.PITCH),
+                Optional.of(change.verdict()).filter(v -> change.isJudged()),
                 PlayedWords.sentence(change));
     }
 

@@ -38,14 +38,16 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
     /** The figures, where they come from, and what to do where that is not good enough. */
     List<String> sentences(ZoneId zone) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Comparisons, timelines and reports take it that setting up again moves figures by "
-                + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
-        study.ifPresent(
-                kept -> sentences.add("The study kept: " + words(kept, zone) + (isGiven() ? instead(kept) : "")));
-        lapse.ifPresent(why -> sentences.add("The study kept no longer holds: " + why + "."));
+        sentences.add(
+                "Comparisons of taps, timelines and reports of them take it that setting up again moves figures by "
+                        + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
+        study.ifPresent(kept ->
+                sentences.add("The study of taps kept: " + words(kept, zone) + (isGiven() ? instead(kept) : "")));
+        lapse.ifPresent(why -> sentences.add("The study of taps kept no longer holds: " + why + "."));
         if (study.isEmpty() && lapse.isEmpty()) {
-            sentences.add("No study is kept yet. Choose Repeatability on the Sitting screen and set one guitar up "
-                    + BenchStudy.ENOUGH + " times, or tick sittings below that were made so.");
+            sentences.add(
+                    "No study of taps is kept yet. Choose Repeatability on the Sitting screen and set one guitar up "
+                            + BenchStudy.ENOUGH + " times, or tick sittings below that were made so.");
         }
         playing.forEach(p -> sentences.addAll(p.sentences(zone)));
         return sentences;

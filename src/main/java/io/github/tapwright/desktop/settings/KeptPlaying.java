@@ -35,6 +35,10 @@ record KeptPlaying(String procedure, PlayingSpread spread, Optional<PlayingStudy
         }
     }
 
+    private boolean isGiven() {
+        return spread.otherwise().level().basis() == SetUpSpread.Basis.GIVEN;
+    }
+
     boolean isKept() {
         return study.isPresent() || lapse.isPresent();
     }
@@ -45,7 +49,7 @@ record KeptPlaying(String procedure, PlayingSpread spread, Optional<PlayingStudy
         sentences.add("Between sittings of " + procedure + " playing again moves " + spread.words(procedure) + ".");
         study.ifPresent(kept -> sentences.add("The study of " + procedure + " kept: "
                 + BenchSpread.words(kept.sittings(), "sittings", zone)
-                + (spread.studied().isEmpty() ? " It would say " + kept.words() + "." : "")));
+                + (isGiven() ? " It would say " + kept.words() + "." : "")));
         if (study.isEmpty() && lapse.isEmpty()) {
             sentences.add("No study of " + procedure + " is kept yet: play one guitar anew for " + BenchStudy.ENOUGH
                     + " sittings and keep them with the command repeatability.");

@@ -90,7 +90,7 @@ final class SpreadPane {
     private Button forget() {
         Button button = Parts.button(
                 "_Forget the studies",
-                "Forgets the studies kept; no sitting is deleted, and it can be taken back",
+                "Forgets the studies kept, of taps, notes and plucks; no sitting is deleted, and it can be taken back",
                 model::forget);
         button.disableProperty().bind(Bindings.createBooleanBinding(() -> !model.keepsOne(), model.held()));
         return button;

@@ -8,6 +8,7 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Keeps studies of the bench, with a way back to the one that held before. */
@@ -80,7 +81,7 @@ public final class StudyKeeping {
         });
     }
 
-    private void remember(List<List<SittingId>> forgotten, Runnable done) {
+    private void remember(Map<String, List<SittingId>> forgotten, Runnable done) {
         Job<Boolean> job = new Job<>("Taking the studies back", progress -> {
             studyBench.takeBack(forgotten);
             return true;

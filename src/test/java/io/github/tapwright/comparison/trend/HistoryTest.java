@@ -117,7 +117,7 @@ class HistoryTest {
                 .filteredOn(s -> s.drift().orElseThrow().drifts())
                 .extracting(s -> s.subject().words())
                 .isEmpty();
-        assertThat(history.questions()).as("frequency, Q and decay time of two").isEqualTo(6);
+        assertThat(history.questions()).as("frequency and Q of two").isEqualTo(4);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.work.Notice;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Fret;
@@ -77,7 +78,7 @@ class SpreadModelTest {
         assertThat(words())
                 .contains("0.3 % of frequency, 5 % of Q and 1 dB")
                 .contains("assumed, not measured on this bench")
-                .contains("No study is kept yet");
+                .contains("No study of taps is kept yet");
     }
 
     @Test
@@ -96,7 +97,7 @@ class SpreadModelTest {
                 .isEqualTo(SetUpSpread.Basis.STUDIED);
         assertThat(words())
                 .contains("measured on this bench")
-                .contains("The study kept: 3 set-ups of instrument 7, 2026-03-14 (sittings 1, 2, 3).");
+                .contains("The study of taps kept: 3 set-ups of instrument 7, 2026-03-14 (sittings 1, 2, 3).");
         assertThat(model.tried().get()).isEmpty();
         assertThat(model.ticked()).isEmpty();
         assertThat(desk.said()).startsWith("Kept: from now on");
@@ -133,6 +134,21 @@ class SpreadModelTest {
 
         desk.notices().undo();
         assertThat(spread()).isEqualTo(studied);
+    }
+
+    @Test
+    void takingBackDoesNotPutAnOldStudyBeforeANewerOne() {
+        study(setUps(3));
+        model.keep();
+        model.forget();
+        Notice.Undo undo = desk.notices().latest().get().flatMap(Notice::undo).orElseThrow();
+        study(setUps(4));
+        model.keep();
+        SetUpSpread newer = spread();
+
+        undo.run();
+
+        assertThat(spread()).isEqualTo(newer);
     }
 
     @Test
@@ -214,7 +230,7 @@ class SpreadModelTest {
         assertThat(spread()).isEqualTo(own);
         assertThat(words())
                 .contains("as given")
-                .contains("The study kept: 3 set-ups")
+                .contains("The study of taps kept: 3 set-ups")
                 .contains("It would say " + studied.words());
 
         model.keep();
