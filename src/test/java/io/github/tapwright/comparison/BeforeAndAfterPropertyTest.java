@@ -121,8 +121,9 @@ class BeforeAndAfterPropertyTest {
     void aSetUpThatMovesAllResonancesAlikeRaisesNoMoreAlarmsThanItMay(int setUps) {
         long alarms = 0;
         for (int i = 0; i < 3 * PAIRS; i++) {
-            List<Sitting> study =
-                    IntStream.rangeClosed(1, setUps).mapToObj(this::movedTogether).toList();
+            List<Sitting> study = IntStream.rangeClosed(1, setUps)
+                    .mapToObj(this::movedTogether)
+                    .toList();
             alarms += differing(compared(study, movedTogether(6), movedTogether(7)), true);
         }
         assertThat(alarms).isBetween(3L * PAIRS * 33 / 1000, 3L * PAIRS * 67 / 1000);
