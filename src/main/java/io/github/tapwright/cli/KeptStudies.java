@@ -3,8 +3,8 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.played.PlayingStudy;
-import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.Procedure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +22,7 @@ record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<Re
     static KeptStudies in(OpenBench open) {
         List<RefusedEntryException> lapsed = new ArrayList<>();
         Optional<BenchStudy> taps = held(() -> open.studyBench().latest(), lapsed);
-        List<PlayingStudy> played = StudyPlaying.PROCEDURES.stream()
+        List<PlayingStudy> played = Procedure.PLAYED.stream()
                 .flatMap(p -> held(() -> open.studyPlaying().latest(p), lapsed).stream())
                 .toList();
         return new KeptStudies(taps, played, lapsed);

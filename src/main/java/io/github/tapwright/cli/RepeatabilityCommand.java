@@ -86,8 +86,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
             new RepeatabilityText(terminal()).print(study);
         }
         csv.write(() -> BenchStudyJson.csv(study), terminal());
-        noteKept(Procedure.BodyTaps.KEY);
-        return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+        return ended(Procedure.BodyTaps.KEY, study.spread().isPresent());
     }
 
     private int studyPlaying(OpenBench open) {
@@ -99,14 +98,14 @@ final class RepeatabilityCommand extends ArchiveCommand {
             new PlayingStudyText(terminal()).print(study);
         }
         csv.write(() -> PlayingStudyJson.csv(study), terminal());
-        noteKept(study.procedure());
-        return study.spread().isPresent() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+        return ended(study.procedure(), study.spread().isPresent());
     }
 
-    private void noteKept(String kind) {
+    private int ended(String kind, boolean tells) {
         if (keep) {
             terminal().note("kept; comparisons of " + kind + " rest on this study from now on");
         }
+        return tells ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
     /** The table is that of the first study shown. */

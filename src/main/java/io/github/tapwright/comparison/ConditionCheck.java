@@ -46,6 +46,15 @@ public record ConditionCheck(String condition, Map<Quantity, Grade> grades, Stri
     }
 
     /**
+     * The condition with its reason.
+     *
+     * @return such as "soundhole: open / covered: another air resonance"
+     */
+    public String words() {
+        return condition + ": " + reason;
+    }
+
+    /**
      * The worst it does.
      *
      * @return the worst grade of any quantity

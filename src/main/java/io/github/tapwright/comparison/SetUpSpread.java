@@ -3,9 +3,10 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * How far the same instrument's figures scatter from one setting up to the next, as standard deviations; each with where it is known from.
@@ -155,20 +156,23 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
      * @return such as "measured on this bench", or "frequency and Q measured on this bench, level assumed, not measured on this bench"
      */
     public String basisWords() {
-        List<Basis> all =
-                Stream.of(frequency, q, level).map(KnownScatter::basis).toList();
-        List<String> names = List.of("frequency", "Q", "level");
-        if (all.stream().distinct().count() == 1) {
-            return all.get(0).words();
-        }
-        return all.stream()
-                .distinct()
-                .map(basis -> Stream.of(0, 1, 2)
-                                .filter(i -> all.get(i) == basis)
-                                .map(names::get)
-                                .collect(Collectors.joining(" and "))
-                        + " " + basis.words())
-                .collect(Collectors.joining(", "));
+        return basisWords(List.of(Quantity.FREQUENCY, Quantity.Q, Quantity.LEVEL));
+    }
+
+    /**
+     * The same of some kinds of figures.
+     *
+     * @param quantities which kinds, at least one
+     * @return such as "measured on this bench"
+     */
+    public String basisWords(List<Quantity> quantities) {
+        Map<Basis, String> names = new LinkedHashMap<>();
+        quantities.forEach(q -> names.merge(known(q).basis(), q.words(), (one, next) -> one + " and " + next));
+        return names.size() == 1
+                ? known(quantities.get(0)).basis().words()
+                : names.entrySet().stream()
+                        .map(e -> e.getValue() + " " + e.getKey().words())
+                        .collect(Collectors.joining(", "));
     }
 
     /**

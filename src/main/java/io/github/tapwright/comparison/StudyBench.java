@@ -11,12 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Studies how far setting up again moves figures, and keeps which sittings say so. */
 public final class StudyBench {
 
-    private static final List<String> KINDS =
-            List.of(Procedure.BodyTaps.KEY, Procedure.NoteRun.KEY, Procedure.OpenPlucks.KEY);
+    private static final List<String> KINDS = Stream.concat(
+                    Stream.of(Procedure.BodyTaps.KEY), Procedure.PLAYED.stream())
+            .toList();
 
     private final SittingStore sittings;
     private final BenchStudyStore studies;
@@ -134,8 +136,8 @@ public final class StudyBench {
                 .filter(c -> c.worst() == Grade.REFUSED)
                 .findFirst()
                 .ifPresent(c -> {
-                    throw new RefusedEntryException("sittings " + first.id() + " and " + other.id()
-                            + " may not be compared, " + c.condition() + ": " + c.reason());
+                    throw new RefusedEntryException(
+                            "sittings " + first.id() + " and " + other.id() + " may not be compared, " + c.words());
                 });
     }
 }

@@ -65,23 +65,21 @@ public final class SubjectsAtOnce<T> {
      * @return the answers in the same order, those that ask nothing as they were
      */
     public List<T> adjusted(BiFunction<T, Double, T> adjusted) {
-        double[] larger = HolmAdjustment.of(IntStream.range(0, answers.size())
-                .filter(this::isQuestion)
-                .mapToDouble(i -> alone(i).orElseThrow())
-                .toArray());
+        List<OptionalDouble> larger = HolmAdjustment.of(
+                IntStream.range(0, answers.size())
+                        .mapToObj(i -> isQuestion(i) ? alone(i) : OptionalDouble.empty())
+                        .toList(),
+                p -> p,
+                (p, more) -> OptionalDouble.of(more));
         List<T> all = new ArrayList<>();
-        int next = 0;
         for (int i = 0; i < answers.size(); i++) {
-            T answer = answers.get(i);
-            OptionalDouble alone = alone(i);
-            if (alone.isEmpty()) {
-                all.add(answer);
-            } else if (isQAgain(i)) {
-                all.add(adjusted.apply(answer, Math.max(alone.getAsDouble(), larger[next - 1])));
-            } else {
-                all.add(adjusted.apply(answer, larger[next++]));
-            }
+            OptionalDouble p = isQAgain(i) ? noSurerThan(larger.get(i - 1), alone(i)) : larger.get(i);
+            all.add(p.isPresent() ? adjusted.apply(answers.get(i), p.getAsDouble()) : answers.get(i));
         }
         return all;
+    }
+
+    private static OptionalDouble noSurerThan(OptionalDouble q, OptionalDouble own) {
+        return own.isPresent() ? OptionalDouble.of(Math.max(own.getAsDouble(), q.orElseThrow())) : own;
     }
 }

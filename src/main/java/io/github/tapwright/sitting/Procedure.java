@@ -2,10 +2,14 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.tap.TapSettings;
+import java.util.List;
 import java.util.Optional;
 
 /** What a visit to the microphone was made for, with the settings its recordings are read by. */
 public sealed interface Procedure {
+
+    /** Keys of what is played: notes, plucks. The others are of the body. */
+    List<String> PLAYED = List.of(NoteRun.KEY, OpenPlucks.KEY);
 
     /**
      * The word a maker types and the archive keeps.

@@ -5,12 +5,10 @@ import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Findings;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingStore;
-import java.util.List;
 
 /** Compares two sittings of notes, or two of plucks: conditions first, then figures. */
 public final class ComparePlayed {
@@ -54,7 +52,7 @@ public final class ComparePlayed {
      * @throws RefusedEntryException if there is no such sitting
      */
     public boolean takes(SittingId id) {
-        return !sittings.outlines(List.of(id)).get(0).procedure().equals(Procedure.BodyTaps.KEY);
+        return studies.takes(id);
     }
 
     /**

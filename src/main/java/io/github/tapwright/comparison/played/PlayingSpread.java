@@ -42,7 +42,7 @@ public record PlayingSpread(SetUpSpread otherwise, Map<PlayedQuantity, KnownScat
     /**
      * What playing again moves, as people read it, each basis for itself.
      *
-     * @param procedure notes or plucks, one of {@link StudyPlaying#PROCEDURES}
+     * @param procedure notes or plucks, one of {@link io.github.tapwright.sitting.Procedure#PLAYED}
      * @return such as "levels by 0.4 dB and loudness by 0.5 LU (measured on this bench)"
      */
     public String words(String procedure) {

@@ -91,11 +91,7 @@ public record PlayingStudy(
                 .flatMap(p -> p.checks().stream())
                 .filter(c -> c.grade(kind) == Grade.REFUSED)
                 .findFirst()
-                .map(PlayingStudy::words);
-    }
-
-    private static String words(ConditionCheck check) {
-        return check.condition() + ": " + check.reason();
+                .map(ConditionCheck::words);
     }
 
     /**

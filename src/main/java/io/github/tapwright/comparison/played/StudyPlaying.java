@@ -23,9 +23,6 @@ import java.util.stream.Collectors;
 /** Studies how far playing again moves figures, and keeps which sittings say so: notes for notes, plucks for plucks. */
 public final class StudyPlaying {
 
-    /** What a study of playing may be of. */
-    public static final List<String> PROCEDURES = List.of(Procedure.NoteRun.KEY, Procedure.OpenPlucks.KEY);
-
     private final SittingStore sittings;
     private final BenchStudyStore studies;
     private final Clock clock;
@@ -51,7 +48,7 @@ public final class StudyPlaying {
      * @throws RefusedEntryException if there is no such sitting
      */
     public boolean takes(SittingId id) {
-        return PROCEDURES.contains(
+        return Procedure.PLAYED.contains(
                 new ShowSitting(sittings).outlines(List.of(id)).get(0).procedure());
     }
 
@@ -83,15 +80,11 @@ public final class StudyPlaying {
             throw new RefusedEntryException("sittings " + first.id() + " and " + second.id() + " may not be compared, "
                     + pair.troubles().stream()
                             .filter(c -> c.worst() == Grade.REFUSED)
-                            .map(StudyPlaying::words)
+                            .map(ConditionCheck::words)
                             .collect(Collectors.joining("; "))
                     + "; leave one out, or correct it with sitting edit if it is written down wrongly");
         }
         return pair;
-    }
-
-    private static String words(ConditionCheck check) {
-        return check.condition() + ": " + check.reason();
     }
 
     /**
@@ -116,7 +109,7 @@ public final class StudyPlaying {
     /**
      * The study of one kind that holds.
      *
-     * @param procedure notes or plucks, one of {@link #PROCEDURES}
+     * @param procedure notes or plucks, one of {@link Procedure#PLAYED}
      * @return the latest one kept, evaluated anew; empty if there is none
      * @throws RefusedEntryException if its sittings, corrected since, no longer go together
      */
@@ -127,7 +120,7 @@ public final class StudyPlaying {
     /**
      * How far playing again moves figures, as far as anybody knows.
      *
-     * @param procedure notes or plucks, one of {@link #PROCEDURES}
+     * @param procedure notes or plucks, one of {@link Procedure#PLAYED}
      * @param said the maker's own figures; empty for those of the study that holds
      * @return these, or the study's, or else {@link SetUpSpread#USUAL}, each with its basis
      */

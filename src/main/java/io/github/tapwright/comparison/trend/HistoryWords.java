@@ -7,6 +7,7 @@ import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,12 +46,7 @@ public final class HistoryWords {
         SetUpSpread spread = history.bench().spread();
         return "setting up alone moves figures by " + spread.words(Quantity.FREQUENCY) + " of frequency and "
                 + spread.words(Quantity.Q) + " of Q (one standard deviation), "
-                + words(spread) + plucks(history);
-    }
-
-    /** Of frequency and Q, which alone are spoken of. */
-    private static String words(SetUpSpread spread) {
-        return spread.withLevel(spread.q()).basisWords();
+                + spread.basisWords(List.of(Quantity.FREQUENCY, Quantity.Q)) + plucks(history);
     }
 
     private static String plucks(History history) {

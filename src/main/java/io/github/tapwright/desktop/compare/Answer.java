@@ -116,7 +116,7 @@ public sealed interface Answer {
             return compared.comparison().changes().stream()
                     .filter(c -> !c.strings().isEmpty())
                     .flatMap(c -> Stream.concat(
-                            Stream.of(c).filter(PlayedChange::isJudged).map(all -> ComparedFigure.of(all)),
+                            Stream.of(c).filter(PlayedChange::isJudged).map(ComparedFigure::of),
                             c.strings().stream().map(s -> ComparedFigure.of(c, s))))
                     .toList();
         }

@@ -6,6 +6,7 @@ import io.github.tapwright.comparison.played.PlayingSpread;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.sitting.Procedure;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ record KeptPlaying(String procedure, PlayingSpread spread, Optional<PlayingStudy
 
     /** One for each kind. */
     static List<KeptPlaying> all(StudyPlaying studies, Optional<SetUpSpread> own) {
-        return StudyPlaying.PROCEDURES.stream().map(p -> of(p, studies, own)).toList();
+        return Procedure.PLAYED.stream().map(p -> of(p, studies, own)).toList();
     }
 
     private static KeptPlaying of(String procedure, StudyPlaying studies, Optional<SetUpSpread> own) {
