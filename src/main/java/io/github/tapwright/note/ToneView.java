@@ -7,6 +7,8 @@ package io.github.tapwright.note;
 final class ToneView {
 
     private static final double LEAST = 1e-300;
+    private static final double CLOSE = 1e-12;
+    private static final int MOST_STEPS = 50;
 
     private final double[] parameters;
     private final int tones;
@@ -63,22 +65,30 @@ final class ToneView {
         return sum;
     }
 
-    /** Time until the power, beats averaged out, has fallen by 60 dB since some time before the stretch. */
+    /**
+     * Time until the power, beats averaged out, has fallen by 60 dB since some time before the stretch.
+     *
+     * <p>By Newton's method on the logarithm of the power: it is convex and falls, so that from the left no step goes too far.
+     */
     double wholeDecayTimeSeconds(double secondsBefore) {
-        double target = 1e-6 * powerAt(-secondsBefore);
-        double low = 0;
-        double high = 0;
+        double target = Math.log(1e-6 * powerAt(-secondsBefore));
+        double seconds = 0;
+        double step;
+        int steps = 0;
+        do {
+            double power = powerAt(seconds - secondsBefore);
+            step = (Math.log(power) - target) * power / lossAt(seconds - secondsBefore);
+            seconds += step;
+        } while (step > CLOSE * seconds && ++steps < MOST_STEPS);
+        return seconds;
+    }
+
+    /** How fast the power falls: −dP/dt. */
+    private double lossAt(double seconds) {
+        double sum = 0;
         for (int m = 0; m < tones; m++) {
-            high = Math.max(high, decayTimeSeconds(m));
+            sum += 2 * sigma(m) * power(m) * Math.exp(-2 * sigma(m) * seconds);
         }
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (powerAt(middle - secondsBefore) > target) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return sum;
     }
 }

@@ -120,7 +120,7 @@ public final class AnalyseTaps {
         }
         AtomicInteger done = new AtomicInteger();
         try {
-            return sideBySide.each(files, file -> {
+            return sideBySide.each(files.iterator(), file -> {
                 Found found = analyse(List.of(file), settings, hole, Progress.SILENT);
                 synchronized (done) {
                     progress.at("finding resonances", done.incrementAndGet(), files.size());

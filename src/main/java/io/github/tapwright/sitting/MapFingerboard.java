@@ -14,7 +14,6 @@ import io.github.tapwright.recording.Recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,9 +26,6 @@ public final class MapFingerboard {
 
     private static final double LONGEST_SECONDS = 15;
 
-    /** Notes are taken in such lots, some 16 megabytes, two at a time, so that a long recording never lies in memory whole. */
-    private static final long SAMPLES_AT_ONCE = 2_000_000;
-
     private final RunReader runs;
     private final SideBySide sideBySide;
 
@@ -37,7 +33,7 @@ public final class MapFingerboard {
      * Joins the use case with what it needs.
      *
      * @param source what opens sound files
-     * @param sideBySide how notes already cut out are analysed
+     * @param sideBySide how the notes are analysed, each read only when somebody is free for it
      */
     public MapFingerboard(RecordingSource source, SideBySide sideBySide) {
         this.runs = new RunReader(source);
@@ -109,17 +105,7 @@ public final class MapFingerboard {
         return runs.read(
                 file,
                 LONGEST_SECONDS,
-                cuts -> heard.addAll(sideBySide.lots(() -> lot(cuts), cut -> heard(number, cut, settings))));
-    }
-
-    private static List<RunReader.Cut> lot(Iterator<RunReader.Cut> cuts) {
-        List<RunReader.Cut> lot = new ArrayList<>();
-        for (long samples = 0; samples < SAMPLES_AT_ONCE && cuts.hasNext(); ) {
-            RunReader.Cut cut = cuts.next();
-            lot.add(cut);
-            samples += cut.samples();
-        }
-        return lot;
+                cuts -> heard.addAll(sideBySide.each(cuts, cut -> heard(number, cut, settings))));
     }
 
     private static Heard heard(int file, RunReader.Cut cut, Fingerboard.Settings settings) {

@@ -22,12 +22,7 @@ final class RunReader {
      * @param sound from just before its attack on, the one channel that was listened to
      * @param channel which channel that is, from 0
      */
-    record Cut(double attackSeconds, Recording sound, int channel) {
-
-        long samples() {
-            return (long) sound.length() * sound.channelCount();
-        }
-    }
+    record Cut(double attackSeconds, Recording sound, int channel) {}
 
     /**
      * Hands out the plucks of a recording in order, from the channel that holds the most sound.

@@ -6,40 +6,63 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import java.util.Iterator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class SideBySideTest {
 
-    private static final List<List<Integer>> LOTS =
-            List.of(List.of(3, 1, 4), List.of(1), List.of(5, 9, 2, 6), List.of());
-
-    @Test
-    void lotsComeOutInOrderHoweverTheyAreWorked() {
-        for (SideBySide how : List.of(SideBySide.ONE_BY_ONE, SideBySide.ALL_PROCESSORS)) {
-            Iterator<List<Integer>> lots = LOTS.iterator();
-            assertThat(how.lots(lots::next, i -> 10 * i)).containsExactly(30, 10, 40, 10, 50, 90, 20, 60);
-        }
+    static List<SideBySide> ways() {
+        return List.of(SideBySide.ONE_BY_ONE, SideBySide.ALL_PROCESSORS);
     }
 
-    @Test
-    void noLotsAreNoWork() {
-        assertThat(SideBySide.ALL_PROCESSORS.lots(List::<Integer>of, i -> i)).isEmpty();
+    @ParameterizedTest
+    @MethodSource("ways")
+    void resultsComeInTheOrderOfTheThings(SideBySide how) {
+        List<Integer> things = IntStream.range(0, 200).boxed().toList();
+        assertThat(how.each(things.iterator(), i -> 10 * i))
+                .containsExactlyElementsOf(things.stream().map(i -> 10 * i).toList());
     }
 
-    @Test
-    void troubleWhileFetchingIsTold() {
-        Iterator<List<Integer>> lots =
-                List.of(IntStream.range(0, 50).boxed().toList()).iterator();
-        assertThatThrownBy(() -> SideBySide.ALL_PROCESSORS.lots(
-                        () -> {
-                            if (lots.hasNext()) {
-                                return lots.next();
-                            }
-                            throw new UnreadableRecordingException("damaged here");
-                        },
-                        i -> i))
+    @ParameterizedTest
+    @MethodSource("ways")
+    void nothingIsNoWork(SideBySide how) {
+        assertThat(how.each(List.<Integer>of().iterator(), i -> i)).isEmpty();
+    }
+
+    /** Else a long recording would lie in memory whole. */
+    @ParameterizedTest
+    @MethodSource("ways")
+    void nothingIsFetchedBeforeSomebodyIsFreeForIt(SideBySide how) {
+        AtomicInteger atHand = new AtomicInteger();
+        Iterator<Integer> counted =
+                IntStream.range(0, 200).map(i -> atHand.incrementAndGet()).iterator();
+        List<Integer> found = how.each(counted, i -> atHand.getAndDecrement());
+        assertThat(found).hasSize(200).allMatch(n -> n <= Runtime.getRuntime().availableProcessors() + 1);
+    }
+
+    @ParameterizedTest
+    @MethodSource("ways")
+    void troubleWhileFetchingIsTold(SideBySide how) {
+        Iterator<Integer> damaged = IntStream.range(0, 50).map(SideBySideTest::upTo40).iterator();
+        assertThatThrownBy(() -> how.each(damaged, i -> i))
                 .isInstanceOf(UnreadableRecordingException.class)
                 .hasMessageContaining("damaged here");
+    }
+
+    @ParameterizedTest
+    @MethodSource("ways")
+    void ofTroublesAtWorkTheFirstInTheRowIsTold(SideBySide how) {
+        assertThatThrownBy(() -> how.each(IntStream.range(30, 90).iterator(), SideBySideTest::upTo40))
+                .isInstanceOf(UnreadableRecordingException.class)
+                .hasMessageContaining("damaged here: 40");
+    }
+
+    private static int upTo40(int i) {
+        if (i >= 40) {
+            throw new UnreadableRecordingException("damaged here: " + i);
+        }
+        return i;
     }
 }
