@@ -32,6 +32,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.ITypeConverter;
 
 /** The arrows between packages, as docs/architecture.md draws them; whatever is not drawn is forbidden. */
 class ArchitectureTest {
@@ -208,6 +209,16 @@ class ArchitectureTest {
     void noClassHasANameThatHidesWhatItDoes() {
         holds(noClasses().should().haveNameMatching(".*(Util|Utils|Helper|Manager|Impl)(\\$.*)?"));
         assertThat(ourPackages()).doesNotContain("util", "common", "manager", "helper", "impl");
+    }
+
+    /** The launcher leaves them out of the shared classes by that name, so that all of picocli can be shared. */
+    @Test
+    void whatConvertsWordsOfTheCommandLineIsCalledAConverter() {
+        holds(noClasses()
+                .that()
+                .areAssignableTo(ITypeConverter.class)
+                .should()
+                .haveNameNotMatching(".*\\.cli\\..*Converter.*"));
     }
 
     @Test

@@ -48,27 +48,29 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Where the parts are joined: sound files, archive and clock on one side, the use cases on the other. */
 final class Bench {
 
-    private final Clock clock;
+    private final Supplier<Clock> clock;
     private final Path home;
 
     /**
      * A bench.
      *
-     * @param clock what tells the time, in the workshop's zone
+     * @param clock what tells the time, in the workshop's zone; asked for only where the time matters, as Java takes a
+     *     twentieth of a second to learn the zones of the world
      * @param home the program's own folder, where its demo recordings lie
      */
-    Bench(Clock clock, Path home) {
+    Bench(Supplier<Clock> clock, Path home) {
         this.clock = clock;
         this.home = home;
     }
 
     Clock clock() {
-        return clock;
+        return clock.get();
     }
 
     Path home() {
@@ -110,11 +112,11 @@ final class Bench {
             throw new ArchiveException("there is no archive in " + archive
                     + "; make one by adding an instrument, or choose another with --archive");
         }
-        return new OpenBench(Archive.open(archive, clock), clock, progress);
+        return new OpenBench(Archive.open(archive, clock()), clock(), progress);
     }
 
     VerifyReport restore(Path backup, Path folder, Progress progress) {
-        return new Restore(clock).restore(backup, folder, progress);
+        return new Restore(clock()).restore(backup, folder, progress);
     }
 
     private static boolean isNothing(Path folder) {

@@ -30,21 +30,21 @@ final class ConditionOptions {
     @Option(
             names = "--temperature",
             paramLabel = "°C",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "Temperature of the room.")
     private Said<Double> temperatureCelsius = Said.nothing();
 
     @Option(
             names = "--humidity",
             paramLabel = "%",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "Relative humidity of the room.")
     private Said<Double> relativeHumidityPercent = Said.nothing();
 
     @Option(
             names = "--rested",
             paramLabel = "HOURS",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "For how many hours the instrument has lain in this room's air.")
     private Said<Double> restedHours = Said.nothing();
 
@@ -58,14 +58,14 @@ final class ConditionOptions {
     @Option(
             names = "--string-set",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "Maker and gauge of the strings.")
     private Said<String> stringSet = Said.nothing();
 
     @Option(
             names = "--strings-fitted",
             paramLabel = "DAY",
-            converter = Said.Day.class,
+            converter = SaidConverters.Day.class,
             description = "Day they were put on, as 2026-03-14.")
     private Said<LocalDate> stringsFittedOn = Said.nothing();
 
@@ -79,30 +79,42 @@ final class ConditionOptions {
     @Option(
             names = "--support",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "What carried the instrument.")
     private Said<String> support = Said.nothing();
 
-    @Option(names = "--tool", paramLabel = "TEXT", converter = Said.Text.class, description = "What struck it.")
+    @Option(
+            names = "--tool",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "What struck it.")
     private Said<String> strikeTool = Said.nothing();
 
-    @Option(names = "--place", paramLabel = "TEXT", converter = Said.Text.class, description = "Where it was struck.")
+    @Option(
+            names = "--place",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "Where it was struck.")
     private Said<String> strikePlace = Said.nothing();
 
-    @Option(names = "--microphone", paramLabel = "TEXT", converter = Said.Text.class, description = "Which microphone.")
+    @Option(
+            names = "--microphone",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "Which microphone.")
     private Said<String> microphone = Said.nothing();
 
     @Option(
             names = "--distance",
             paramLabel = "MM",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "From the top to the microphone, mm.")
     private Said<Double> distanceMm = Said.nothing();
 
     @Option(
             names = "--gain",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "Input gain as you read it.")
     private Said<String> gain = Said.nothing();
 
@@ -115,14 +127,22 @@ final class ConditionOptions {
     @Option(
             names = "--mass-place",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "Where that mass sat.")
     private Said<String> massPlace = Said.nothing();
 
-    @Option(names = "--operator", paramLabel = "TEXT", converter = Said.Text.class, description = "Who struck.")
+    @Option(
+            names = "--operator",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "Who struck.")
     private Said<String> operator = Said.nothing();
 
-    @Option(names = "--note", paramLabel = "TEXT", converter = Said.Text.class, description = "Anything else.")
+    @Option(
+            names = "--note",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "Anything else.")
     private Said<String> note = Said.nothing();
 
     /** What was said, everything else unknown. */

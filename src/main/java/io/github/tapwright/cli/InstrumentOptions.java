@@ -22,20 +22,28 @@ final class InstrumentOptions {
     @Option(
             names = "--nickname",
             paramLabel = "NAME",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "What the workshop calls it.")
     private Said<String> nickname = Said.nothing();
 
-    @Option(names = "--scale", paramLabel = "MM", converter = Said.Figure.class, description = "Scale length, mm.")
+    @Option(
+            names = "--scale",
+            paramLabel = "MM",
+            converter = SaidConverters.Figure.class,
+            description = "Scale length, mm.")
     private Said<Double> scaleLengthMm = Said.nothing();
 
-    @Option(names = "--strings", paramLabel = "N", converter = Said.Count.class, description = "Number of strings.")
+    @Option(
+            names = "--strings",
+            paramLabel = "N",
+            converter = SaidConverters.Count.class,
+            description = "Number of strings.")
     private Said<Integer> stringCount = Said.nothing();
 
     @Option(
             names = "--soundhole",
             paramLabel = "MM",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "Diameter of the soundhole, mm.")
     private Said<Double> soundholeDiameterMm = Said.nothing();
 
@@ -49,56 +57,64 @@ final class InstrumentOptions {
     @Option(
             names = "--outer-skin",
             paramLabel = "WOOD",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "The layer one sees, or the whole solid top.")
     private Said<String> outerSkin = Said.nothing();
 
     @Option(
             names = "--outer-skin-mm",
             paramLabel = "MM",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "Its thickness, mm.")
     private Said<Double> outerSkinMm = Said.nothing();
 
     @Option(
             names = "--core",
             paramLabel = "MATERIAL",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "What lies between the skins.")
     private Said<String> core = Said.nothing();
 
-    @Option(names = "--core-mm", paramLabel = "MM", converter = Said.Figure.class, description = "Its thickness, mm.")
+    @Option(
+            names = "--core-mm",
+            paramLabel = "MM",
+            converter = SaidConverters.Figure.class,
+            description = "Its thickness, mm.")
     private Said<Double> coreMm = Said.nothing();
 
     @Option(
             names = "--inner-skin",
             paramLabel = "WOOD",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "The layer the braces are glued to.")
     private Said<String> innerSkin = Said.nothing();
 
     @Option(
             names = "--inner-skin-mm",
             paramLabel = "MM",
-            converter = Said.Figure.class,
+            converter = SaidConverters.Figure.class,
             description = "Its thickness, mm.")
     private Said<Double> innerSkinMm = Said.nothing();
 
     @Option(
             names = "--bracing",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "The pattern of braces.")
     private Said<String> bracing = Said.nothing();
 
     @Option(
             names = "--body-notes",
             paramLabel = "TEXT",
-            converter = Said.Text.class,
+            converter = SaidConverters.Text.class,
             description = "Anything else about the body.")
     private Said<String> bodyNotes = Said.nothing();
 
-    @Option(names = "--notes", paramLabel = "TEXT", converter = Said.Text.class, description = "Anything else.")
+    @Option(
+            names = "--notes",
+            paramLabel = "TEXT",
+            converter = SaidConverters.Text.class,
+            description = "Anything else.")
     private Said<String> notes = Said.nothing();
 
     /** The instrument with all that was said. */

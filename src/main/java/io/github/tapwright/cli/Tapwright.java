@@ -30,7 +30,7 @@ public final class Tapwright {
         Progress progress =
                 Boolean.getBoolean("tapwright.terminal") ? new PatientProgress(err, System::nanoTime) : Progress.SILENT;
         Path home = Path.of(System.getProperty("tapwright.home", "."));
-        Bench bench = new Bench(Clock.system(ZoneId.systemDefault()), home);
+        Bench bench = new Bench(() -> Clock.system(ZoneId.systemDefault()), home);
         System.exit(Commands.of(bench, new Terminal(out, err, progress), args).execute(args));
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -27,7 +28,7 @@ final class OrderSearch {
 
     private final SpectralWindow window;
     private final List<PoleFit> visited = new ArrayList<>();
-    private final Map<Trial, TrialPole> trials = new HashMap<>();
+    private final Map<Integer, List<TrialPole>> trials = new HashMap<>();
 
     OrderSearch(SpectralWindow window) {
         this.window = window;
@@ -121,8 +122,7 @@ final class OrderSearch {
         Pole best = null;
         double most = 0;
         for (int bin : peaks(fit)) {
-            for (double q : TRIED_Q) {
-                TrialPole trial = trials.computeIfAbsent(new Trial(bin, q), this::trial);
+            for (TrialPole trial : trials.computeIfAbsent(bin, this::trials)) {
                 double drop = fit.dropWith(trial);
                 if (best == null || drop > most) {
                     most = drop;
@@ -138,12 +138,12 @@ final class OrderSearch {
         return visit(PoleRefinement.refine(window, poles, THOROUGH_STEPS));
     }
 
-    /** Where and how broad; peaks come back from fit to fit, so their columns are kept. */
-    private record Trial(int bin, double q) {}
-
-    private TrialPole trial(Trial trial) {
-        double omega = window.shape().omega(trial.bin());
-        return new TrialPole(window, new Pole(omega, omega / (2 * trial.q())));
+    /** At one place, more and less broad; peaks come back from fit to fit, so their columns are kept. */
+    private List<TrialPole> trials(int bin) {
+        double omega = window.shape().omega(bin);
+        return DoubleStream.of(TRIED_Q)
+                .mapToObj(q -> new TrialPole(window, new Pole(omega, omega / (2 * q))))
+                .toList();
     }
 
     /** The highest local peaks of what is left over; at least one. */

@@ -53,8 +53,7 @@ final class StablePoles {
                 tracks.stream().filter(t -> t.lastOrder >= order - 2).toList());
         for (Step step = nearest(open, left); step != null; step = nearest(open, left)) {
             open.remove(step.track);
-            left.remove(step.pole);
-            step.track.pole = step.pole;
+            step.track.pole = left.remove(step.pole);
             step.track.lastOrder = order;
             step.track.length++;
         }
@@ -64,8 +63,8 @@ final class StablePoles {
     private static @Nullable Step nearest(List<Track> tracks, List<Pole> poles) {
         Step best = null;
         for (Track track : tracks) {
-            for (Pole pole : poles) {
-                double distance = distance(track.pole, pole);
+            for (int pole = 0; pole < poles.size(); pole++) {
+                double distance = distance(track.pole, poles.get(pole));
                 if (distance < 1 && (best == null || distance < best.distance)) {
                     best = new Step(track, pole, distance);
                 }
@@ -74,7 +73,8 @@ final class StablePoles {
         return best;
     }
 
-    private record Step(Track track, Pole pole, double distance) {}
+    /** A run, and which of the poles goes on with it. */
+    private record Step(Track track, int pole, double distance) {}
 
     /** How far apart two poles are; under 1 they count as the same. */
     private static double distance(Pole a, Pole b) {

@@ -70,23 +70,27 @@ final class LineBand {
         return sum;
     }
 
-    /** Takes the complex straight line that fits best away from some rows. */
+    /** Takes the complex straight line that fits best away from some rows; both parts at once, as neither waits for the other. */
     void takeLineAway(double[] x) {
-        takeLineAway(x, 0);
-        takeLineAway(x, bins());
-    }
-
-    private void takeLineAway(double[] x, int from) {
+        int bins = bins();
         double sum = 0;
         double moment = 0;
-        for (int i = 0; i < fromMiddle.length; i++) {
-            sum += x[from + i];
-            moment += fromMiddle[i] * x[from + i];
+        double imaginarySum = 0;
+        double imaginaryMoment = 0;
+        for (int i = 0; i < bins; i++) {
+            double place = fromMiddle[i];
+            sum += x[i];
+            moment += place * x[i];
+            imaginarySum += x[bins + i];
+            imaginaryMoment += place * x[bins + i];
         }
-        double mean = sum / fromMiddle.length;
         double slope = spread > 0 ? moment / spread : 0;
-        for (int i = 0; i < fromMiddle.length; i++) {
-            x[from + i] -= mean + slope * fromMiddle[i];
+        double imaginarySlope = spread > 0 ? imaginaryMoment / spread : 0;
+        double mean = sum / bins;
+        double imaginaryMean = imaginarySum / bins;
+        for (int i = 0; i < bins; i++) {
+            x[i] -= mean + slope * fromMiddle[i];
+            x[bins + i] -= imaginaryMean + imaginarySlope * fromMiddle[i];
         }
     }
 

@@ -140,12 +140,10 @@ final class PartialFit {
         linear.addAll(List.of(band.companions()));
         int numLinear = linear.size();
         linear.addAll(slopes());
+        double[] scale = linear.stream()
+                .mapToDouble(column -> Math.sqrt(ScalarProduct.of(column, column)) + 1e-300)
+                .toArray();
         DMatrixRMaj all = matrix(linear);
-        double[] scale = new double[all.numCols];
-        for (int c = 0; c < all.numCols; c++) {
-            DMatrixRMaj column = CommonOps_DDRM.extractColumn(all, c, null);
-            scale[c] = Math.sqrt(CommonOps_DDRM.dot(column, column)) + 1e-300;
-        }
         CommonOps_DDRM.divideCols(all, scale);
         DMatrixRMaj gram = new DMatrixRMaj(all.numCols, all.numCols);
         CommonOps_DDRM.multInner(all, gram);

@@ -22,7 +22,7 @@ class CommandLineFuzzTest {
 
     private static CommandLine line() {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        Bench bench = new Bench(Clock.systemUTC(), Path.of("."));
+        Bench bench = new Bench(Clock::systemUTC, Path.of("."));
         return Commands.of(bench, new Terminal(nowhere, nowhere, Progress.SILENT));
     }
 

@@ -25,7 +25,7 @@ record CommandRun(int code, String out, String err) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), Progress.SILENT);
-        Bench bench = new Bench(Clock.fixed(Instant.parse("2026-03-14T09:26:53Z"), ZoneOffset.UTC), Path.of("."));
+        Bench bench = new Bench(() -> Clock.fixed(Instant.parse("2026-03-14T09:26:53Z"), ZoneOffset.UTC), Path.of("."));
         String[] line = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
         InputStream keyboard = System.in;
         // Nobody sits before a test, and whoever runs it may need the real input for itself.

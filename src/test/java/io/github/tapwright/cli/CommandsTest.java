@@ -25,7 +25,7 @@ class CommandsTest {
     private static CommandLine built(String... words) {
         PrintWriter nowhere = new PrintWriter(new StringWriter());
         return Commands.of(
-                new Bench(Clock.systemUTC(), Path.of(".")), new Terminal(nowhere, nowhere, Progress.SILENT), words);
+                new Bench(Clock::systemUTC, Path.of(".")), new Terminal(nowhere, nowhere, Progress.SILENT), words);
     }
 
     static Set<String> names() {

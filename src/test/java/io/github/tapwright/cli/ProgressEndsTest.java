@@ -72,7 +72,7 @@ class ProgressEndsTest {
         Terminal terminal = new Terminal(new PrintWriter(new StringWriter()), errors, progress);
         String[] line = Arrays.stream(arguments).map(Object::toString).toArray(String[]::new);
 
-        int got = Commands.of(new Bench(Clock.systemUTC(), Path.of(".")), terminal, line)
+        int got = Commands.of(new Bench(Clock::systemUTC, Path.of(".")), terminal, line)
                 .execute(line);
 
         String last = err.toString().substring(err.toString().lastIndexOf(EMPTY_LINE) + 1);

@@ -134,7 +134,7 @@ class RecordCommandTest {
     void everyCommandOfTheGuideIsUnderstood(String command) {
         StringWriter nowhere = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(nowhere), new PrintWriter(nowhere), Progress.SILENT);
-        CommandLine line = Commands.of(new Bench(Clock.systemUTC(), Path.of(".")), terminal);
+        CommandLine line = Commands.of(new Bench(Clock::systemUTC, Path.of(".")), terminal);
         String[] words = Pattern.compile("\"[^\"]*\"|\\S+")
                 .matcher(command)
                 .results()

@@ -35,10 +35,10 @@ class TypedValuesFuzzTest {
             new KeyConverters.Grouping(),
             new KeyConverters.Strung(),
             new KeyConverters.ForWhom(),
-            new Said.Text(),
-            new Said.Figure(),
-            new Said.Count(),
-            new Said.Day());
+            new SaidConverters.Text(),
+            new SaidConverters.Figure(),
+            new SaidConverters.Count(),
+            new SaidConverters.Day());
 
     @FuzzTest
     void isReadOrRefused(byte[] bytes) {

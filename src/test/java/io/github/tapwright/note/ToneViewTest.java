@@ -22,11 +22,12 @@ class ToneViewTest {
     @CsvSource({"10, 0.6, 0.001", "80, 0.4, 0.1", "4, 3.9, 1", "30, 0.5, 1e-5", "3, 1, 100"})
     void ofTwoSinesThePowerHasFallenBy60Decibels(double fast, double slow, double slowAmplitude) {
         double before = 0.05;
-        ToneView view =
-                new ToneView(new double[] {1, 0, 0, slowAmplitude, 690, Math.log(fast), 692, Math.log(slow)});
+        ToneView view = new ToneView(new double[] {1, 0, 0, slowAmplitude, 690, Math.log(fast), 692, Math.log(slow)});
         double seconds = view.wholeDecayTimeSeconds(before);
         assertThat(powerAt(seconds - before, fast, slow, slowAmplitude))
-                .isCloseTo(1e-6 * powerAt(-before, fast, slow, slowAmplitude), within(1e-17 * (1 + slowAmplitude * slowAmplitude)));
+                .isCloseTo(
+                        1e-6 * powerAt(-before, fast, slow, slowAmplitude),
+                        within(1e-17 * (1 + slowAmplitude * slowAmplitude)));
     }
 
     private static double powerAt(double seconds, double fast, double slow, double slowAmplitude) {

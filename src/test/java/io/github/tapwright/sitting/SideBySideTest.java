@@ -45,7 +45,8 @@ class SideBySideTest {
     @ParameterizedTest
     @MethodSource("ways")
     void troubleWhileFetchingIsTold(SideBySide how) {
-        Iterator<Integer> damaged = IntStream.range(0, 50).map(SideBySideTest::upTo40).iterator();
+        Iterator<Integer> damaged =
+                IntStream.range(0, 50).map(SideBySideTest::upTo40).iterator();
         assertThatThrownBy(() -> how.each(damaged, i -> i))
                 .isInstanceOf(UnreadableRecordingException.class)
                 .hasMessageContaining("damaged here");
