@@ -2,6 +2,8 @@ package io.github.tapwright.archive;
 
 import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.SittingId;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -21,18 +23,24 @@ final class BenchStudyTables implements BenchStudyStore {
     }
 
     @Override
-    public void add(List<SittingId> sittings, Instant keptAt) {
+    public void addAll(List<List<SittingId>> studies, Instant keptAt) {
         database.write(connection -> {
-            long id = Insert.into("bench_study").put("kept_at", keptAt).run(connection);
-            for (int i = 0; i < sittings.size(); i++) {
-                Insert.into("bench_study_sitting")
-                        .put("study_id", id)
-                        .put("ordinal", i)
-                        .put("sitting_id", sittings.get(i).number())
-                        .run(connection);
+            for (List<SittingId> sittings : studies) {
+                insert(connection, sittings, keptAt);
             }
-            return id;
+            return studies.size();
         });
+    }
+
+    private static void insert(Connection connection, List<SittingId> sittings, Instant keptAt) throws SQLException {
+        long id = Insert.into("bench_study").put("kept_at", keptAt).run(connection);
+        for (int i = 0; i < sittings.size(); i++) {
+            Insert.into("bench_study_sitting")
+                    .put("study_id", id)
+                    .put("ordinal", i)
+                    .put("sitting_id", sittings.get(i).number())
+                    .run(connection);
+        }
     }
 
     @Override

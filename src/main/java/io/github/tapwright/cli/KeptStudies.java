@@ -2,13 +2,12 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.KeptStudy;
 import io.github.tapwright.comparison.played.PlayingStudy;
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Procedure;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * The studies that hold, one of each kind at most; one whose sittings no longer go together hides no other.
@@ -17,24 +16,18 @@ import java.util.function.Supplier;
  * @param played of notes, of plucks
  * @param lapsed what is wrong with the others
  */
-record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<RefusedEntryException> lapsed) {
+record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<String> lapsed) {
 
     static KeptStudies in(OpenBench open) {
-        List<RefusedEntryException> lapsed = new ArrayList<>();
-        Optional<BenchStudy> taps = held(() -> open.studyBench().latest(), lapsed);
-        List<PlayingStudy> played = Procedure.PLAYED.stream()
-                .flatMap(p -> held(() -> open.studyPlaying().latest(p), lapsed).stream())
-                .toList();
-        return new KeptStudies(taps, played, lapsed);
-    }
-
-    private static <T> Optional<T> held(Supplier<Optional<T>> study, List<RefusedEntryException> lapsed) {
-        try {
-            return study.get();
-        } catch (RefusedEntryException e) {
-            lapsed.add(e);
-            return Optional.empty();
-        }
+        KeptStudy<BenchStudy> taps = open.studyBench().kept();
+        List<KeptStudy<PlayingStudy>> played =
+                Procedure.PLAYED.stream().map(open.studyPlaying()::kept).toList();
+        return new KeptStudies(
+                taps.study(),
+                played.stream().flatMap(k -> k.study().stream()).toList(),
+                Stream.concat(Stream.of(taps), played.stream())
+                        .flatMap(k -> k.lapse().stream())
+                        .toList());
     }
 
     boolean isEmpty() {

@@ -3,11 +3,9 @@ package io.github.tapwright.cli;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.comparison.played.PlayedScatter;
-import io.github.tapwright.comparison.played.PlayedWords;
 import io.github.tapwright.comparison.played.PlayingStudy;
+import io.github.tapwright.comparison.played.PlayingStudyWords;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.Figures;
-import io.github.tapwright.statistics.Interval;
 import java.util.stream.Collectors;
 
 /** A study of playing again for people. */
@@ -36,8 +34,7 @@ final class PlayingStudyText {
         if (!study.scatters().isEmpty()) {
             printScatters(study);
         }
-        study.notStudied()
-                .forEach(n -> terminal.say("Not studied, %s: %s.", n.quantity().words(), n.reason()));
+        PlayingStudyWords.notStudied(study).forEach(words -> terminal.say("%s", words));
     }
 
     private void printScatters(PlayingStudy study) {
@@ -49,33 +46,23 @@ final class PlayingStudyText {
                 "mean", "strings", study.procedure(), "s r", "s L", "s R", "95 %", "counted", "unit", "quantity");
         study.scatters().forEach(s -> table.add(row(s)));
         table.lines().forEach(terminal.out()::println);
-        study.scatters().stream()
-                .filter(PlayedScatter::isMostlyWithin)
-                .forEach(s -> terminal.say(
-                        "The %s of one sitting explain most of how far the %s scatters from sitting to sitting; to be cautious"
-                                + " half of s R² counts as playing again.",
-                        study.procedure(), s.quantity().words()));
-        terminal.say("%nPlaying again moves, as one standard deviation, %s.", study.words());
+        PlayingStudyWords.cautions(study).forEach(words -> terminal.say("%s", words));
+        terminal.say("%n%s", PlayingStudyWords.moves(study));
     }
 
     private static String[] row(PlayedScatter s) {
         PlayedQuantity quantity = s.quantity();
-        Interval interval = s.reproducibility95();
         return new String[] {
-            PlayedWords.figure(quantity, s.mean()) + " " + quantity.figureUnit(),
+            PlayingStudyWords.mean(s),
             Integer.toString(s.strings()),
             Integer.toString(s.figures()),
-            figure(quantity, s.scatter().withinSetUp()),
-            figure(quantity, s.scatter().betweenSetUps()),
-            figure(quantity, s.scatter().reproducibility()),
-            figure(quantity, interval.lower()) + " to " + figure(quantity, interval.upper()),
-            figure(quantity, s.counted().deviation()),
+            PlayingStudyWords.deviation(quantity, s.scatter().withinSetUp()),
+            PlayingStudyWords.deviation(quantity, s.scatter().betweenSetUps()),
+            PlayingStudyWords.deviation(quantity, s.scatter().reproducibility()),
+            PlayingStudyWords.reproducibility95(s),
+            PlayingStudyWords.deviation(quantity, s.counted().deviation()),
             quantity.unit(),
             quantity.words()
         };
-    }
-
-    private static String figure(PlayedQuantity quantity, double onScale) {
-        return Figures.text(PlayedWords.spread(quantity, onScale), 2);
     }
 }

@@ -7,6 +7,7 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.exchange.PlayingStudyJson;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
@@ -112,7 +113,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
     private int show(KeptStudies kept) {
         if (kept.isEmpty()) {
             kept.lapsed().stream().findFirst().ifPresent(why -> {
-                throw why;
+                throw new RefusedEntryException(why);
             });
             terminal()
                     .note(
@@ -120,7 +121,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
                                     + " their numbers with --keep");
             return ExitCode.NOTHING_USABLE;
         }
-        kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why.getMessage()));
+        kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why));
         if (json) {
             terminal().print(BenchStudyJson.kept(kept.taps(), kept.played()));
         } else {

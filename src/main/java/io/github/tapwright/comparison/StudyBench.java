@@ -77,12 +77,22 @@ public final class StudyBench {
      * @throws RefusedEntryException if none is kept
      */
     public Map<String, List<SittingId>> forget() {
-        Map<String, List<SittingId>> held = new LinkedHashMap<>();
-        KINDS.forEach(kind -> studies.latest(kind).ifPresent(ids -> held.put(kind, ids)));
+        Map<String, List<SittingId>> held = rested();
         if (held.isEmpty()) {
             throw new RefusedEntryException("no study is kept, so there is nothing to forget");
         }
         studies.add(List.of(), clock.instant());
+        return held;
+    }
+
+    /**
+     * What the studies that hold rest on.
+     *
+     * @return the sittings of each, by what they were made for, whether or not they still go together
+     */
+    public Map<String, List<SittingId>> rested() {
+        Map<String, List<SittingId>> held = new LinkedHashMap<>();
+        KINDS.forEach(kind -> studies.latest(kind).ifPresent(ids -> held.put(kind, ids)));
         return held;
     }
 
@@ -92,20 +102,47 @@ public final class StudyBench {
      * @param forgotten what {@link #forget} gave
      */
     public void takeBack(Map<String, List<SittingId>> forgotten) {
-        forgotten.forEach((kind, ids) -> {
-            if (studies.latest(kind).isEmpty()) {
-                studies.add(ids, clock.instant());
+        Map<String, List<SittingId>> newer = rested();
+        addAll(forgotten.entrySet().stream()
+                .filter(e -> !newer.containsKey(e.getKey()))
+                .map(Map.Entry::getValue)
+                .toList());
+    }
+
+    /**
+     * Takes back that a study was kept: of its kind the one that held before does again, or none. Studies of other kinds stay as they are, and
+     * nothing changes if the study no longer holds.
+     *
+     * @param kept what it rests on
+     * @param before what {@link #rested} gave before it was kept
+     */
+    public void takeBackKept(List<SittingId> kept, Map<String, List<SittingId>> before) {
+        Map<String, List<SittingId>> now = rested();
+        KINDS.stream().filter(kind -> kept.equals(now.get(kind))).findFirst().ifPresent(kind -> {
+            List<SittingId> former = before.get(kind);
+            if (former == null) {
+                now.remove(kind);
+                addAll(Stream.concat(Stream.of(List.<SittingId>of()), now.values().stream())
+                        .toList());
+            } else {
+                addAll(List.of(former));
             }
         });
     }
 
+    private void addAll(List<List<SittingId>> all) {
+        if (!all.isEmpty()) {
+            studies.addAll(all, clock.instant());
+        }
+    }
+
     /**
-     * The study that holds.
+     * The study that was kept last.
      *
-     * @return the latest one kept, evaluated anew; empty if there is none
+     * @return evaluated anew
      */
-    public Optional<BenchStudy> latest() {
-        return studies.latest(Procedure.BodyTaps.KEY).map(this::study);
+    public KeptStudy<BenchStudy> kept() {
+        return KeptStudy.of(() -> studies.latest(Procedure.BodyTaps.KEY).map(this::study));
     }
 
     /**
@@ -116,15 +153,19 @@ public final class StudyBench {
      *     corrected since, may no longer be compared
      */
     public SetUpSpread spread(Optional<SetUpSpread> said) {
-        return said.or(this::studied).orElse(SetUpSpread.USUAL);
+        return said.orElseGet(() -> spread(said, kept()));
     }
 
-    private Optional<SetUpSpread> studied() {
-        try {
-            return latest().flatMap(BenchStudy::spread);
-        } catch (RefusedEntryException e) {
-            return Optional.of(SetUpSpread.LAPSED);
-        }
+    /**
+     * The same where the study was read already.
+     *
+     * @param said the maker's own figures
+     * @param kept what {@link #kept} gave
+     * @return as {@link #spread(Optional)}
+     */
+    public static SetUpSpread spread(Optional<SetUpSpread> said, KeptStudy<BenchStudy> kept) {
+        return said.or(() -> kept.study().flatMap(BenchStudy::spread))
+                .orElse(kept.lapse().isPresent() ? SetUpSpread.LAPSED : SetUpSpread.USUAL);
     }
 
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {

@@ -13,7 +13,17 @@ public interface BenchStudyStore {
      * @param sittings what it rests on, existing sittings; none, so that from then on no study of any kind holds
      * @param keptAt when
      */
-    void add(List<SittingId> sittings, Instant keptAt);
+    default void add(List<SittingId> sittings, Instant keptAt) {
+        addAll(List.of(sittings), keptAt);
+    }
+
+    /**
+     * Keeps several studies at once, all or none of them.
+     *
+     * @param studies each as in {@link #add}; of one kind the last holds
+     * @param keptAt when
+     */
+    void addAll(List<List<SittingId>> studies, Instant keptAt);
 
     /**
      * The study of one kind of sittings that holds.

@@ -76,7 +76,7 @@ final class DeskPictures {
                 hand.goDownUntilFilled("Differences of everything found in both");
             }
             case "Timeline" -> hand.chooseFirst("Instrument");
-            case "Workshop" -> hand.chooseFirst("Instrument whose set-ups are studied");
+            case "Workshop" -> hand.chooseFirst("Instrument whose sittings are studied");
             default -> {}
         }
         hand.waitUntilIdle();

@@ -91,6 +91,32 @@ class DeskTest {
         }
     }
 
+    @Test
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void studiesOfPlayingAgainAreMadeKeptAndTakenBackByKeyboard(@TempDir Path folder) throws Exception {
+        try (TestDesk desk = new TestDesk(folder)) {
+            ShopNumber number = desk.instrument("51");
+            for (double again : new double[] {1, 1.04, 1.1}) {
+                desk.sitting(number, 102 * again, 196, Conditions.UNKNOWN);
+                desk.ringing(number, again);
+                desk.plucks(number, "30 dB", again);
+            }
+        }
+        Path sound = Files.createDirectory(folder.resolve("sound"));
+        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
+                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
+            Process desk = microphone.java(
+                    screen.environment(),
+                    List.of("-Dprism.order=sw", "-Xmx512m"),
+                    DeskStudy.class,
+                    folder.resolve("archive").toString(),
+                    PICTURES.toString());
+            List<String> said = follow(desk, microphone, folder);
+            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
+            assertThat(said).contains("DONE");
+        }
+    }
+
     private static Path taps(Path folder) throws IOException {
         Path file = folder.resolve("taps.wav");
         TapScene scene = TapScene.of(TrueMode.resonator(102, 22, 0.5), TrueMode.resonator(196, 30, 1))

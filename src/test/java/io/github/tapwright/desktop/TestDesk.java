@@ -25,6 +25,8 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.note.run.Fret;
+import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.report.EditShop;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.Air;
@@ -56,6 +58,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** A desk without a screen: a real archive in a folder, models on top, jobs done at once. */
 public final class TestDesk implements AutoCloseable {
@@ -153,17 +158,53 @@ public final class TestDesk implements AutoCloseable {
 
     /** Keeps a sitting of a run of notes. */
     public Sitting notes(ShopNumber of, FingerboardRun run) throws IOException {
+        return played(of, run, Conditions.UNKNOWN, new Procedure.NoteRun(Fingerboard.Settings.STANDARD));
+    }
+
+    /** Keeps a sitting of six notes of the lowest string, every one ringing so many times longer than usual. */
+    public Sitting ringing(ShopNumber of, double longer) throws IOException {
+        List<Fret> places = IntStream.range(0, 6).mapToObj(f -> new Fret(6, f)).toList();
+        return notes(of, run(places, 4, longer));
+    }
+
+    /** Keeps a sitting of three plucks of each of two open strings, ringing so many times longer than usual. */
+    public Sitting plucks(ShopNumber of, String gain, double longer) throws IOException {
+        List<Fret> places = IntStream.range(0, 6)
+                .mapToObj(i -> new Fret(i % 2 == 0 ? 4 : 3, 0))
+                .toList();
+        return played(
+                of,
+                run(places, 1.6, longer),
+                atGain(gain),
+                new Procedure.OpenPlucks(Tuning.CLASSICAL, Optional.empty()));
+    }
+
+    private static FingerboardRun run(List<Fret> places, double secondsEach, double longer) {
+        return new FingerboardRun(
+                places,
+                secondsEach,
+                places.stream().distinct().collect(Collectors.toMap(Function.identity(), p -> longer)));
+    }
+
+    private static Conditions atGain(String gain) {
+        return new Conditions(
+                Optional.empty(),
+                Air.UNKNOWN,
+                Strings.UNKNOWN,
+                HoleState.OPEN,
+                Placing.UNKNOWN,
+                new Microphone(Optional.empty(), Optional.empty(), Optional.of(gain)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private Sitting played(ShopNumber of, FingerboardRun run, Conditions conditions, Procedure procedure)
+            throws IOException {
         Path file = folder.resolve("run-" + ++files + ".wav");
         WavWriter.write(file, run.recording(48_000, Chance.seeded(files)), WavSamples.INT_24);
         return desk.addSitting()
-                .add(
-                        new SittingRequest(
-                                of,
-                                Optional.empty(),
-                                Conditions.UNKNOWN,
-                                List.of(file),
-                                new Procedure.NoteRun(Fingerboard.Settings.STANDARD)),
-                        Progress.SILENT);
+                .add(new SittingRequest(of, Optional.empty(), conditions, List.of(file), procedure), Progress.SILENT);
     }
 
     public Work work() {

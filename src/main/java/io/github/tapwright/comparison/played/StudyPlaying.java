@@ -4,6 +4,7 @@ import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.KeptStudy;
 import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SetUps;
@@ -107,14 +108,13 @@ public final class StudyPlaying {
     }
 
     /**
-     * The study of one kind that holds.
+     * The study of one kind that was kept last.
      *
      * @param procedure notes or plucks, one of {@link Procedure#PLAYED}
-     * @return the latest one kept, evaluated anew; empty if there is none
-     * @throws RefusedEntryException if its sittings, corrected since, no longer go together
+     * @return evaluated anew
      */
-    public Optional<PlayingStudy> latest(String procedure) {
-        return studies.latest(procedure).map(this::study);
+    public KeptStudy<PlayingStudy> kept(String procedure) {
+        return KeptStudy.of(() -> studies.latest(procedure).map(this::study));
     }
 
     /**
@@ -125,15 +125,20 @@ public final class StudyPlaying {
      * @return these, or the study's, or else {@link SetUpSpread#USUAL}, each with its basis
      */
     public PlayingSpread spread(String procedure, Optional<SetUpSpread> said) {
-        return said.map(PlayingSpread::of).or(() -> studied(procedure)).orElse(PlayingSpread.of(SetUpSpread.USUAL));
+        return said.map(PlayingSpread::of).orElseGet(() -> spread(said, kept(procedure)));
     }
 
-    private Optional<PlayingSpread> studied(String procedure) {
-        try {
-            return latest(procedure).map(study -> study.spread().orElse(PlayingSpread.of(SetUpSpread.LAPSED)));
-        } catch (RefusedEntryException e) {
-            return Optional.of(PlayingSpread.of(SetUpSpread.LAPSED));
-        }
+    /**
+     * The same where the study was read already.
+     *
+     * @param said the maker's own figures
+     * @param kept what {@link #kept} gave
+     * @return as {@link #spread(String, Optional)}
+     */
+    public static PlayingSpread spread(Optional<SetUpSpread> said, KeptStudy<PlayingStudy> kept) {
+        return said.map(PlayingSpread::of)
+                .or(() -> kept.study().flatMap(PlayingStudy::spread))
+                .orElseGet(() -> PlayingSpread.of(kept.exists() ? SetUpSpread.LAPSED : SetUpSpread.USUAL));
     }
 
     /**
@@ -146,13 +151,10 @@ public final class StudyPlaying {
         if (said.isPresent()) {
             return said.get().level();
         }
-        try {
-            return latest(Procedure.OpenPlucks.KEY)
-                    .flatMap(s -> s.of(PlayedQuantity.LEVEL))
-                    .map(PlayedScatter::ofWholeSittings)
-                    .orElse(SetUpSpread.USUAL.level());
-        } catch (RefusedEntryException e) {
-            return SetUpSpread.LAPSED.level();
-        }
+        KeptStudy<PlayingStudy> kept = kept(Procedure.OpenPlucks.KEY);
+        return kept.study()
+                .flatMap(s -> s.of(PlayedQuantity.LEVEL))
+                .map(PlayedScatter::ofWholeSittings)
+                .orElseGet(() -> (kept.lapse().isPresent() ? SetUpSpread.LAPSED : SetUpSpread.USUAL).level());
     }
 }

@@ -1,9 +1,10 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.KeptStudy;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
-import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,48 +15,74 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * How far setting up again moves figures on this bench, and where that is known from.
+ * How far setting up again, and playing again, moves figures on this bench, and where that is known from.
  *
- * @param spread what comparisons count with
- * @param study the study kept, which they count with unless the maker gave figures; empty if there is none that holds
- * @param lapse why the study kept no longer holds; empty if it does, or none was kept
- * @param playing what comparisons of notes and of plucks count with
+ * @param spread what comparisons of taps count with
+ * @param taps the study of taps kept, which they count with unless the maker gave figures
+ * @param notes what comparisons of notes count with
+ * @param plucks what comparisons of plucks count with
  */
-record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<String> lapse, List<KeptPlaying> playing) {
+record BenchSpread(SetUpSpread spread, KeptStudy<BenchStudy> taps, KeptPlaying notes, KeptPlaying plucks) {
 
     /** What holds now, with the maker's own figures or without. */
-    static BenchSpread of(SpreadModel.UseCases use, Optional<SetUpSpread> own) {
-        StudyBench bench = use.studyBench();
-        SetUpSpread spread = bench.spread(own);
-        List<KeptPlaying> playing = KeptPlaying.all(use.studyPlaying(), own);
-        try {
-            return new BenchSpread(spread, bench.latest(), Optional.empty(), playing);
-        } catch (RefusedEntryException e) {
-            return new BenchSpread(spread, Optional.empty(), Optional.of(String.valueOf(e.getMessage())), playing);
-        }
+    static BenchSpread of(StudyBench bench, StudyPlaying playing, Optional<SetUpSpread> own) {
+        KeptStudy<BenchStudy> taps = bench.kept();
+        return new BenchSpread(
+                StudyBench.spread(own, taps),
+                taps,
+                KeptPlaying.of(StudyKind.NOTES, playing, own),
+                KeptPlaying.of(StudyKind.PLUCKS, playing, own));
     }
 
-    /** The figures, where they come from, and what to do where that is not good enough. */
-    List<String> sentences(ZoneId zone) {
-        List<String> sentences = new ArrayList<>();
-        sentences.add(
-                "Comparisons of taps, timelines and reports of them take it that setting up again moves figures by "
-                        + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
-        study.ifPresent(kept ->
-                sentences.add("The study of taps kept: " + words(kept, zone) + (isGiven() ? instead(kept) : "")));
-        lapse.ifPresent(why -> sentences.add("The study of taps kept no longer holds: " + why + "."));
-        if (study.isEmpty() && lapse.isEmpty()) {
-            sentences.add(
-                    "No study of taps is kept yet. Choose Repeatability on the Sitting screen and set one guitar up "
-                            + BenchStudy.ENOUGH + " times, or tick sittings below that were made so.");
-        }
-        playing.forEach(p -> sentences.addAll(p.sentences(zone)));
-        return sentences;
+    /** The study of one kind that holds. */
+    Optional<Study> study(StudyKind kind) {
+        return switch (kind) {
+            case TAPS -> taps.study().map(Study.OfTaps::new);
+            case NOTES -> notes.kept().study().map(Study.OfPlaying::new);
+            case PLUCKS -> plucks.kept().study().map(Study.OfPlaying::new);
+        };
+    }
+
+    private KeptStudy<?> kept(StudyKind kind) {
+        return switch (kind) {
+            case TAPS -> taps;
+            case NOTES -> notes.kept();
+            case PLUCKS -> plucks.kept();
+        };
     }
 
     /** Whether a study of any kind is kept, though it may no longer hold. */
     boolean keepsOne() {
-        return study.isPresent() || lapse.isPresent() || playing.stream().anyMatch(KeptPlaying::isKept);
+        return List.of(StudyKind.values()).stream().anyMatch(kind -> kept(kind).exists());
+    }
+
+    /** The figures of one kind, where they come from, and what to do where that is not good enough. */
+    List<String> sentences(StudyKind kind, ZoneId zone) {
+        List<String> sentences = new ArrayList<>(
+                switch (kind) {
+                    case TAPS -> ofTaps(zone);
+                    case NOTES -> notes.sentences(zone);
+                    case PLUCKS -> plucks.sentences(zone);
+                });
+        KeptStudy<?> kept = kept(kind);
+        kept.lapse()
+                .ifPresent(why ->
+                        sentences.add("The study of " + kind.procedure() + " kept no longer holds: " + why + "."));
+        if (!kept.exists()) {
+            sentences.add("No study of " + kind.procedure() + " is kept yet. " + kind.remedy());
+        }
+        return sentences;
+    }
+
+    private List<String> ofTaps(ZoneId zone) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                "Comparisons of taps, timelines and reports of them take it that setting up again moves figures by "
+                        + spread.words() + " (one standard deviation): " + spread.basisWords() + ".");
+        taps.study()
+                .ifPresent(kept -> sentences.add("The study of taps kept: "
+                        + words(kept.sittings(), StudyKind.TAPS, zone) + (isGiven() ? instead(kept) : "")));
+        return sentences;
     }
 
     private boolean isGiven() {
@@ -69,24 +96,19 @@ record BenchSpread(SetUpSpread spread, Optional<BenchStudy> study, Optional<Stri
     }
 
     /** What a study rests on. */
-    static String words(BenchStudy study, ZoneId zone) {
-        return words(study.sittings(), "set-ups", zone);
-    }
-
-    /** The same of sittings that are called otherwise. */
-    static String words(List<SittingOutline> setUps, String called, ZoneId zone) {
-        List<LocalDate> days = setUps.stream()
+    static String words(List<SittingOutline> studied, StudyKind kind, ZoneId zone) {
+        List<LocalDate> days = studied.stream()
                 .map(s -> day(s.takenAt().instant(), zone))
                 .sorted()
                 .distinct()
                 .toList();
         String when = days.get(0) + (days.size() > 1 ? " to " + days.get(days.size() - 1) : "");
-        String doubt = setUps.size() < BenchStudy.ENOUGH
-                ? " Fewer than " + BenchStudy.ENOUGH + " " + called + ": its figures are themselves uncertain."
+        String doubt = studied.size() < BenchStudy.ENOUGH
+                ? " Fewer than " + BenchStudy.ENOUGH + " " + kind.called() + ": its figures are themselves uncertain."
                 : "";
-        return setUps.size() + " " + called + " of instrument " + setUps.get(0).instrument() + ", " + when
-                + " (sittings " + setUps.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")."
-                + doubt;
+        return studied.size() + " " + kind.called() + " of instrument "
+                + studied.get(0).instrument() + ", " + when + " (sittings "
+                + studied.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")." + doubt;
     }
 
     private static LocalDate day(Instant instant, ZoneId zone) {

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop.settings;
 
-import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.desktop.part.SittingTitle;
@@ -12,12 +11,12 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,7 +24,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** How far setting up again moves figures on this bench: what holds, and what a study of other sittings would say. */
+/** How far setting up or playing again moves figures on this bench: what holds, and what a study of other sittings would say. */
 public final class SpreadModel {
 
     private final UseCases use;
@@ -36,7 +35,8 @@ public final class SpreadModel {
     private final LatestQuestion spreadAsked = new LatestQuestion();
     private final LatestQuestion sittingsAsked = new LatestQuestion();
     private final ReadOnlyObjectWrapper<Optional<BenchSpread>> held = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<BenchStudy>> tried = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Study>> tried = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<StudyKind> kind = new SimpleObjectProperty<>(StudyKind.TAPS);
     private final ObservableList<ShopNumber> instruments = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ObservableList<SittingSummary> sittings = FXCollections.observableArrayList();
@@ -46,7 +46,7 @@ public final class SpreadModel {
      * What studies are made with.
      *
      * @param studyBench makes and keeps those of taps
-     * @param studyPlaying knows those of notes and of plucks
+     * @param studyPlaying makes and keeps those of notes and of plucks
      * @param listInstruments whose sittings there are
      * @param listSittings lists them
      */
@@ -72,11 +72,21 @@ public final class SpreadModel {
         this.zone = zone;
         this.keeping = new StudyKeeping(use.studyBench(), settings, work, notices);
         instrument.addListener((o, before, after) -> listSittings());
+        kind.addListener((o, before, after) -> {
+            ticked.clear();
+            tried.set(Optional.empty());
+            listSittings();
+        });
         settings.now().addListener((o, before, after) -> {
             if (!before.spread().equals(after.spread())) {
                 readSpread();
             }
         });
+    }
+
+    /** What is studied, and what is told of. */
+    ObjectProperty<StudyKind> kind() {
+        return kind;
     }
 
     /** What holds; empty until it was read. */
@@ -85,7 +95,7 @@ public final class SpreadModel {
     }
 
     /** The study of the ticked sittings, not kept; empty until it was asked for. */
-    ReadOnlyObjectProperty<Optional<BenchStudy>> tried() {
+    ReadOnlyObjectProperty<Optional<Study>> tried() {
         return tried.getReadOnlyProperty();
     }
 
@@ -98,7 +108,7 @@ public final class SpreadModel {
         return instrument;
     }
 
-    /** Its sittings of taps, oldest first. */
+    /** Its sittings of the kind, oldest first. */
     ObservableList<SittingSummary> sittings() {
         return sittings;
     }
@@ -108,19 +118,24 @@ public final class SpreadModel {
         return ticked;
     }
 
-    /** What holds, in words. */
+    /** What holds for the kind, in words. */
     List<String> sentences() {
-        return held.get().map(s -> s.sentences(zone)).orElse(List.of());
+        return held.get().map(s -> s.sentences(kind.get(), zone)).orElse(List.of());
     }
 
-    /** What the study of the ticked sittings says; empty until it was asked for. */
-    Optional<String> trial() {
+    /** What the study of the ticked sittings says, sentence by sentence; empty until it was asked for. */
+    List<String> trial() {
         return tried.get()
-                .map(study -> "Not kept: " + BenchSpread.words(study, zone) + " "
-                        + study.spread()
-                                .map(s -> "It says " + s.words()
-                                        + (study.studiesLevels() ? "." : "; the level is assumed."))
-                                .orElse("No resonance was found in every set-up, so there is nothing to keep."));
+                .map(study -> Stream.concat(
+                                Stream.of("Not kept: " + BenchSpread.words(study.sittings(), kind.get(), zone)),
+                                study.says().stream())
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** The study whose figures are of interest: the one that was tried, else the one that holds. */
+    Optional<Study> shown() {
+        return tried.get().or(() -> held.get().flatMap(s -> s.study(kind.get())));
     }
 
     /** What a sitting is called; a covered hole and a mass make another body of it, which no study mixes with the first. */
@@ -143,27 +158,36 @@ public final class SpreadModel {
 
     private void readSpread() {
         long mine = spreadAsked.ask();
-        work.start(new Job<>("Reading the study", progress -> BenchSpread.of(use, settings.spread())), read -> {
-            if (spreadAsked.isLatest(mine)) {
-                held.set(Optional.of(read));
-            }
-        });
+        work.start(
+                new Job<>(
+                        "Reading the study",
+                        progress -> BenchSpread.of(use.studyBench(), use.studyPlaying(), settings.spread())),
+                read -> {
+                    if (spreadAsked.isLatest(mine)) {
+                        held.set(Optional.of(read));
+                    }
+                });
     }
 
     private void listSittings() {
         long mine = sittingsAsked.ask();
         Optional<ShopNumber> of = instrument.get();
-        work.start(new Job<>("Listing sittings", progress -> of.map(this::taps).orElse(List.of())), listed -> {
-            if (sittingsAsked.isLatest(mine)) {
-                sittings.setAll(listed);
-                untickUnlisted();
-            }
-        });
+        StudyKind wanted = kind.get();
+        work.start(
+                new Job<>(
+                        "Listing sittings",
+                        progress -> of.map(o -> made(o, wanted)).orElse(List.of())),
+                listed -> {
+                    if (sittingsAsked.isLatest(mine)) {
+                        sittings.setAll(listed);
+                        untickUnlisted();
+                    }
+                });
     }
 
-    private List<SittingSummary> taps(ShopNumber of) {
+    private List<SittingSummary> made(ShopNumber of, StudyKind wanted) {
         return use.listSittings().of(of).stream()
-                .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
+                .filter(s -> s.procedure().equals(wanted.procedure()))
                 .toList();
     }
 
@@ -183,18 +207,31 @@ public final class SpreadModel {
 
     /** Says what a study of the ticked sittings would give, and keeps nothing. */
     void tryOut() {
-        List<SittingId> setUps = List.copyOf(ticked);
-        work.start(
-                new Job<>("Studying the set-ups", progress -> use.studyBench().study(setUps)), study -> {
-                    if (setUps.equals(ticked)) {
-                        tried.set(Optional.of(study));
-                    }
-                });
+        List<SittingId> chosen = List.copyOf(ticked);
+        StudyKind wanted = kind.get();
+        work.start(new Job<>("Studying the " + wanted.called(), progress -> study(wanted, chosen)), study -> {
+            if (chosen.equals(ticked)) {
+                tried.set(Optional.of(study));
+            }
+        });
     }
 
-    /** Keeps the study that was tried; it holds from then on, and that can be taken back where another held before. */
+    private Study study(StudyKind wanted, List<SittingId> chosen) {
+        return wanted == StudyKind.TAPS
+                ? new Study.OfTaps(use.studyBench().study(chosen))
+                : new Study.OfPlaying(use.studyPlaying().study(chosen));
+    }
+
+    /** Keeps the study that was tried; it holds from then on, and that can be taken back. */
     void keep() {
-        tried.get().ifPresent(study -> keeping.keep(List.copyOf(ticked), this::kept));
+        tried.get().ifPresent(study -> {
+            List<SittingId> chosen = List.copyOf(ticked);
+            if (kind.get() == StudyKind.TAPS) {
+                keeping.keep(chosen, this::kept);
+            } else {
+                keeping.keepPlaying(kind.get(), chosen, use.studyPlaying(), this::kept);
+            }
+        });
     }
 
     /** Forgets the studies kept; that can be taken back. */

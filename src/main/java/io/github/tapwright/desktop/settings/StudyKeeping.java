@@ -1,17 +1,16 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.SittingOutline;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Consumer;
 
-/** Keeps studies of the bench, with a way back to the one that held before. */
+/** Keeps studies of the bench, with a way back to what held before. */
 public final class StudyKeeping {
 
     private final StudyBench studyBench;
@@ -35,36 +34,38 @@ public final class StudyKeeping {
     }
 
     /**
-     * Keeps the study of some set-ups; from then on it holds for comparisons.
+     * Keeps the study of some set-ups; from then on it holds for comparisons of taps.
      *
      * @param setUps their sittings
      * @param done runs when it is kept, and once more when that was taken back
      */
     public void keep(List<SittingId> setUps, Runnable done) {
-        work.start(new Job<>("Keeping the study", progress -> keep(setUps)), before -> {
+        keep(StudyKind.TAPS, setUps, studyBench::keep, done);
+    }
+
+    /** Keeps the study of sittings of notes or plucks in the same way. */
+    void keepPlaying(StudyKind kind, List<SittingId> sittings, StudyPlaying playing, Runnable done) {
+        keep(kind, sittings, playing::keep, done);
+    }
+
+    private void keep(StudyKind kind, List<SittingId> sittings, Consumer<List<SittingId>> keeping, Runnable done) {
+        Job<Map<String, List<SittingId>>> job = new Job<>("Keeping the study", progress -> {
+            Map<String, List<SittingId>> before = studyBench.rested();
+            keeping.accept(sittings);
+            return before;
+        });
+        work.start(job, before -> {
             done.run();
-            before.ifPresentOrElse(
-                    former -> notices.say(words(), () -> takeBack(former, done)), () -> notices.say(words()));
+            notices.say(words(kind), () -> takeBack(sittings, before, done));
         });
     }
 
-    /** The study that held before. */
-    private Optional<List<SittingId>> keep(List<SittingId> setUps) {
-        Optional<List<SittingId>> before = held();
-        studyBench.keep(setUps);
-        return before;
-    }
-
-    /** One that no longer holds is none to go back to. */
-    private Optional<List<SittingId>> held() {
-        try {
-            return studyBench
-                    .latest()
-                    .map(study ->
-                            study.sittings().stream().map(SittingOutline::id).toList());
-        } catch (RefusedEntryException e) {
-            return Optional.empty();
-        }
+    private void takeBack(List<SittingId> kept, Map<String, List<SittingId>> before, Runnable done) {
+        Job<Boolean> job = new Job<>("Taking the study back", progress -> {
+            studyBench.takeBackKept(kept, before);
+            return true;
+        });
+        work.start(job, taken -> done.run());
     }
 
     /**
@@ -89,14 +90,9 @@ public final class StudyKeeping {
         work.start(job, taken -> done.run());
     }
 
-    /** Studies are only ever added: the former one holds again because it is kept once more. */
-    private void takeBack(List<SittingId> former, Runnable done) {
-        work.start(new Job<>("Taking the study back", progress -> studyBench.keep(former)), study -> done.run());
-    }
-
-    private String words() {
+    private String words(StudyKind kind) {
         return settings.spread().isEmpty()
-                ? "Kept: from now on comparisons know how far setting up alone moves the numbers"
+                ? "Kept: comparisons of " + kind.procedure() + " rest on this study from now on"
                 : "Kept; comparisons go on counting with your own figures until you empty them on the Workshop screen";
     }
 }

@@ -55,7 +55,8 @@ public enum Plan {
             List.of(
                     "Set up as for body taps and keep the sitting.",
                     "Take the guitar down, put it up again as if for the first time, and record again.",
-                    "Three set-ups at least, five are better. Then press Keep the study.")),
+                    "Three set-ups at least, five are better. Then press Keep the study.",
+                    "Playing again is studied on the Workshop screen, from sittings for Notes or for Loudness.")),
     /** What the room adds. */
     ROOM_CHECK(
             "Room check",

@@ -142,8 +142,12 @@ class SittingModelTest {
         assertThat(kept).as("one stays at the microphone").isEmpty();
 
         visit.study().keep();
-        assertThat(desk.said()).startsWith("Kept: from now on comparisons know");
+        assertThat(desk.said()).isEqualTo("Kept: comparisons of taps rest on this study from now on");
         assertThat(visit.study().setUps()).isEmpty();
+        assertThat(desk.makeSitting().studyBench().kept().study()).isPresent();
+
+        desk.notices().undo();
+        assertThat(desk.makeSitting().studyBench().kept().exists()).isFalse();
     }
 
     @Test
