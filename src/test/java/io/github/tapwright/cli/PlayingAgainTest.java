@@ -138,7 +138,7 @@ class PlayingAgainTest {
                         .path(1)
                         .path("quantities")
                         .path(0)
-                        .path("s_capital_r")
+                        .path("counted")
                         .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
 

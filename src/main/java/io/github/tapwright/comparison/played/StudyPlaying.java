@@ -4,7 +4,6 @@ import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
-import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SetUps;
 import io.github.tapwright.instrument.RefusedEntryException;
@@ -133,26 +132,6 @@ public final class StudyPlaying {
             return latest(procedure).map(study -> study.spread().orElse(PlayingSpread.of(SetUpSpread.LAPSED)));
         } catch (RefusedEntryException e) {
             return Optional.of(PlayingSpread.of(SetUpSpread.LAPSED));
-        }
-    }
-
-    /**
-     * How far the level of a whole sitting of plucks scatters, its plucks' own scatter included.
-     *
-     * @param said the maker's own figures; empty for those of the study that holds
-     * @return dB, with its basis
-     */
-    public KnownScatter levelOfPlucks(Optional<SetUpSpread> said) {
-        if (said.isPresent()) {
-            return said.get().level();
-        }
-        try {
-            return latest(Procedure.OpenPlucks.KEY)
-                    .flatMap(s -> s.of(PlayedQuantity.LEVEL))
-                    .map(PlayedScatter::ofWholeSittings)
-                    .orElse(SetUpSpread.USUAL.level());
-        } catch (RefusedEntryException e) {
-            return SetUpSpread.LAPSED.level();
         }
     }
 }

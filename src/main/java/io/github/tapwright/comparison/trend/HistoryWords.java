@@ -50,9 +50,8 @@ public final class HistoryWords {
     }
 
     private static String plucks(History history) {
-        boolean plucked = history.series().stream().anyMatch(s -> s.subject().equals(Subject.PLUCKS));
         SetUpSpread spread = history.bench().spread(Subject.PLUCKS);
-        return plucked
+        return history.hasPlucks()
                 ? "; plucking again moves levels by " + spread.words(Quantity.LEVEL) + ", "
                         + spread.level().basis().words()
                 : "";
@@ -79,7 +78,7 @@ public final class HistoryWords {
      */
     public static String corrected(Series series, SittingFigure figure, History history) {
         Estimate found =
-                figure.inCommonAir(series.subject().quantity(), history.bench().spread(series.subject()));
+                figure.inCommonAir(series.subject(), history.bench());
         return Figures.text(Estimate.of(found.value(), found.halfWidth95()));
     }
 }

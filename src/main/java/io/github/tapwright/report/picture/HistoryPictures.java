@@ -89,8 +89,7 @@ public final class HistoryPictures {
                 dots(
                         series,
                         reference,
-                        f -> f.inCommonAir(
-                                series.subject().quantity(), history.bench().spread(series.subject()))),
+                        f -> f.inCommonAir(series.subject(), history.bench())),
                 corrected ? dots(series, reference, f -> Estimate.of(f.measured(), 0)) : List.of());
     }
 
