@@ -2,6 +2,7 @@ package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.LapsedStudy;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Procedure;
@@ -15,24 +16,25 @@ import java.util.function.Supplier;
  *
  * @param taps of taps
  * @param played of notes, of plucks
- * @param lapsed what is wrong with the others
+ * @param lapsed the others, each with what is wrong
  */
-record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<RefusedEntryException> lapsed) {
+record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<LapsedStudy> lapsed) {
 
     static KeptStudies in(OpenBench open) {
-        List<RefusedEntryException> lapsed = new ArrayList<>();
-        Optional<BenchStudy> taps = held(() -> open.studyBench().latest(), lapsed);
+        List<LapsedStudy> lapsed = new ArrayList<>();
+        Optional<BenchStudy> taps = held(Procedure.BodyTaps.KEY, () -> open.studyBench().latest(), lapsed);
         List<PlayingStudy> played = Procedure.PLAYED.stream()
-                .flatMap(p -> held(() -> open.studyPlaying().latest(p), lapsed).stream())
+                .flatMap(p -> held(p, () -> open.studyPlaying().latest(p), lapsed).stream())
                 .toList();
         return new KeptStudies(taps, played, lapsed);
     }
 
-    private static <T> Optional<T> held(Supplier<Optional<T>> study, List<RefusedEntryException> lapsed) {
+    private static <T> Optional<T> held(
+            String procedure, Supplier<Optional<T>> study, List<LapsedStudy> lapsed) {
         try {
             return study.get();
         } catch (RefusedEntryException e) {
-            lapsed.add(e);
+            lapsed.add(new LapsedStudy(procedure, String.valueOf(e.getMessage())));
             return Optional.empty();
         }
     }

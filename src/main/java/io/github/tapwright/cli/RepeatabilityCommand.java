@@ -108,24 +108,29 @@ final class RepeatabilityCommand extends ArchiveCommand {
         return tells ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    /** The table is that of the first study shown. */
     private int show(KeptStudies kept) {
-        if (kept.isEmpty()) {
-            kept.lapsed().stream().findFirst().ifPresent(why -> {
-                throw why;
-            });
+        kept.lapsed()
+                .forEach(l -> terminal().note("the study of " + l.procedure() + " kept no longer holds: " + l.reason()));
+        if (kept.isEmpty() && kept.lapsed().isEmpty()) {
             terminal()
                     .note(
                             "no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
                                     + " their numbers with --keep");
-            return ExitCode.NOTHING_USABLE;
         }
-        kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why.getMessage()));
         if (json) {
-            terminal().print(BenchStudyJson.kept(kept.taps(), kept.played()));
+            terminal().print(BenchStudyJson.kept(kept.taps(), kept.played(), kept.lapsed()));
         } else {
             print(kept);
         }
+        if (kept.isEmpty()) {
+            return ExitCode.NOTHING_USABLE;
+        }
+        writeTable(kept);
+        return ExitCode.DONE;
+    }
+
+    /** That of the first study shown. */
+    private void writeTable(KeptStudies kept) {
         if (kept.count() > 1 && csv.isAsked()) {
             terminal().note("the table holds the first of these studies; give the sittings of another for its own");
         }
@@ -134,7 +139,6 @@ final class RepeatabilityCommand extends ArchiveCommand {
                         .map(BenchStudyJson::csv)
                         .orElseGet(() -> PlayingStudyJson.csv(kept.played().get(0))),
                 terminal());
-        return ExitCode.DONE;
     }
 
     private void print(KeptStudies kept) {

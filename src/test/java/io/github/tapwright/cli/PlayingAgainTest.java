@@ -133,6 +133,8 @@ class PlayingAgainTest {
                 .contains("3 sittings of notes on instrument 41", "3 sittings of plucks on instrument 41");
         JsonNode kept = json("repeatability");
         assertThat(kept.path("set_up_spread").isNull()).as("no study of taps").isTrue();
+        assertThat(kept.path("lapsed").isArray()).isTrue();
+        assertThat(kept.path("lapsed")).as("both hold").isEmpty();
         assertThat(kept.path("playing").findValuesAsText("procedure")).containsExactly("notes", "plucks");
         assertThat(kept.path("playing")
                         .path(1)
@@ -167,6 +169,13 @@ class PlayingAgainTest {
         assertThat(archive("repeatability").err())
                 .contains("sittings 1 and 3 may not be compared, gain: 4 / 5", "leave one out")
                 .hasLineCount(1);
+        CommandRun listed = archive("repeatability", "--json");
+        assertThat(listed.code()).as("none holds").isEqualTo(ExitCode.NOTHING_USABLE);
+        JsonNode lapsed = new ObjectMapper().readTree(listed.out()).path("lapsed");
+        assertThat(lapsed).hasSize(1);
+        assertThat(lapsed.path(0).path("procedure").textValue()).isEqualTo("plucks");
+        assertThat(lapsed.path(0).path("reason").textValue())
+                .startsWith("sittings 1 and 3 may not be compared, gain: 4 / 5");
     }
 
     @Test
