@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.tapwright.comparison.SetUpSpread;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,12 @@ class RepeatabilityCommandTest {
         assertThat(shown.path("set_up_spread").path("frequency_percent").doubleValue())
                 .isPositive();
         assertThat(archive("verify").code()).isZero();
+        JsonNode spread = shown.path("set_up_spread");
+        SetUpSpread moved = SetUpSpread.given(
+                spread.path("frequency_percent").doubleValue() / 100,
+                spread.path("q_percent").doubleValue() / 100,
+                spread.path("level_db").doubleValue());
+        assertThat(kept.out()).as("rounded as everywhere").contains("moves figures by " + moved.words() + " (one");
     }
 
     @Test
