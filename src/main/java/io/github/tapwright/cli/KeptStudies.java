@@ -22,15 +22,15 @@ record KeptStudies(Optional<BenchStudy> taps, List<PlayingStudy> played, List<La
 
     static KeptStudies in(OpenBench open) {
         List<LapsedStudy> lapsed = new ArrayList<>();
-        Optional<BenchStudy> taps = held(Procedure.BodyTaps.KEY, () -> open.studyBench().latest(), lapsed);
+        Optional<BenchStudy> taps =
+                held(Procedure.BodyTaps.KEY, () -> open.studyBench().latest(), lapsed);
         List<PlayingStudy> played = Procedure.PLAYED.stream()
                 .flatMap(p -> held(p, () -> open.studyPlaying().latest(p), lapsed).stream())
                 .toList();
         return new KeptStudies(taps, played, lapsed);
     }
 
-    private static <T> Optional<T> held(
-            String procedure, Supplier<Optional<T>> study, List<LapsedStudy> lapsed) {
+    private static <T> Optional<T> held(String procedure, Supplier<Optional<T>> study, List<LapsedStudy> lapsed) {
         try {
             return study.get();
         } catch (RefusedEntryException e) {

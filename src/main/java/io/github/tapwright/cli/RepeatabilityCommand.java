@@ -110,7 +110,8 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     private int show(KeptStudies kept) {
         kept.lapsed()
-                .forEach(l -> terminal().note("the study of " + l.procedure() + " kept no longer holds: " + l.reason()));
+                .forEach(
+                        l -> terminal().note("the study of " + l.procedure() + " kept no longer holds: " + l.reason()));
         if (kept.isEmpty() && kept.lapsed().isEmpty()) {
             terminal()
                     .note(

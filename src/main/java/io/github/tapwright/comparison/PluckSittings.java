@@ -69,8 +69,8 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
     public Optional<SittingFigure> figure(SittingOutline sitting) {
         return strings.isEmpty()
                 ? Optional.empty()
-                : Optional.of(SittingFigure.of(
-                        sitting, PluckedStrings.of(sitting).mean(strings), Optional.empty()));
+                : Optional.of(
+                        SittingFigure.of(sitting, PluckedStrings.of(sitting).mean(strings), Optional.empty()));
     }
 
     private static List<SittingOutline> keep(

@@ -10,7 +10,6 @@ import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -35,9 +34,7 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
     public static PluckedStrings of(SittingOutline sitting) {
         return new PluckedStrings(sitting.plucks().map(PluckLevels::levels).orElse(List.of()).stream()
                 .collect(Collectors.groupingBy(
-                        OfString::string,
-                        TreeMap::new,
-                        Collectors.mapping(OfString::lafMaxDb, Collectors.toList()))));
+                        OfString::string, TreeMap::new, Collectors.mapping(OfString::lafMaxDb, Collectors.toList()))));
     }
 
     boolean isEmpty() {
@@ -62,12 +59,11 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
         Estimate single = single();
         List<Component> parts = strings.stream()
                 .sorted()
-                .map(s -> new Component("string " + s, ofMean(levels.getOrDefault(s, List.of()), single), 1.0 / strings.size()))
+                .map(s -> new Component(
+                        "string " + s, ofMean(levels.getOrDefault(s, List.of()), single), 1.0 / strings.size()))
                 .toList();
-        double mean = parts.stream()
-                .mapToDouble(p -> p.input().value())
-                .average()
-                .orElseThrow();
+        double mean =
+                parts.stream().mapToDouble(p -> p.input().value()).average().orElseThrow();
         return new UncertaintyBudget(mean, parts, List.of()).combined();
     }
 

@@ -86,8 +86,8 @@ final class Template {
         List<Node> sections = sections(report);
         int ending = Math.max(0, sections.size() - 2);
         content.addAll(sections.subList(0, ending));
-        content.add(Element.of(Tag.DIV, sections.subList(ending, sections.size()))
-                .with("class", "ending"));
+        content.add(
+                Element.of(Tag.DIV, sections.subList(ending, sections.size())).with("class", "ending"));
         return Element.of(Tag.MAIN, content);
     }
 

@@ -80,8 +80,8 @@ class ComparePlayedTest {
                 .startsWith(
                         "quantity,figure_unit,change_unit,string,a_count,b_count,a,b,change,change_low_95,change_high_95,p,p_adjusted");
 
-        JsonNode json =
-                new ObjectMapper().readTree(archive.run("compare", 1, 2, "--json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(archive.run("compare", 1, 2, "--json").out());
         JsonNode early = json.path("changes").path(0);
         assertThat(early.path("verdict").textValue()).isEqualTo("differs");
         assertThat(early.path("change_low_95").doubleValue()).isLessThan(50);
@@ -98,21 +98,23 @@ class ComparePlayedTest {
         archive.addPlayed("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
         archive.addPlayed("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4");
 
-        JsonNode json =
-                new ObjectMapper().readTree(archive.run("compare", 1, 2, "--json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(archive.run("compare", 1, 2, "--json").out());
 
         JsonNode level = json.path("changes").path(0);
         assertThat(level.path("quantity").textValue()).isEqualTo("level LAFmax");
         assertThat(level.path("change").doubleValue()).isCloseTo(6.02, within(0.3));
         assertThat(level.path("verdict").textValue()).isEqualTo("differs");
-        assertThat(archive.run("compare", 1, 2, "--plot", folder.resolve("no.svg")).err())
+        assertThat(archive.run("compare", 1, 2, "--plot", folder.resolve("no.svg"))
+                        .err())
                 .contains("no picture written, because no note was played at the same place in both");
     }
 
     @Test
     void levelsOfACalibratedSittingDoNotStandBesideThoseOfAnother() throws IOException {
         Path tone = SoundFile.sine(folder.resolve("tone.wav"), 1000, -20);
-        assertThat(archive.run("calibration", "add", tone, "--level", "94").code()).isZero();
+        assertThat(archive.run("calibration", "add", tone, "--level", "94").code())
+                .isZero();
         archive.addPlayed("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
         archive.addPlayed("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4", "--calibrated-by", 1);
 

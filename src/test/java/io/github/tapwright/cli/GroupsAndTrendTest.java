@@ -52,7 +52,12 @@ class GroupsAndTrendTest {
         all.addAll(SANDWICH);
         for (int i = 0; i < all.size(); i++) {
             String number = "4" + i;
-            assertThat(archive.run("instrument", "add", number, "--construction", i < 3 ? "solid" : "honeycomb-sandwich")
+            assertThat(archive.run(
+                                    "instrument",
+                                    "add",
+                                    number,
+                                    "--construction",
+                                    i < 3 ? "solid" : "honeycomb-sandwich")
                             .code())
                     .isZero();
             add(number, all.get(i), "2025-01-10");
@@ -81,8 +86,8 @@ class GroupsAndTrendTest {
         assertThat(Files.readAllLines(table)).hasSizeGreaterThan(9);
 
         JsonNode json = new ObjectMapper()
-                .readTree(
-                        archive.run("compare", "--group", "construction", "--json").out());
+                .readTree(archive.run("compare", "--group", "construction", "--json")
+                        .out());
         long decays = json.path("differences").findValuesAsText("quantity").stream()
                 .filter("decay_time"::equals)
                 .count();

@@ -98,7 +98,8 @@ class ModelCommandTest {
 
     @Test
     void saysWhatIsKnownWhatIsMissingAndWhatToDoNext() throws IOException {
-        assertThat(archive.run("instrument", "add", "31", "--soundhole", 85).code()).isZero();
+        assertThat(archive.run("instrument", "add", "31", "--soundhole", 85).code())
+                .isZero();
         add("31", CommandRun.DEMO.resolve("31-2024-04-09-strung.flac"), "--hole", "open");
         CommandRun alone = archive.run("model", 1);
         assertThat(alone.code()).isEqualTo(ExitCode.NOTHING_USABLE);
@@ -144,7 +145,9 @@ class ModelCommandTest {
         assertThat(archive.run("model", 1).err())
                 .contains("hole covered; choose the sitting")
                 .hasLineCount(1);
-        assertThat(archive.run("model", 7).err()).contains("there is no sitting 7").hasLineCount(1);
+        assertThat(archive.run("model", 7).err())
+                .contains("there is no sitting 7")
+                .hasLineCount(1);
         assertThat(archive.run("model", 1, "--what-if", "mass=+5kg").err())
                 .contains("mass=+5g", "not 'mass=+5kg'")
                 .hasLineCount(1);

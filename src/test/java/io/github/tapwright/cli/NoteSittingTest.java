@@ -44,8 +44,9 @@ class NoteSittingTest {
     void aKeptRunIsTheRunThatWasHeard() throws IOException {
         Path file = addRun(PlayedRun.stringWithADeadFret(folder.resolve("run.wav")));
 
-        JsonNode kept =
-                json(archive.run("sitting", "show", 1, "--json")).path("analyses").path(0);
+        JsonNode kept = json(archive.run("sitting", "show", 1, "--json"))
+                .path("analyses")
+                .path(0);
         JsonNode heard = json(CommandRun.of("fingerboard", file, "--json"));
 
         assertThat(kept.path("fast_decays")).isEqualTo(heard.path("fast_decays"));
@@ -86,7 +87,8 @@ class NoteSittingTest {
                 .contains("a band of frequencies is for taps only")
                 .hasLineCount(1);
         assertThat(archive.run("sitting", "name", 1, "100", "main air").code()).isEqualTo(ExitCode.WRONG_USE);
-        assertThat(archive.run("sitting", "add", "41", taps, "--procedure", "songs").err())
+        assertThat(archive.run("sitting", "add", "41", taps, "--procedure", "songs")
+                        .err())
                 .contains("for taps, notes or plucks, not for 'songs'")
                 .hasLineCount(1);
         assertThat(archive.run("sitting", "add", "41", taps, "--procedure", "notes", "--band", "80:400")
@@ -98,7 +100,8 @@ class NoteSittingTest {
     @Test
     void plucksAreKeptWithTheCalibrationTheyRestOn() throws IOException {
         Path tone = SoundFile.sine(folder.resolve("tone.wav"), 1000, -20);
-        assertThat(archive.run("calibration", "add", tone, "--level", "94").code()).isZero();
+        assertThat(archive.run("calibration", "add", tone, "--level", "94").code())
+                .isZero();
         Path plucks = PlayedRun.write(folder.resolve("plucks.wav"), note(110, 3, 0.4, 1), note(110, 3, 0.4, 2));
 
         CommandRun added =

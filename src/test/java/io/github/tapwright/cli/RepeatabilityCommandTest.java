@@ -53,8 +53,8 @@ class RepeatabilityCommandTest {
         assertThat(kept.out()).contains("Fewer than 5 set-ups", "main top", "2 degrees of freedom");
         assertThat(Files.readAllLines(folder.resolve("bench.csv"))).hasSizeGreaterThan(2);
         assertThat(archive.run("compare", 1, 2).out()).contains("measured on this bench.");
-        JsonNode shown =
-                new ObjectMapper().readTree(archive.run("repeatability", "--json").out());
+        JsonNode shown = new ObjectMapper()
+                .readTree(archive.run("repeatability", "--json").out());
         assertThat(shown.path("sittings").size()).isEqualTo(3);
         assertThat(shown.path("set_up_spread").path("frequency_percent").doubleValue())
                 .isPositive();
@@ -97,7 +97,8 @@ class RepeatabilityCommandTest {
         assertThat(archive.run("repeatability", 1, 2, 2).err())
                 .contains("given twice")
                 .hasLineCount(1);
-        assertThat(archive.run("sitting", "edit", 3, "--hole", "covered").code()).isZero();
+        assertThat(archive.run("sitting", "edit", 3, "--hole", "covered").code())
+                .isZero();
         assertThat(archive.run("repeatability", 1, 2, 3).err())
                 .contains("sittings 1 and 3 may not be compared, soundhole")
                 .hasLineCount(1);

@@ -22,7 +22,8 @@ class SameRecordingTest {
     private ArchiveRun archive;
 
     private CommandRun add(Path file, String day) {
-        CommandRun run = archive.run("sitting", "add", "41", file, "--taken", day, "--hole", "open", "--strings", "damped");
+        CommandRun run =
+                archive.run("sitting", "add", "41", file, "--taken", day, "--hole", "open", "--strings", "damped");
         assertThat(run.code()).as(run.err()).isZero();
         return run;
     }

@@ -83,8 +83,8 @@ class LastPageTest {
         InventedRun dead = new InventedRun(1, 0, 0.1, 1, List.of(new Fret(3, 5), new Fret(2, 7)));
         SittingId taps = workshop.add(new Findings.OfTaps(InventedResults.threeResonances()), Conditions.UNKNOWN);
         SittingId tapsToo = workshop.add(new Findings.OfTaps(InventedResults.result(1.05)), talkative());
-        SittingId notes = workshop.add(
-                new Findings.OfNotes(usual.played(InventedRun.SIX_STRINGS, chance)), Conditions.UNKNOWN);
+        SittingId notes =
+                workshop.add(new Findings.OfNotes(usual.played(InventedRun.SIX_STRINGS, chance)), Conditions.UNKNOWN);
         SittingId notesToo =
                 workshop.add(new Findings.OfNotes(dead.played(InventedRun.SIX_STRINGS, chance)), talkative());
         SittingId plucks = workshop.add(InventedPlucks.louder(0, chance), Conditions.UNKNOWN);

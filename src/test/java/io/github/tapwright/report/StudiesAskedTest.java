@@ -40,7 +40,9 @@ class StudiesAskedTest {
 
     @Test
     void aReportOfTwoSittingsOfTapsAsksForTheStudyOfTapsOnce() throws IOException {
-        report(new Findings.OfTaps(InventedResults.threeResonances()), new Findings.OfTaps(InventedResults.result(1.01)));
+        report(
+                new Findings.OfTaps(InventedResults.threeResonances()),
+                new Findings.OfTaps(InventedResults.result(1.01)));
 
         assertThat(workshop.studiesAsked()).containsExactly("taps");
     }

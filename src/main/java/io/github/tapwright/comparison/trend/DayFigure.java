@@ -41,7 +41,8 @@ record DayFigure(
                 median(figures, SittingFigure::measured),
                 median(figures, SittingFigure::corrected),
                 figures.stream()
-                        .mapToDouble(f -> f.found().standardUncertainty() * f.found().standardUncertainty())
+                        .mapToDouble(
+                                f -> f.found().standardUncertainty() * f.found().standardUncertainty())
                         .average()
                         .orElseThrow(),
                 known ? Optional.of(median(figures, f -> f.humidityPercent().orElseThrow())) : Optional.empty());

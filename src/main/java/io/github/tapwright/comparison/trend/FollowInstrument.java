@@ -59,10 +59,7 @@ public final class FollowInstrument {
         new ShowInstrument(instruments).show(instrument);
         List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
         BenchKnowledge bench = new BenchKnowledge(
-                studies.spread(spread),
-                plucks(all, spread),
-                window,
-                new SensitivityLearning(sittings).of(instrument));
+                studies.spread(spread), plucks(all, spread), window, new SensitivityLearning(sittings).of(instrument));
         return History.of(instrument, all, sittings.sharing(), bench, zone);
     }
 

@@ -172,8 +172,7 @@ public record History(
                         events.stream().noneMatch(e -> f.takenAt().instant().isBefore(e.at())))
                 .toList();
         List<DayFigure> days = DayFigure.of(stretch, zone);
-        series.add(new Series(
-                subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench)));
+        series.add(new Series(subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench)));
     }
 
     private static List<SittingOutline> within(List<Event> events, List<SittingOutline> used) {

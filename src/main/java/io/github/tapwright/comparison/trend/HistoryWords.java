@@ -77,8 +77,7 @@ public final class HistoryWords {
      * @return such as "192.2 ± 3.7"
      */
     public static String corrected(Series series, SittingFigure figure, History history) {
-        Estimate found =
-                figure.inCommonAir(series.subject(), history.bench());
+        Estimate found = figure.inCommonAir(series.subject(), history.bench());
         return Figures.text(Estimate.of(found.value(), found.halfWidth95()));
     }
 }

@@ -59,13 +59,12 @@ class PluckedHistoryTest {
                 "117",
                 Instant.parse("2026-0" + number + "-01T12:00:00Z"),
                 InventedBody.conditions(Stage.LATER, 45),
-                new Findings.OfPlucks(new PluckRun(
-                        plucks, Tuning.CLASSICAL, Optional.of(new CalibrationId(1)), "invented-1")))));
+                new Findings.OfPlucks(
+                        new PluckRun(plucks, Tuning.CLASSICAL, Optional.of(new CalibrationId(1)), "invented-1")))));
     }
 
     private History history() {
-        return History.of(
-                new ShopNumber("117"), sittings, List.of(), BENCH, ZoneOffset.UTC);
+        return History.of(new ShopNumber("117"), sittings, List.of(), BENCH, ZoneOffset.UTC);
     }
 
     private Series levels() {
@@ -117,7 +116,8 @@ class PluckedHistoryTest {
         assertThat(history().warnings())
                 .singleElement()
                 .asString()
-                .startsWith("sitting 1 with every string plucked once: how far single plucks scatter is not in the bars");
+                .startsWith(
+                        "sitting 1 with every string plucked once: how far single plucks scatter is not in the bars");
     }
 
     /** Levels rise by 2.4 dB in all; two such sittings of an unchanged guitar may lie t·√2·√(0.25 + 0.5) = 3.4 dB apart. */
@@ -129,8 +129,7 @@ class PluckedHistoryTest {
         }
         Drift drift = levels().drift().orElseThrow();
 
-        assertThat(drift.setUpLimit())
-                .isCloseTo(StudentQuantile.of(0.975, 4) * Math.sqrt(2 * 0.75), within(1e-9));
+        assertThat(drift.setUpLimit()).isCloseTo(StudentQuantile.of(0.975, 4) * Math.sqrt(2 * 0.75), within(1e-9));
         assertThat(drift.exceedsSettingUp()).isFalse();
         assertThat(TrendWords.sentence(levels(), history()))
                 .contains("no more than setting up again explains (3.4 dB, measured on this bench)");
