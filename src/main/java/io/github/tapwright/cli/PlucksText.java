@@ -35,9 +35,7 @@ final class PlucksText {
         terminal.say(
                 "the files do not say so, and this cannot know. p asks a string alone, the verdict all strings at once: what");
         terminal.say("convinces only alone is \"perhaps\". The mean over the strings is a question of its own.");
-        terminal.say(
-                "%nThese intervals hold for these plucks in this set-up. Setting up again is not in them; repeat the");
-        terminal.say("whole run another day before you call one instrument louder.");
+        terminal.say("%n%s", PluckComparison.CAUTION);
     }
 
     void printRemarks(List<String> remarks) {

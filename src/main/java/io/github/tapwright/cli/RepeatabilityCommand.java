@@ -7,7 +7,6 @@ import io.github.tapwright.comparison.StudyBench;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.exchange.BenchStudyJson;
 import io.github.tapwright.exchange.PlayingStudyJson;
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
@@ -109,24 +108,30 @@ final class RepeatabilityCommand extends ArchiveCommand {
         return tells ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
-    /** The table is that of the first study shown. */
     private int show(KeptStudies kept) {
-        if (kept.isEmpty()) {
-            kept.lapsed().stream().findFirst().ifPresent(why -> {
-                throw new RefusedEntryException(why);
-            });
+        kept.lapsed()
+                .forEach(
+                        l -> terminal().note("the study of " + l.procedure() + " kept no longer holds: " + l.reason()));
+        if (kept.isEmpty() && kept.lapsed().isEmpty()) {
             terminal()
                     .note(
                             "no study is kept; make five sittings of one instrument, set up (or played) anew for each, and give"
                                     + " their numbers with --keep");
-            return ExitCode.NOTHING_USABLE;
         }
-        kept.lapsed().forEach(why -> terminal().note("a study kept no longer holds: " + why));
         if (json) {
-            terminal().print(BenchStudyJson.kept(kept.taps(), kept.played()));
+            terminal().print(BenchStudyJson.kept(kept.taps(), kept.played(), kept.lapsed()));
         } else {
             print(kept);
         }
+        if (kept.isEmpty()) {
+            return ExitCode.NOTHING_USABLE;
+        }
+        writeTable(kept);
+        return ExitCode.DONE;
+    }
+
+    /** That of the first study shown. */
+    private void writeTable(KeptStudies kept) {
         if (kept.count() > 1 && csv.isAsked()) {
             terminal().note("the table holds the first of these studies; give the sittings of another for its own");
         }
@@ -135,7 +140,6 @@ final class RepeatabilityCommand extends ArchiveCommand {
                         .map(BenchStudyJson::csv)
                         .orElseGet(() -> PlayingStudyJson.csv(kept.played().get(0))),
                 terminal());
-        return ExitCode.DONE;
     }
 
     private void print(KeptStudies kept) {

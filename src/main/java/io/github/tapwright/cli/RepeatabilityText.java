@@ -42,11 +42,7 @@ final class RepeatabilityText {
     }
 
     private void print(SetUpSpread spread, BenchStudy study) {
-        terminal.say(
-                "%nSetting up again on this bench moves figures by %s %% of frequency, %s %% of Q and %s dB (one standard deviation,",
-                Figures.text(100 * spread.frequencyShare(), 2),
-                Figures.text(100 * spread.qShare(), 1),
-                Figures.text(spread.levelDb(), 2));
+        terminal.say("%nSetting up again on this bench moves figures by %s (one standard deviation,", spread.words());
         terminal.say("%s degrees of freedom).", Figures.plain(spread.frequency().degreesOfFreedom()));
         if (!study.studiesLevels()) {
             terminal.say("The level is assumed, not measured: one resonance alone is its own 0 dB.");

@@ -2,12 +2,13 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.statistics.Estimate;
 
 /**
  * What is known about a workshop besides the sittings themselves.
  *
  * @param spread how far setting up again moves figures of taps
- * @param plucks how far the level of a whole sitting of plucks scatters where they are plucked again, dB
+ * @param plucks how far plucking again moves the level of a sitting of plucks, beside what its plucks leave unsure, dB
  * @param window the humidity the workshop keeps
  * @param sensitivity how far humidity moves the resonances of the instrument in question
  */
@@ -33,5 +34,16 @@ public record BenchKnowledge(
      */
     public SetUpSpread spread(Subject subject) {
         return subject.equals(Subject.PLUCKS) ? spread.withLevel(plucks) : spread;
+    }
+
+    /**
+     * What one sitting more does to a figure: zero with that spread about it.
+     *
+     * @param subject what the figure is of
+     * @param value the figure
+     * @return an estimate of value 0 in the figure's unit
+     */
+    public Estimate again(Subject subject, double value) {
+        return spread(subject).of(subject.quantity(), value);
     }
 }

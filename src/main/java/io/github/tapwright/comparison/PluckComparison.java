@@ -27,6 +27,11 @@ import java.util.stream.Collectors;
  */
 public record PluckComparison(String quantity, List<OnString> strings, Optional<Estimate> overall) {
 
+    /** What the intervals do not hold. */
+    public static final String CAUTION =
+            "These intervals hold for these plucks in this set-up. Setting up and plucking again is not in them: repeat the whole run another"
+                    + " day, or keep both runs as sittings and compare those, before you call one instrument louder.";
+
     private static final int MOST_PLUCKS = 1000;
 
     /**

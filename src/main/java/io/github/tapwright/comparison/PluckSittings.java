@@ -2,11 +2,8 @@ package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.PluckLevels;
-import io.github.tapwright.sitting.PluckLevels.OfString;
 import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.statistics.Estimate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +42,7 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
     public static PluckSittings among(List<SittingOutline> plucks) {
         List<LeftOut> leftOut = new ArrayList<>();
         List<SittingOutline> used =
-                keep(plucks, s -> !levels(s).isEmpty(), "no pluck of an open string was found", leftOut);
+                keep(plucks, s -> !PluckedStrings.of(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
         if (calibrated) {
             used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);
@@ -64,25 +61,16 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
     }
 
     /**
-     * How loud a sitting was. Playing again is part of the spread of setting up, so the figure has no uncertainty of its own.
+     * How loud a sitting was, with what its plucks leave unsure; plucking again comes to that.
      *
      * @param sitting one of those used
      * @return its level; empty if the sittings have no string in common
      */
     public Optional<SittingFigure> figure(SittingOutline sitting) {
-        Map<Integer, Double> levels = levels(sitting);
         return strings.isEmpty()
                 ? Optional.empty()
-                : Optional.of(SittingFigure.of(
-                        sitting,
-                        Estimate.of(
-                                strings.stream()
-                                        .flatMap(s -> Optional.ofNullable(levels.get(s)).stream())
-                                        .mapToDouble(l -> l)
-                                        .average()
-                                        .orElseThrow(),
-                                0),
-                        Optional.empty()));
+                : Optional.of(
+                        SittingFigure.of(sitting, PluckedStrings.of(sitting).mean(strings), Optional.empty()));
     }
 
     private static List<SittingOutline> keep(
@@ -113,18 +101,11 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
 
     private static Set<Integer> commonStrings(List<SittingOutline> used) {
         return used.stream()
-                .map(s -> (Collection<Integer>) levels(s).keySet())
-                .map(TreeSet::new)
+                .map(s -> new TreeSet<>(PluckedStrings.of(s).numbers()))
                 .reduce((a, b) -> {
                     a.retainAll(b);
                     return a;
                 })
                 .orElseGet(TreeSet::new);
-    }
-
-    /** Mean level of each string. */
-    private static Map<Integer, Double> levels(SittingOutline sitting) {
-        return sitting.plucks().map(PluckLevels::levels).orElse(List.of()).stream()
-                .collect(Collectors.groupingBy(OfString::string, Collectors.averagingDouble(OfString::lafMaxDb)));
     }
 }

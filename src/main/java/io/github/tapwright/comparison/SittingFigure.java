@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * @param sitting which sitting
  * @param takenAt when
- * @param found the figure as measured, in its unit, with what fit and strikes leave unsure
+ * @param found the figure as measured, in its unit, with what fit and strikes, or its plucks, leave unsure
  * @param correction what was added to bring it to the common air; empty if nothing was
  * @param humidityPercent relative humidity at the sitting; empty if unknown
  */
@@ -53,19 +53,22 @@ public record SittingFigure(
     }
 
     /**
-     * The figure in the common air with all that makes it unsure: u² = u_fit² + s² + u_k², s the spread of setting up and k the
-     * correction, each with its degrees of freedom.
+     * The figure in the common air with all that makes it unsure: u² = u_own² + s² + u_k², u_own what fit and strikes, or the sitting's
+     * plucks, leave unsure, s the spread of setting up or plucking again, k the correction, each with its degrees of freedom. Of plucks
+     * the whole has no more of them than s, as in a comparison of two sittings.
      *
-     * @param quantity what the figure is
-     * @param spread what setting up again does
+     * @param subject what the figure is of
+     * @param bench what is known about setting up and plucking again
      * @return the figure as one sitting knows it
      */
-    public Estimate inCommonAir(Quantity quantity, SetUpSpread spread) {
+    public Estimate inCommonAir(Subject subject, BenchKnowledge bench) {
+        Estimate again = bench.again(subject, measured());
         List<Component> components = new ArrayList<>();
-        components.add(new Component("fit and strikes", found, 1));
-        components.add(new Component("setting up", spread.of(quantity, measured()), 1));
+        components.add(new Component("the sitting's own", found, 1));
+        components.add(new Component("setting up", again, 1));
         components.addAll(Correction.components(correction));
-        return new UncertaintyBudget(corrected(), components, List.of()).combined();
+        Estimate all = new UncertaintyBudget(corrected(), components, List.of()).combined();
+        return subject.equals(Subject.PLUCKS) ? all.knownNoBetterThan(again) : all;
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.tapwright.exchange;
 
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.LapsedStudy;
 import io.github.tapwright.comparison.StudiedResonance;
 import io.github.tapwright.comparison.StudiedResonance.SetUpScatter;
 import io.github.tapwright.comparison.played.PlayingStudy;
@@ -24,6 +25,9 @@ public final class BenchStudyJson {
             .flatMap(List::stream)
             .toList();
 
+    private static final List<Field<LapsedStudy>> LAPSED =
+            List.of(Field.of("procedure", LapsedStudy::procedure), Field.of("reason", LapsedStudy::reason));
+
     private BenchStudyJson() {}
 
     /**
@@ -41,11 +45,14 @@ public final class BenchStudyJson {
      *
      * @param taps of taps; empty if there is none
      * @param played of notes, of plucks
-     * @return the object of the study of taps, without sittings and resonances if there is none, and those of the others in "playing"
+     * @param lapsed those kept that hold no longer
+     * @return the object of the study of taps, without sittings and resonances if there is none, those of the others in "playing", and in
+     *     "lapsed" what is wrong with those that hold no longer
      */
-    public static String kept(Optional<BenchStudy> taps, List<PlayingStudy> played) {
+    public static String kept(Optional<BenchStudy> taps, List<PlayingStudy> played, List<LapsedStudy> lapsed) {
         Map<String, @Nullable Object> document = document(taps);
         document.put("playing", played.stream().map(PlayingStudyJson::document).toList());
+        document.put("lapsed", JsonText.array(LAPSED, lapsed));
         return JsonText.of(document);
     }
 

@@ -57,8 +57,7 @@ public final class HistoryJson {
                     .map(f -> new Row(
                             series.subject(),
                             f,
-                            f.inCommonAir(
-                                    series.subject().quantity(), history.bench().spread(series.subject())),
+                            f.inCommonAir(series.subject(), history.bench()),
                             series.stretch().contains(f),
                             history.air().air()))
                     .toList();
@@ -93,7 +92,7 @@ public final class HistoryJson {
      * A history.
      *
      * @param history what was found
-     * @return an object; "drift" of a series is null where there are too few days
+     * @return an object; "drift" of a series is null where there are too few days, "plucks_spread" where there are no plucks
      */
     public static String of(History history) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
@@ -110,7 +109,10 @@ public final class HistoryJson {
                 JsonText.object(ComparisonJson.SPREAD, history.bench().spread()));
         document.put(
                 "plucks_spread",
-                JsonText.object(ComparisonJson.SCATTER, history.bench().plucks()));
+                history.hasPlucks()
+                        ? JsonText.object(
+                                ComparisonJson.SCATTER, history.bench().plucks())
+                        : null);
         document.put(
                 "humidity_sensitivity",
                 JsonText.object(ComparisonJson.SENSITIVITY, history.bench().sensitivity()));

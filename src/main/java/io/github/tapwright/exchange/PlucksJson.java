@@ -37,7 +37,7 @@ public final class PlucksJson {
      * @param second recordings and plucks of the second; no plucks if there is none
      * @param comparisons one for each quantity
      * @param unit what levels are relative to
-     * @return an object
+     * @return an object; "caution", what the intervals do not hold, is null where nothing is compared
      */
     public static String of(Side first, Side second, List<PluckComparison> comparisons, String unit) {
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
@@ -50,6 +50,7 @@ public final class PlucksJson {
                         .toList());
         document.put(
                 "comparisons", comparisons.stream().map(PlucksJson::comparison).toList());
+        document.put("caution", comparisons.isEmpty() ? null : PluckComparison.CAUTION);
         return JsonText.of(document);
     }
 

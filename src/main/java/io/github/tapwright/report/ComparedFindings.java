@@ -1,6 +1,7 @@
 package io.github.tapwright.report;
 
 import io.github.tapwright.chart.Picture;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.report.xhtml.Node;
 import java.util.List;
@@ -11,6 +12,9 @@ interface ComparedFindings {
 
     /** Which two, and whether they may be compared. */
     TwoSittings two();
+
+    /** How far setting up again moves figures of taps, as the comparison took it. */
+    SetUpSpread spread();
 
     /** For a client. */
     List<Node> inBrief();

@@ -1,5 +1,6 @@
 package io.github.tapwright.report;
 
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -35,6 +36,11 @@ final class ComparedPlaying implements ComparedFindings {
     @Override
     public TwoSittings two() {
         return compared;
+    }
+
+    @Override
+    public SetUpSpread spread() {
+        return compared.again().otherwise();
     }
 
     @Override

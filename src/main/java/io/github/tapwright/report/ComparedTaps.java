@@ -5,6 +5,7 @@ import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
+import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SittingComparison;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.report.picture.CurvePicture;
@@ -35,6 +36,11 @@ final class ComparedTaps implements ComparedFindings {
     @Override
     public TwoSittings two() {
         return compared;
+    }
+
+    @Override
+    public SetUpSpread spread() {
+        return compared.bench().spread();
     }
 
     @Override

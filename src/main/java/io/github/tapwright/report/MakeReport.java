@@ -124,8 +124,8 @@ public final class MakeReport {
             return sitting(request.kind(), one.sitting(), questions.studies().spread(one.spread()), Optional.empty());
         }
         if (subject instanceof ReportSubject.OfTwo two) {
-            SetUpSpread spread = questions.studies().spread(two.settings().spread());
-            return sitting(request.kind(), two.sitting(), spread, Optional.of(compared(two)));
+            ComparedFindings compared = compared(two);
+            return sitting(request.kind(), two.sitting(), compared.spread(), Optional.of(compared));
         }
         if (subject instanceof ReportSubject.OfHistory history) {
             return new HistoryReport(

@@ -78,18 +78,29 @@ final class Template {
         return header.plus(Element.of(Tag.DIV, words).with("class", "address"));
     }
 
+    /** The last two sections stay together on paper: a page that held the last alone, a few lines, would look forgotten. */
     private static Element main(Report report) {
         List<Node> content = new ArrayList<>();
         content.add(Element.of(Tag.H1, report.title()));
         report.lead().forEach(line -> content.add(Element.of(Tag.P, line).with("class", "lead")));
+        List<Node> sections = sections(report);
+        int ending = Math.max(0, sections.size() - 2);
+        content.addAll(sections.subList(0, ending));
+        content.add(
+                Element.of(Tag.DIV, sections.subList(ending, sections.size())).with("class", "ending"));
+        return Element.of(Tag.MAIN, content);
+    }
+
+    private static List<Node> sections(Report report) {
+        List<Node> sections = new ArrayList<>();
         for (int i = 0; i < report.sections().size(); i++) {
             Section section = report.sections().get(i);
             List<Node> parts = new ArrayList<>();
             parts.add(Element.of(Tag.H2, section.title()));
             parts.addAll(section.content());
-            content.add(Element.of(Tag.SECTION, parts).with("id", id(i)));
+            sections.add(Element.of(Tag.SECTION, parts).with("id", id(i)));
         }
-        return Element.of(Tag.MAIN, content);
+        return sections;
     }
 
     /** Stands first, because on paper it is lifted out of the text and put below every page. */

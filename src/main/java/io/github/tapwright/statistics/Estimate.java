@@ -62,6 +62,16 @@ public record Estimate(double value, double standardUncertainty, double degreesO
     }
 
     /**
+     * The same estimate, taken to be known no better than one of its parts.
+     *
+     * @param part what u mostly rests on
+     * @return with the smaller of both degrees of freedom
+     */
+    public Estimate knownNoBetterThan(Estimate part) {
+        return new Estimate(value, standardUncertainty, Math.min(degreesOfFreedom, part.degreesOfFreedom));
+    }
+
+    /**
      * The same estimate in another unit: both numbers times {@code factor}.
      *
      * @param factor finite

@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,22 +19,12 @@ class ComparePlayedTest {
     @TempDir
     Path folder;
 
+    private ArchiveRun archive;
+
     @BeforeEach
     void twoInstrumentsOnTheShelf() {
-        assertThat(archive("instrument", "add", "41").code()).isZero();
-        assertThat(archive("instrument", "add", "42").code()).isZero();
-    }
-
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
-    }
-
-    private void add(String instrument, String procedure, Path file, Object... more) {
-        Stream<Object> command =
-                Stream.of("sitting", "add", instrument, file, "--procedure", procedure, "--strings", "free");
-        CommandRun run = archive(Stream.concat(command, Stream.of(more)).toArray());
-        assertThat(run.code()).as(run.err()).isZero();
+        archive = ArchiveRun.with("41", folder);
+        archive.done("instrument", "add", "42");
     }
 
     /** The same string without the dead fret, every note ringing half as long again. */
@@ -49,10 +38,10 @@ class ComparePlayedTest {
 
     @Test
     void oneRunTwiceIsKnownToATenthAndAnUnknownGainNamesTheRemedy() throws IOException {
-        add("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")));
-        add("42", "notes", folder.resolve("dead.wav"));
+        archive.addPlayed("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")));
+        archive.addPlayed("42", "notes", folder.resolve("dead.wav"));
 
-        assertThat(archive(
+        assertThat(archive.run(
                                 "compare",
                                 1,
                                 2,
@@ -72,11 +61,11 @@ class ComparePlayedTest {
 
     @Test
     void aStringThatRingsLongerIsFoundAndTheDeadNoteIsSeenToBeGone() throws IOException {
-        add("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")), "--gain", "4");
-        add("42", "notes", longerString(), "--gain", "5");
+        archive.addPlayed("41", "notes", PlayedRun.stringWithADeadFret(folder.resolve("dead.wav")), "--gain", "4");
+        archive.addPlayed("42", "notes", longerString(), "--gain", "5");
 
         CommandRun shown =
-                archive("compare", 1, 2, "--plot", folder.resolve("maps.svg"), "--csv", folder.resolve("c.csv"));
+                archive.run("compare", 1, 2, "--plot", folder.resolve("maps.svg"), "--csv", folder.resolve("c.csv"));
 
         assertThat(shown.code()).as(shown.err()).isZero();
         assertThat(shown.out())
@@ -91,8 +80,8 @@ class ComparePlayedTest {
                 .startsWith(
                         "quantity,figure_unit,change_unit,string,a_count,b_count,a,b,change,change_low_95,change_high_95,p,p_adjusted");
 
-        JsonNode json =
-                new ObjectMapper().readTree(archive("compare", 1, 2, "--json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(archive.run("compare", 1, 2, "--json").out());
         JsonNode early = json.path("changes").path(0);
         assertThat(early.path("verdict").textValue()).isEqualTo("differs");
         assertThat(early.path("change_low_95").doubleValue()).isLessThan(50);
@@ -106,28 +95,30 @@ class ComparePlayedTest {
 
     @Test
     void plucksTwiceAsLoudAreSixDecibelsUp() throws IOException {
-        add("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
-        add("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4");
+        archive.addPlayed("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
+        archive.addPlayed("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4");
 
-        JsonNode json =
-                new ObjectMapper().readTree(archive("compare", 1, 2, "--json").out());
+        JsonNode json = new ObjectMapper()
+                .readTree(archive.run("compare", 1, 2, "--json").out());
 
         JsonNode level = json.path("changes").path(0);
         assertThat(level.path("quantity").textValue()).isEqualTo("level LAFmax");
         assertThat(level.path("change").doubleValue()).isCloseTo(6.02, within(0.3));
         assertThat(level.path("verdict").textValue()).isEqualTo("differs");
-        assertThat(archive("compare", 1, 2, "--plot", folder.resolve("no.svg")).err())
+        assertThat(archive.run("compare", 1, 2, "--plot", folder.resolve("no.svg"))
+                        .err())
                 .contains("no picture written, because no note was played at the same place in both");
     }
 
     @Test
     void levelsOfACalibratedSittingDoNotStandBesideThoseOfAnother() throws IOException {
         Path tone = SoundFile.sine(folder.resolve("tone.wav"), 1000, -20);
-        assertThat(archive("calibration", "add", tone, "--level", "94").code()).isZero();
-        add("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
-        add("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4", "--calibrated-by", 1);
+        assertThat(archive.run("calibration", "add", tone, "--level", "94").code())
+                .isZero();
+        archive.addPlayed("41", "plucks", plucks("soft.wav", 0.2), "--gain", "4");
+        archive.addPlayed("42", "plucks", plucks("loud.wav", 0.4), "--gain", "4", "--calibrated-by", 1);
 
-        CommandRun compared = archive("compare", 1, 2);
+        CommandRun compared = archive.run("compare", 1, 2);
 
         assertThat(compared.code()).isEqualTo(ExitCode.NOTHING_USABLE);
         assertThat(compared.out()).contains("levels re 20 µPa and levels re full scale cannot stand side by side");

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,13 +24,10 @@ class GroupsAndTrendTest {
     @TempDir
     Path folder;
 
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
-    }
+    private ArchiveRun archive;
 
     private void add(String number, String file, String day) {
-        CommandRun run = archive(
+        CommandRun run = archive.run(
                 "sitting",
                 "add",
                 number,
@@ -51,16 +47,22 @@ class GroupsAndTrendTest {
 
     @BeforeEach
     void shelf() {
+        archive = ArchiveRun.in(folder);
         List<String> all = new ArrayList<>(SOLID);
         all.addAll(SANDWICH);
         for (int i = 0; i < all.size(); i++) {
             String number = "4" + i;
-            assertThat(archive("instrument", "add", number, "--construction", i < 3 ? "solid" : "honeycomb-sandwich")
+            assertThat(archive.run(
+                                    "instrument",
+                                    "add",
+                                    number,
+                                    "--construction",
+                                    i < 3 ? "solid" : "honeycomb-sandwich")
                             .code())
                     .isZero();
             add(number, all.get(i), "2025-01-10");
         }
-        assertThat(archive("instrument", "add", "50").code()).isZero();
+        assertThat(archive.run("instrument", "add", "50").code()).isZero();
         for (int i = 0; i < all.size(); i++) {
             add("50", all.get(i), "2025-0" + (i + 1) + "-10");
         }
@@ -70,7 +72,7 @@ class GroupsAndTrendTest {
     void constructionsAreComparedAndTheInstrumentWithoutOneIsLeftOut() throws IOException {
         Path table = folder.resolve("groups.csv");
         Path picture = folder.resolve("groups.svg");
-        CommandRun run = archive("compare", "--group", "construction", "--csv", table, "--plot", picture);
+        CommandRun run = archive.run("compare", "--group", "construction", "--csv", table, "--plot", picture);
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out())
@@ -84,8 +86,8 @@ class GroupsAndTrendTest {
         assertThat(Files.readAllLines(table)).hasSizeGreaterThan(9);
 
         JsonNode json = new ObjectMapper()
-                .readTree(
-                        archive("compare", "--group", "construction", "--json").out());
+                .readTree(archive.run("compare", "--group", "construction", "--json")
+                        .out());
         long decays = json.path("differences").findValuesAsText("quantity").stream()
                 .filter("decay_time"::equals)
                 .count();
@@ -101,14 +103,14 @@ class GroupsAndTrendTest {
     @Test
     void theReportOfGroupsHasUnitsAndSaysWhereNothingIsAsked() throws IOException {
         Path report = folder.resolve("groups.html");
-        assertThat(archive("report", "--group", "construction", "--kind", "workshop", "--out", report)
+        assertThat(archive.run("report", "--group", "construction", "--kind", "workshop", "--out", report)
                         .code())
                 .isZero();
         assertThat(Files.readString(report)).contains("main top, frequency (Hz)", "questions asked at once");
 
-        archive("instrument", "edit", "41", "--construction", "wood-sandwich");
-        archive("instrument", "edit", "42", "--construction", "wood-sandwich");
-        archive("report", "--group", "construction", "--kind", "workshop", "--out", report);
+        archive.run("instrument", "edit", "41", "--construction", "wood-sandwich");
+        archive.run("instrument", "edit", "42", "--construction", "wood-sandwich");
+        archive.run("report", "--group", "construction", "--kind", "workshop", "--out", report);
         assertThat(Files.readString(report))
                 .contains("No difference is asked about: it takes 3 instruments of each group at least.")
                 .doesNotContain("all 0 questions");
@@ -118,7 +120,7 @@ class GroupsAndTrendTest {
     void sixSittingsMakeAHistory() throws IOException {
         Path picture = folder.resolve("history.svg");
         Path table = folder.resolve("history.csv");
-        CommandRun run = archive("trend", "50", "--plot", picture, "--csv", table);
+        CommandRun run = archive.run("trend", "50", "--plot", picture, "--csv", table);
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out())
@@ -138,7 +140,7 @@ class GroupsAndTrendTest {
                 .contains("in_common_air_half_width_95", "common_temperature_c");
 
         JsonNode json =
-                new ObjectMapper().readTree(archive("trend", "50", "--json").out());
+                new ObjectMapper().readTree(archive.run("trend", "50", "--json").out());
         assertThat(json.path("series").path(0).path("figures").size()).isEqualTo(6);
         assertThat(json.path("series")
                         .path(0)
@@ -150,17 +152,17 @@ class GroupsAndTrendTest {
 
     @Test
     void whatCannotBeAskedIsRefusedInOneLine() {
-        assertThat(archive("compare", 1, 2, "--group", "kind").err())
+        assertThat(archive.run("compare", 1, 2, "--group", "kind").err())
                 .contains("--group takes no")
                 .hasLineCount(1);
-        assertThat(archive("compare", 1).err())
+        assertThat(archive.run("compare", 1).err())
                 .contains("give the numbers of two sittings")
                 .hasLineCount(1);
-        assertThat(archive("compare", 1, 2, "--stage", "strung").err())
+        assertThat(archive.run("compare", 1, 2, "--stage", "strung").err())
                 .contains("--stage goes with --group")
                 .hasLineCount(1);
-        assertThat(archive("compare", "--group", "kind").code()).isEqualTo(ExitCode.NOTHING_USABLE);
-        assertThat(archive("trend", "99").err())
+        assertThat(archive.run("compare", "--group", "kind").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive.run("trend", "99").err())
                 .contains("no instrument has the shop number 99")
                 .hasLineCount(1);
     }

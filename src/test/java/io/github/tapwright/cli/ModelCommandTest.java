@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,13 +22,15 @@ class ModelCommandTest {
     @TempDir
     Path folder;
 
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
+    private ArchiveRun archive;
+
+    @BeforeEach
+    void nothingKeptYet() {
+        archive = ArchiveRun.in(folder);
     }
 
     private void add(String number, Path file, Object... more) {
-        CommandRun run = archive(Stream.concat(
+        CommandRun run = archive.run(Stream.concat(
                         Stream.of("sitting", "add", number, file, "--stage", "strung", "--strings", "damped"),
                         Stream.of(more))
                 .toArray());
@@ -35,7 +38,7 @@ class ModelCommandTest {
     }
 
     private JsonNode model(Object... more) throws IOException {
-        CommandRun run = archive(
+        CommandRun run = archive.run(
                 Stream.concat(Stream.of("model", 1, "--json"), Stream.of(more)).toArray());
         assertThat(run.code()).as(run.err()).isZero();
         return new ObjectMapper().readTree(run.out());
@@ -63,7 +66,7 @@ class ModelCommandTest {
     @CsvSource({"31,2024-04-09", "34,2024-05-28"})
     void findsTheBodyBehindTheDemoWithinItsIntervals(String number, String day) throws IOException {
         TrueBody truth = TrueBody.of(number, day);
-        assertThat(archive("instrument", "add", number, "--soundhole", 85).code())
+        assertThat(archive.run("instrument", "add", number, "--soundhole", 85).code())
                 .isZero();
         Path open = CommandRun.DEMO.resolve(number + "-" + day + "-strung.flac");
         add(number, open, "--hole", "open", "--temperature", truth.celsius(), "--humidity", truth.percent());
@@ -95,16 +98,17 @@ class ModelCommandTest {
 
     @Test
     void saysWhatIsKnownWhatIsMissingAndWhatToDoNext() throws IOException {
-        assertThat(archive("instrument", "add", "31", "--soundhole", 85).code()).isZero();
+        assertThat(archive.run("instrument", "add", "31", "--soundhole", 85).code())
+                .isZero();
         add("31", CommandRun.DEMO.resolve("31-2024-04-09-strung.flac"), "--hole", "open");
-        CommandRun alone = archive("model", 1);
+        CommandRun alone = archive.run("model", 1);
         assertThat(alone.code()).isEqualTo(ExitCode.NOTHING_USABLE);
         assertThat(alone.out())
                 .contains("hole covered: none found", "Next: one more sitting with the hole covered")
                 .contains("is not the air's frequency in the hole");
 
         add("31", CommandRun.DEMO.resolve("31-2024-04-09-strung-hole-covered.flac"), "--hole", "covered");
-        CommandRun two = archive(
+        CommandRun two = archive.run(
                 "model",
                 1,
                 "--what-if",
@@ -124,7 +128,7 @@ class ModelCommandTest {
                 .contains("what_if_stiffness_share", "covered_sitting", "set_up_spread_frequency_percent");
         assertThat(Files.readString(folder.resolve("m.csv")))
                 .contains("what_if_resonance_1,Hz,", "what_if_resonance_1_shift,Hz,", "assumed, not measured");
-        assertThat(archive("model", 1, "--what-if", "mass=+5g").out())
+        assertThat(archive.run("model", 1, "--what-if", "mass=+5g").out())
                 .contains("a change of mass needs the top's mass");
         assertThat(model("--what-if", "volume=-0.5l", "--volume", 14.2)
                         .path("what_if")
@@ -136,19 +140,21 @@ class ModelCommandTest {
 
     @Test
     void wrongUseIsRefusedInOneLine() {
-        assertThat(archive("instrument", "add", "31").code()).isZero();
+        assertThat(archive.run("instrument", "add", "31").code()).isZero();
         add("31", CommandRun.DEMO.resolve("31-2024-04-09-strung-hole-covered.flac"), "--hole", "covered");
-        assertThat(archive("model", 1).err())
+        assertThat(archive.run("model", 1).err())
                 .contains("hole covered; choose the sitting")
                 .hasLineCount(1);
-        assertThat(archive("model", 7).err()).contains("there is no sitting 7").hasLineCount(1);
-        assertThat(archive("model", 1, "--what-if", "mass=+5kg").err())
+        assertThat(archive.run("model", 7).err())
+                .contains("there is no sitting 7")
+                .hasLineCount(1);
+        assertThat(archive.run("model", 1, "--what-if", "mass=+5kg").err())
                 .contains("mass=+5g", "not 'mass=+5kg'")
                 .hasLineCount(1);
-        assertThat(archive("model", 1, "--volume", "big").err())
+        assertThat(archive.run("model", 1, "--volume", "big").err())
                 .contains("litres such as 14.2")
                 .hasLineCount(1);
-        assertThat(archive("sitting", "edit", 1, "--mass-place", "bridge").err())
+        assertThat(archive.run("sitting", "edit", 1, "--mass-place", "bridge").err())
                 .contains("say its grams with --added-mass")
                 .hasLineCount(1);
     }

@@ -143,12 +143,13 @@ class NotesCommandTest {
         assertThat(levels.path("strings").path(0).path("p").isNumber()).isTrue();
         assertThat(levels.path("strings").size()).isEqualTo(2);
         assertThat(levels.path("overall").doubleValue()).isCloseTo(20 * Math.log10(1.4), within(0.1));
+        assertThat(document.path("caution").textValue()).contains("Setting up and plucking again is not in them");
         assertThat(CommandRun.of("plucks", a, "--against", b).out())
                 .contains(
                         "mean over the strings: +2.9",
                         "this cannot know",
                         "DIFFERS",
-                        "Setting up again is not in them");
+                        "Setting up and plucking again is not in them");
     }
 
     @Test

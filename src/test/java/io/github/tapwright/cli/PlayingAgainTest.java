@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,27 +21,11 @@ class PlayingAgainTest {
     @TempDir
     Path folder;
 
+    private ArchiveRun archive;
+
     @BeforeEach
     void anInstrumentOnTheShelf() {
-        assertThat(archive("instrument", "add", "41").code()).isZero();
-    }
-
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
-    }
-
-    private JsonNode json(Object... arguments) throws IOException {
-        CommandRun run =
-                archive(Stream.concat(Stream.of(arguments), Stream.of("--json")).toArray());
-        assertThat(run.code()).as(run.err()).isZero();
-        return new ObjectMapper().readTree(run.out());
-    }
-
-    private void add(String procedure, Path file, Object... more) {
-        Stream<Object> command = Stream.of("sitting", "add", "41", file, "--procedure", procedure, "--strings", "free");
-        CommandRun run = archive(Stream.concat(command, Stream.of(more)).toArray());
-        assertThat(run.code()).as(run.err()).isZero();
+        archive = ArchiveRun.with("41", folder);
     }
 
     /** Six notes of the lowest string. */
@@ -65,14 +48,14 @@ class PlayingAgainTest {
 
     @Test
     void notesRestOnTheStudyOfNotesAndWhatItLacksIsAssumed() throws IOException {
-        add("notes", notes("1.wav", 1));
-        add("notes", notes("2.wav", 1.04));
-        add("notes", notes("3.wav", 1.1));
-        assertThat(archive("compare", 1, 3).out())
+        archive.addPlayed("41", "notes", notes("1.wav", 1));
+        archive.addPlayed("41", "notes", notes("2.wav", 1.04));
+        archive.addPlayed("41", "notes", notes("3.wav", 1.1));
+        assertThat(archive.run("compare", 1, 3).out())
                 .contains("decay times by 5 %", ASSUMED)
                 .doesNotContain(MEASURED);
 
-        CommandRun kept = archive("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("study.csv"));
+        CommandRun kept = archive.run("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("study.csv"));
 
         assertThat(kept.code()).as(kept.err()).isZero();
         assertThat(kept.out())
@@ -87,7 +70,7 @@ class PlayingAgainTest {
                 .asString()
                 .startsWith("quantity,figure_unit,mean,strings,figures,scale,s_r,s_l,s_capital_r,");
 
-        JsonNode compared = json("compare", 1, 3);
+        JsonNode compared = archive.json("compare", 1, 3);
         JsonNode early = compared.path("changes").path(0).path("playing_again");
         assertThat(early.path("basis").textValue()).isEqualTo("measured on this bench");
         assertThat(early.path("degrees_of_freedom").doubleValue()).isEqualTo(2);
@@ -104,88 +87,97 @@ class PlayingAgainTest {
         assertThat(compared.path("changes").path(3).path("playing_again").isNull())
                 .as("nobody judges a pitch by how far playing moves it")
                 .isTrue();
-        assertThat(archive("compare", 1, 3, "--spread", "0.3:5:1").out())
+        assertThat(archive.run("compare", 1, 3, "--spread", "0.3:5:1").out())
                 .as("what the maker says goes before")
                 .contains("(as given)")
                 .doesNotContain(MEASURED);
-        assertThat(archive("verify").code()).isZero();
+        assertThat(archive.run("verify").code()).isZero();
     }
 
     @Test
     void everyKindOfStudyHoldsForItsOwn() throws IOException {
-        add("plucks", plucks("1.wav", 0.2), "--gain", "4");
-        add("plucks", plucks("2.wav", 0.22), "--gain", "4");
-        add("plucks", plucks("3.wav", 0.24), "--gain", "4");
-        add("notes", notes("4.wav", 1));
-        add("notes", notes("5.wav", 1.05));
-        add("notes", notes("6.wav", 1.1));
+        archive.addPlayed("41", "plucks", plucks("1.wav", 0.2), "--gain", "4");
+        archive.addPlayed("41", "plucks", plucks("2.wav", 0.22), "--gain", "4");
+        archive.addPlayed("41", "plucks", plucks("3.wav", 0.24), "--gain", "4");
+        archive.addPlayed("41", "notes", notes("4.wav", 1));
+        archive.addPlayed("41", "notes", notes("5.wav", 1.05));
+        archive.addPlayed("41", "notes", notes("6.wav", 1.1));
 
-        assertThat(archive("repeatability", 1, 2, 3, "--keep").out())
+        assertThat(archive.run("repeatability", 1, 2, 3, "--keep").out())
                 .contains("3 sittings of plucks on instrument 41", "level LAFmax", "momentary loudness");
-        assertThat(archive("compare", 1, 2).out()).contains(MEASURED).doesNotContain(ASSUMED);
-        assertThat(archive("compare", 4, 5).out()).contains(ASSUMED).doesNotContain(MEASURED);
-        JsonNode trend = json("trend", "41").path("plucks_spread");
+        assertThat(archive.run("compare", 1, 2).out()).contains(MEASURED).doesNotContain(ASSUMED);
+        assertThat(archive.run("compare", 4, 5).out()).contains(ASSUMED).doesNotContain(MEASURED);
+        JsonNode trend = archive.json("trend", "41").path("plucks_spread");
         assertThat(trend.path("basis").textValue()).isEqualTo("measured on this bench");
         assertThat(trend.path("level_db").doubleValue()).isBetween(0.5, 1.2);
 
-        assertThat(archive("repeatability", 4, 5, 6, "--keep").code()).isZero();
-        assertThat(archive("repeatability").out())
+        assertThat(archive.run("repeatability", 4, 5, 6, "--keep").code()).isZero();
+        assertThat(archive.run("repeatability").out())
                 .contains("3 sittings of notes on instrument 41", "3 sittings of plucks on instrument 41");
-        JsonNode kept = json("repeatability");
+        JsonNode kept = archive.json("repeatability");
         assertThat(kept.path("set_up_spread").isNull()).as("no study of taps").isTrue();
+        assertThat(kept.path("lapsed").isArray()).isTrue();
+        assertThat(kept.path("lapsed")).as("both hold").isEmpty();
         assertThat(kept.path("playing").findValuesAsText("procedure")).containsExactly("notes", "plucks");
         assertThat(kept.path("playing")
                         .path(1)
                         .path("quantities")
                         .path(0)
-                        .path("s_capital_r")
+                        .path("counted")
                         .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
 
-        assertThat(archive("repeatability", "--forget").out())
+        assertThat(archive.run("repeatability", "--forget").out())
                 .contains(
                         "the study of notes; repeatability 4 5 6 --keep",
                         "the study of plucks; repeatability 1 2 3 --keep");
-        assertThat(archive("repeatability").code())
+        assertThat(archive.run("repeatability").code())
                 .as("one of notes and one of plucks are forgotten together")
                 .isEqualTo(ExitCode.NOTHING_USABLE);
-        assertThat(archive("repeatability", 4, 5, 6, "--keep").code()).isZero();
-        assertThat(archive("repeatability").code())
+        assertThat(archive.run("repeatability", 4, 5, 6, "--keep").code()).isZero();
+        assertThat(archive.run("repeatability").code())
                 .as("what is kept later holds")
                 .isZero();
     }
 
     @Test
     void aStudyWhoseSittingsWereCorrectedHoldsNoLonger() throws IOException {
-        add("plucks", plucks("1.wav", 0.2), "--gain", "4");
-        add("plucks", plucks("2.wav", 0.22), "--gain", "4");
-        add("plucks", plucks("3.wav", 0.24), "--gain", "4");
-        assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
-        assertThat(archive("sitting", "edit", 3, "--gain", "5").code()).isZero();
+        archive.addPlayed("41", "plucks", plucks("1.wav", 0.2), "--gain", "4");
+        archive.addPlayed("41", "plucks", plucks("2.wav", 0.22), "--gain", "4");
+        archive.addPlayed("41", "plucks", plucks("3.wav", 0.24), "--gain", "4");
+        assertThat(archive.run("repeatability", 1, 2, 3, "--keep").code()).isZero();
+        assertThat(archive.run("sitting", "edit", 3, "--gain", "5").code()).isZero();
 
-        assertThat(archive("compare", 1, 2).out()).contains("no longer go together, make a new one");
-        assertThat(archive("repeatability").err())
+        assertThat(archive.run("compare", 1, 2).out()).contains("no longer go together, make a new one");
+        assertThat(archive.run("repeatability").err())
                 .contains("sittings 1 and 3 may not be compared, gain: 4 / 5", "leave one out")
                 .hasLineCount(1);
+        CommandRun listed = archive.run("repeatability", "--json");
+        assertThat(listed.code()).as("none holds").isEqualTo(ExitCode.NOTHING_USABLE);
+        JsonNode lapsed = new ObjectMapper().readTree(listed.out()).path("lapsed");
+        assertThat(lapsed).hasSize(1);
+        assertThat(lapsed.path(0).path("procedure").textValue()).isEqualTo("plucks");
+        assertThat(lapsed.path(0).path("reason").textValue())
+                .startsWith("sittings 1 and 3 may not be compared, gain: 4 / 5");
     }
 
     @Test
     void whatMakesNoStudyOfPlayingIsRefusedInOneLine() throws IOException {
-        add("notes", notes("1.wav", 1));
-        add("notes", notes("2.wav", 1.1));
-        add("plucks", plucks("3.wav", 0.2));
-        add("notes", folder.resolve("1.wav"), "--note", "the same again");
+        archive.addPlayed("41", "notes", notes("1.wav", 1));
+        archive.addPlayed("41", "notes", notes("2.wav", 1.1));
+        archive.addPlayed("41", "plucks", plucks("3.wav", 0.2));
+        archive.addPlayed("41", "notes", folder.resolve("1.wav"), "--note", "the same again");
 
-        assertThat(archive("repeatability", 1, 2).err())
+        assertThat(archive.run("repeatability", 1, 2).err())
                 .contains("needs 3 set-ups at least", "play it and record it anew for each")
                 .hasLineCount(1);
-        assertThat(archive("repeatability", 1, 2, 3).err())
+        assertThat(archive.run("repeatability", 1, 2, 3).err())
                 .contains("sitting 1 is for notes, sitting 3 for plucks; a study takes sittings of one kind")
                 .hasLineCount(1);
-        assertThat(archive("repeatability", 1, 2, 4).err())
+        assertThat(archive.run("repeatability", 1, 2, 4).err())
                 .contains("sittings 1 and 4 hold the same recording")
                 .hasLineCount(1);
-        assertThat(archive("repeatability", 1, 1, 2).err())
+        assertThat(archive.run("repeatability", 1, 1, 2).err())
                 .contains("given twice")
                 .hasLineCount(1);
     }

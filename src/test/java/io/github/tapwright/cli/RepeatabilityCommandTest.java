@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.tapwright.comparison.SetUpSpread;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,16 +22,13 @@ class RepeatabilityCommandTest {
     @TempDir
     Path folder;
 
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
-    }
+    private ArchiveRun archive;
 
     @BeforeEach
     void threeSittings() {
-        assertThat(archive("instrument", "add", "41").code()).isZero();
+        archive = ArchiveRun.with("41", folder);
         for (String file : SET_UPS) {
-            CommandRun run = archive(
+            CommandRun run = archive.run(
                     "sitting",
                     "add",
                     "41",
@@ -48,54 +45,61 @@ class RepeatabilityCommandTest {
 
     @Test
     void aStudyKeptIsWhatComparisonsRestOn() throws IOException {
-        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
-        assertThat(archive("compare", 1, 2).out()).contains("assumed, not measured on this bench");
+        assertThat(archive.run("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive.run("compare", 1, 2).out()).contains("assumed, not measured on this bench");
 
-        CommandRun kept = archive("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("bench.csv"));
+        CommandRun kept = archive.run("repeatability", 1, 2, 3, "--keep", "--csv", folder.resolve("bench.csv"));
 
         assertThat(kept.out()).contains("Fewer than 5 set-ups", "main top", "2 degrees of freedom");
         assertThat(Files.readAllLines(folder.resolve("bench.csv"))).hasSizeGreaterThan(2);
-        assertThat(archive("compare", 1, 2).out()).contains("measured on this bench.");
-        JsonNode shown =
-                new ObjectMapper().readTree(archive("repeatability", "--json").out());
+        assertThat(archive.run("compare", 1, 2).out()).contains("measured on this bench.");
+        JsonNode shown = new ObjectMapper()
+                .readTree(archive.run("repeatability", "--json").out());
         assertThat(shown.path("sittings").size()).isEqualTo(3);
         assertThat(shown.path("set_up_spread").path("frequency_percent").doubleValue())
                 .isPositive();
-        assertThat(archive("verify").code()).isZero();
+        assertThat(archive.run("verify").code()).isZero();
+        JsonNode spread = shown.path("set_up_spread");
+        SetUpSpread moved = SetUpSpread.given(
+                spread.path("frequency_percent").doubleValue() / 100,
+                spread.path("q_percent").doubleValue() / 100,
+                spread.path("level_db").doubleValue());
+        assertThat(kept.out()).as("rounded as everywhere").contains("moves figures by " + moved.words() + " (one");
     }
 
     @Test
     void aStudyForgottenNoLongerHoldsAndNothingIsDeleted() {
-        assertThat(archive("repeatability", "--forget").err())
+        assertThat(archive.run("repeatability", "--forget").err())
                 .contains("no study is kept")
                 .hasLineCount(1);
-        assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
-        assertThat(archive("repeatability", 1, "--forget").err()).contains("SITTING does not go with --forget");
-        assertThat(archive("repeatability", "--keep", "--forget").err()).contains("does not go with --forget");
+        assertThat(archive.run("repeatability", 1, 2, 3, "--keep").code()).isZero();
+        assertThat(archive.run("repeatability", 1, "--forget").err()).contains("SITTING does not go with --forget");
+        assertThat(archive.run("repeatability", "--keep", "--forget").err()).contains("does not go with --forget");
 
-        CommandRun forgotten = archive("repeatability", "--forget");
+        CommandRun forgotten = archive.run("repeatability", "--forget");
 
         assertThat(forgotten.code()).isZero();
         assertThat(forgotten.out())
                 .contains("repeatability 1 2 3 --keep would keep it again", "No sitting was deleted")
                 .contains("0.3 % of frequency, 5 % of Q and 1 dB", "assumed, not measured");
-        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
-        assertThat(archive("compare", 1, 2).out()).contains("assumed, not measured on this bench");
-        assertThat(archive("verify").out()).contains("3 sittings", "Everything is as it should be");
-        assertThat(archive("repeatability", 1, 2, 3, "--keep").code()).isZero();
-        assertThat(archive("compare", 1, 2).out()).contains("measured on this bench.");
+        assertThat(archive.run("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive.run("compare", 1, 2).out()).contains("assumed, not measured on this bench");
+        assertThat(archive.run("verify").out()).contains("3 sittings", "Everything is as it should be");
+        assertThat(archive.run("repeatability", 1, 2, 3, "--keep").code()).isZero();
+        assertThat(archive.run("compare", 1, 2).out()).contains("measured on this bench.");
     }
 
     @Test
     void whatMakesNoStudyIsRefusedInOneLine() {
-        assertThat(archive("repeatability", 1, 2).err())
+        assertThat(archive.run("repeatability", 1, 2).err())
                 .contains("needs 3 set-ups at least")
                 .hasLineCount(1);
-        assertThat(archive("repeatability", 1, 2, 2).err())
+        assertThat(archive.run("repeatability", 1, 2, 2).err())
                 .contains("given twice")
                 .hasLineCount(1);
-        assertThat(archive("sitting", "edit", 3, "--hole", "covered").code()).isZero();
-        assertThat(archive("repeatability", 1, 2, 3).err())
+        assertThat(archive.run("sitting", "edit", 3, "--hole", "covered").code())
+                .isZero();
+        assertThat(archive.run("repeatability", 1, 2, 3).err())
                 .contains("sittings 1 and 3 may not be compared, soundhole")
                 .hasLineCount(1);
     }

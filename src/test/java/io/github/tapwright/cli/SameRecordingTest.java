@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,20 +19,18 @@ class SameRecordingTest {
     @TempDir
     Path folder;
 
-    private CommandRun archive(Object... arguments) {
-        return CommandRun.of(Stream.concat(Stream.of(arguments), Stream.of("--archive", folder.resolve("archive")))
-                .toArray());
-    }
+    private ArchiveRun archive;
 
     private CommandRun add(Path file, String day) {
-        CommandRun run = archive("sitting", "add", "41", file, "--taken", day, "--hole", "open", "--strings", "damped");
+        CommandRun run =
+                archive.run("sitting", "add", "41", file, "--taken", day, "--hole", "open", "--strings", "damped");
         assertThat(run.code()).as(run.err()).isZero();
         return run;
     }
 
     @BeforeEach
     void oneRecordingKeptTwiceAndAnotherOnce() {
-        assertThat(archive("instrument", "add", "41").code()).isZero();
+        archive = ArchiveRun.with("41", folder);
         assertThat(add(FIRST, "2026-01-01").out()).doesNotContain("already kept");
         assertThat(add(FIRST, "2026-01-02").out()).contains("this very recording is already kept in sitting 1;");
         assertThat(add(OTHER, "2026-01-03").out()).doesNotContain("already kept");
@@ -41,28 +38,28 @@ class SameRecordingTest {
 
     @Test
     void aStudyOfItIsRefusedAndNothingIsKept() {
-        CommandRun run = archive("repeatability", 3, 2, 1, "--keep");
+        CommandRun run = archive.run("repeatability", 3, 2, 1, "--keep");
 
         assertThat(run.code()).isEqualTo(ExitCode.WRONG_USE);
         assertThat(run.err())
                 .contains("sittings 1 and 2 hold the same recording, which is one set-up")
                 .contains("record anew")
                 .hasLineCount(1);
-        assertThat(archive("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(archive.run("repeatability").code()).isEqualTo(ExitCode.NOTHING_USABLE);
     }
 
     @Test
     void comparedWithItselfItIsRefusedUnlessTheMakerInsists() {
-        CommandRun run = archive("compare", 1, 2);
+        CommandRun run = archive.run("compare", 1, 2);
 
         assertThat(run.out())
                 .contains("recording, refused: both hold " + FIRST.getFileName()
                         + ": one recording cannot differ from itself; record anew")
                 .doesNotContain("cannot tell");
-        assertThat(archive("compare", 1, 2, "--despite", "the second under another day")
+        assertThat(archive.run("compare", 1, 2, "--despite", "the second under another day")
                         .out())
                 .contains("cannot tell");
-        assertThat(archive("compare", 1, 3).out()).doesNotContain("recording, refused");
+        assertThat(archive.run("compare", 1, 3).out()).doesNotContain("recording, refused");
     }
 
     /** Two sittings and a copy of one lie on a line by themselves: that would be a sensitivity without any doubt. */
@@ -70,21 +67,21 @@ class SameRecordingTest {
     void itTeachesNothingOfHumidityTwice() throws IOException {
         for (int sitting = 1; sitting <= 3; sitting++) {
             int humidity = sitting == 3 ? 56 : 40;
-            assertThat(archive("sitting", "edit", sitting, "--stage", "strung", "--humidity", humidity)
+            assertThat(archive.run("sitting", "edit", sitting, "--stage", "strung", "--humidity", humidity)
                             .code())
                     .isZero();
         }
         JsonNode json = new ObjectMapper()
-                .readTree(archive("compare", "1", "3", "--json").out());
+                .readTree(archive.run("compare", "1", "3", "--json").out());
         assertThat(json.path("humidity_sensitivity").path("basis").asText()).contains("assumed");
     }
 
     @Test
     void aHistoryCountsItOnceAndNamesTheOther() throws IOException {
-        assertThat(archive("trend", "41").out())
+        assertThat(archive.run("trend", "41").out())
                 .contains("sitting 2 left out: it holds the same recording as sitting 1, which counts already");
         JsonNode json =
-                new ObjectMapper().readTree(archive("trend", "41", "--json").out());
+                new ObjectMapper().readTree(archive.run("trend", "41", "--json").out());
         assertThat(json.path("series").path(0).path("figures").findValuesAsText("sitting"))
                 .containsExactly("1", "3");
     }

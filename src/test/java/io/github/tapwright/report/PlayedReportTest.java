@@ -13,14 +13,11 @@ import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Fret;
-import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Microphone;
 import io.github.tapwright.sitting.Placing;
-import io.github.tapwright.sitting.Pluck;
-import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -140,7 +137,7 @@ class PlayedReportTest {
 
     @Test
     void plucksTwiceAsStrongAreReportedLouderStringByString() throws IOException {
-        ReportSubject.OfTwo two = two(plucks(0), plucks(6), "4", "4");
+        ReportSubject.OfTwo two = two(InventedPlucks.louder(0, chance), InventedPlucks.louder(6, chance), "4", "4");
         try (PDDocument pdf = report(ReportKind.CLIENT, two, Optional.empty())) {
             assertThat(text(pdf))
                     .containsPattern("the level LAFmax is 6\\.\\d dB higher")
@@ -199,20 +196,6 @@ class PlayedReportTest {
         return InventedRun.SIX_STRINGS.stream()
                 .filter(p -> p.string() == string)
                 .toList();
-    }
-
-    private Findings plucks(double louderDb) {
-        List<Pluck> plucks = IntStream.range(0, 60)
-                .mapToObj(i -> new Pluck(
-                        0,
-                        2.0 * i,
-                        Optional.of(1 + i / 10),
-                        Optional.of(-30 + louderDb + 0.3 * chance.nextGaussian()),
-                        Optional.of(-28 + louderDb + 0.3 * chance.nextGaussian()),
-                        Optional.empty(),
-                        List.of()))
-                .toList();
-        return new Findings.OfPlucks(new PluckRun(plucks, Tuning.CLASSICAL, Optional.empty(), "plucks-test"));
     }
 
     private ReportSubject.OfTwo two(Findings before, Findings after, String gainOfA, String gainOfB)

@@ -12,6 +12,7 @@ import io.github.tapwright.instrument.Construction;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.BenchStudyStore;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.GivenName;
@@ -28,6 +29,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +44,7 @@ final class ReportedWorkshop implements AutoCloseable {
     private final Path folder;
     private final Archive archive;
     private final ShopNumber number;
+    private final List<String> studiesAsked = new ArrayList<>();
     private int sittings;
 
     ReportedWorkshop(Path folder, String nickname) {
@@ -90,8 +93,8 @@ final class ReportedWorkshop implements AutoCloseable {
     }
 
     Path write(ReportKind kind, ReportSubject subject, String name) throws IOException {
-        StudyBench studies = new StudyBench(archive.sittings(), archive.benchStudies(), CLOCK);
-        StudyPlaying playing = new StudyPlaying(archive.sittings(), archive.benchStudies(), CLOCK);
+        StudyBench studies = new StudyBench(archive.sittings(), counted(archive.benchStudies()), CLOCK);
+        StudyPlaying playing = new StudyPlaying(archive.sittings(), counted(archive.benchStudies()), CLOCK);
         MakeReport make = new MakeReport(
                 new MakeReport.Stores(archive.instruments(), archive.sittings(), archive.shop()),
                 new MakeReport.Questions(
@@ -105,6 +108,26 @@ final class ReportedWorkshop implements AutoCloseable {
         Path file = folder.resolve(name);
         make.write(new ReportRequest(kind, subject, NOON), file, Progress.SILENT);
         return file;
+    }
+
+    /** The studies reports asked for, in that order: each time one is read and worked out anew. */
+    List<String> studiesAsked() {
+        return studiesAsked;
+    }
+
+    private BenchStudyStore counted(BenchStudyStore studies) {
+        return new BenchStudyStore() {
+            @Override
+            public void addAll(List<List<SittingId>> kept, Instant keptAt) {
+                studies.addAll(kept, keptAt);
+            }
+
+            @Override
+            public Optional<List<SittingId>> latest(String procedure) {
+                studiesAsked.add(procedure);
+                return studies.latest(procedure);
+            }
+        };
     }
 
     @Override

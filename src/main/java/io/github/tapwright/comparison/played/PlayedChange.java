@@ -80,9 +80,7 @@ public record PlayedChange(
     }
 
     private static Estimate combined(UncertaintyBudget budget, KnownScatter again) {
-        Estimate all = budget.combined();
-        double freedom = Math.min(all.degreesOfFreedom(), again.degreesOfFreedom());
-        return new Estimate(all.value(), all.standardUncertainty(), freedom);
+        return budget.combined().knownNoBetterThan(again.estimate());
     }
 
     PlayedChange adjusted(double probability) {

@@ -63,15 +63,6 @@ public record PlayedScatter(PlayedQuantity quantity, SetUpScatter scatter, int s
     }
 
     /**
-     * What a sitting's mean scatters in all, for whoever takes the mean as it is.
-     *
-     * @return s_R with k − 1 degrees of freedom, on the scale of comparison
-     */
-    public KnownScatter ofWholeSittings() {
-        return known(scatter.reproducibility());
-    }
-
-    /**
      * Where the true s_R lies, 19 times of 20.
      *
      * @return on the scale of comparison

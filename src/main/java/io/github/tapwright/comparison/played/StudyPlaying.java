@@ -5,7 +5,6 @@ import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.KeptStudy;
-import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SetUps;
 import io.github.tapwright.instrument.RefusedEntryException;
@@ -139,22 +138,5 @@ public final class StudyPlaying {
         return said.map(PlayingSpread::of)
                 .or(() -> kept.study().flatMap(PlayingStudy::spread))
                 .orElseGet(() -> PlayingSpread.of(kept.exists() ? SetUpSpread.LAPSED : SetUpSpread.USUAL));
-    }
-
-    /**
-     * How far the level of a whole sitting of plucks scatters, its plucks' own scatter included.
-     *
-     * @param said the maker's own figures; empty for those of the study that holds
-     * @return dB, with its basis
-     */
-    public KnownScatter levelOfPlucks(Optional<SetUpSpread> said) {
-        if (said.isPresent()) {
-            return said.get().level();
-        }
-        KeptStudy<PlayingStudy> kept = kept(Procedure.OpenPlucks.KEY);
-        return kept.study()
-                .flatMap(s -> s.of(PlayedQuantity.LEVEL))
-                .map(PlayedScatter::ofWholeSittings)
-                .orElseGet(() -> (kept.lapse().isPresent() ? SetUpSpread.LAPSED : SetUpSpread.USUAL).level());
     }
 }

@@ -17,9 +17,11 @@ import java.util.stream.Collectors;
  * @param day where the workshop is
  * @param measured as measured
  * @param corrected in the common air
+ * @param ownVariance what the day's sittings are unsure by themselves, setting up again apart: the mean of their u²
  * @param humidityPercent relative humidity; empty unless known for all the day's sittings
  */
-record DayFigure(LocalDate day, double measured, double corrected, Optional<Double> humidityPercent) {
+record DayFigure(
+        LocalDate day, double measured, double corrected, double ownVariance, Optional<Double> humidityPercent) {
 
     /** One for each day, oldest first. */
     static List<DayFigure> of(List<SittingFigure> figures, ZoneId zone) {
@@ -38,6 +40,11 @@ record DayFigure(LocalDate day, double measured, double corrected, Optional<Doub
                 day,
                 median(figures, SittingFigure::measured),
                 median(figures, SittingFigure::corrected),
+                figures.stream()
+                        .mapToDouble(
+                                f -> f.found().standardUncertainty() * f.found().standardUncertainty())
+                        .average()
+                        .orElseThrow(),
                 known ? Optional.of(median(figures, f -> f.humidityPercent().orElseThrow())) : Optional.empty());
     }
 

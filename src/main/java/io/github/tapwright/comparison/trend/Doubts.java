@@ -3,6 +3,7 @@ package io.github.tapwright.comparison.trend;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.AirConditions;
 import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.PluckedStrings;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.SittingOutline;
@@ -48,6 +49,12 @@ final class Doubts {
                 numbers(stretch, s -> freshStrings(s, zone)),
                 doubts,
                 " less than " + DAYS_TO_SETTLE + " days after strings were fitted: new strings creep");
+        say(
+                numbers(
+                        stretch,
+                        s -> s.plucks().isPresent() && !PluckedStrings.of(s).tellScatter()),
+                doubts,
+                " with every string plucked once: how far single plucks scatter is not in the bars; pluck each string several times");
         changed("support", stretch, c -> c.placing().support(), doubts);
         changed("strike tool", stretch, c -> c.placing().strikeTool(), doubts);
         changed("strike place", stretch, c -> c.placing().strikePlace(), doubts);

@@ -1,7 +1,8 @@
 package io.github.tapwright.comparison.trend;
 
-import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.MannKendall;
 import io.github.tapwright.statistics.TheilSen;
 import java.time.temporal.ChronoUnit;
@@ -45,7 +46,7 @@ public record Drift(
     public record Line(TheilSen slope, MannKendall test) {}
 
     /** Empty with too few days. */
-    static Optional<Drift> of(Subject subject, List<DayFigure> days, SetUpSpread spread) {
+    static Optional<Drift> of(Subject subject, List<DayFigure> days, BenchKnowledge bench) {
         if (days.size() < FEWEST) {
             return Optional.empty();
         }
@@ -58,8 +59,17 @@ public record Drift(
                 corrected,
                 HumidityRegression.of(months, days),
                 months[months.length - 1],
-                spread.limit95(subject.quantity(), middle),
+                setUpLimit(subject, days, bench.again(subject, middle)),
                 corrected.test().probability()));
+    }
+
+    /** Of plucks with what those of one sitting leave unsure, which is no small part of what they scatter. */
+    private static double setUpLimit(Subject subject, List<DayFigure> days, Estimate again) {
+        double own = subject.equals(Subject.PLUCKS)
+                ? days.stream().mapToDouble(DayFigure::ownVariance).average().orElseThrow()
+                : 0;
+        double one = Math.hypot(again.standardUncertainty(), Math.sqrt(own));
+        return Math.sqrt(2) * new Estimate(0, one, again.degreesOfFreedom()).halfWidth95();
     }
 
     /** Since the first day. */

@@ -2,13 +2,16 @@ package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.SensitivityLearning;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.InstrumentStore;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
@@ -56,10 +59,15 @@ public final class FollowInstrument {
         new ShowInstrument(instruments).show(instrument);
         List<SittingOutline> all = sittings.outlines(Optional.of(instrument));
         BenchKnowledge bench = new BenchKnowledge(
-                studies.spread(spread),
-                playing.levelOfPlucks(spread),
-                window,
-                new SensitivityLearning(sittings).of(instrument));
+                studies.spread(spread), plucks(all, spread), window, new SensitivityLearning(sittings).of(instrument));
         return History.of(instrument, all, sittings.sharing(), bench, zone);
+    }
+
+    /** An instrument never plucked needs no study of plucks read and worked out anew. */
+    private KnownScatter plucks(List<SittingOutline> all, Optional<SetUpSpread> said) {
+        boolean plucked = all.stream().anyMatch(s -> s.plucks().isPresent());
+        return plucked
+                ? playing.spread(Procedure.OpenPlucks.KEY, said).of(PlayedQuantity.LEVEL)
+                : SetUpSpread.USUAL.level();
     }
 }

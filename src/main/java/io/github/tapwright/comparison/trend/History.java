@@ -72,6 +72,15 @@ public record History(
     }
 
     /**
+     * Whether levels of plucks are among its figures.
+     *
+     * @return false if no sitting of plucks could be used
+     */
+    public boolean hasPlucks() {
+        return series.stream().anyMatch(s -> s.subject().equals(Subject.PLUCKS));
+    }
+
+    /**
      * The quantity with the most days in the stretch in which drifts are sought.
      *
      * @return of several the one with the most sittings; empty without any
@@ -163,8 +172,7 @@ public record History(
                         events.stream().noneMatch(e -> f.takenAt().instant().isBefore(e.at())))
                 .toList();
         List<DayFigure> days = DayFigure.of(stretch, zone);
-        series.add(new Series(
-                subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench.spread(subject))));
+        series.add(new Series(subject, figures, stretch.size(), days.size(), Drift.of(subject, days, bench)));
     }
 
     private static List<SittingOutline> within(List<Event> events, List<SittingOutline> used) {

@@ -50,9 +50,8 @@ public final class HistoryWords {
     }
 
     private static String plucks(History history) {
-        boolean plucked = history.series().stream().anyMatch(s -> s.subject().equals(Subject.PLUCKS));
         SetUpSpread spread = history.bench().spread(Subject.PLUCKS);
-        return plucked
+        return history.hasPlucks()
                 ? "; plucking again moves levels by " + spread.words(Quantity.LEVEL) + ", "
                         + spread.level().basis().words()
                 : "";
@@ -78,8 +77,7 @@ public final class HistoryWords {
      * @return such as "192.2 ± 3.7"
      */
     public static String corrected(Series series, SittingFigure figure, History history) {
-        Estimate found =
-                figure.inCommonAir(series.subject().quantity(), history.bench().spread(series.subject()));
+        Estimate found = figure.inCommonAir(series.subject(), history.bench());
         return Figures.text(Estimate.of(found.value(), found.halfWidth95()));
     }
 }

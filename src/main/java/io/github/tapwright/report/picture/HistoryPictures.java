@@ -86,11 +86,7 @@ public final class HistoryPictures {
         return new Line(
                 series.subject().whose(),
                 style,
-                dots(
-                        series,
-                        reference,
-                        f -> f.inCommonAir(
-                                series.subject().quantity(), history.bench().spread(series.subject()))),
+                dots(series, reference, f -> f.inCommonAir(series.subject(), history.bench())),
                 corrected ? dots(series, reference, f -> Estimate.of(f.measured(), 0)) : List.of());
     }
 

@@ -3,15 +3,29 @@ package io.github.tapwright.comparison.played;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.tapwright.climate.HumidityHistory;
+import io.github.tapwright.climate.HumidityScale;
+import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.climate.ShopWindow;
+import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.comparison.InventedBody;
 import io.github.tapwright.comparison.KnownScatter;
+import io.github.tapwright.comparison.PluckSittings;
 import io.github.tapwright.comparison.SetUpSpread;
+import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +43,9 @@ class PlayingStudyPropertyTest {
 
     private static final int WORLDS = 400;
     private static final double WITHIN = 0.1 / Math.sqrt(78);
+    /** Of six strings, each 1 dB softer than the one before. */
+    private static final double TRUE_LEVEL_DB = -32.5;
+
     private static final Comparability FINE = new Comparability(List.of(), Optional.empty());
     private static final List<PlayedQuantity> OF_NOTES =
             List.of(PlayedQuantity.EARLY_DECAY, PlayedQuantity.DECAY_TIME, PlayedQuantity.LEVEL);
@@ -43,8 +60,12 @@ class PlayingStudyPropertyTest {
 
     /** Five plucks on each of six strings. */
     private PluckRun plucks(double spreadDb) {
+        return plucks(spreadDb, 30);
+    }
+
+    private PluckRun plucks(double spreadDb, int count) {
         double again = spreadDb * chance.nextGaussian();
-        List<Pluck> plucks = IntStream.range(0, 30)
+        List<Pluck> plucks = IntStream.range(0, count)
                 .mapToObj(i -> {
                     double db = again - i % 6 + 0.8 * chance.nextGaussian();
                     return new Pluck(
@@ -141,6 +162,34 @@ class PlayingStudyPropertyTest {
         }
         assertThat(held).isGreaterThan(WORLDS * 94 / 100);
         assertThat(claims).isLessThan(WORLDS * 6 / 100);
+    }
+
+    /** Over time a sitting of two plucks a string stands beside a study of five a string, and its bar must be the longer for it. */
+    @ParameterizedTest
+    @CsvSource({"0, 12", "0.15, 12", "0.6, 12", "0.15, 30", "0.15, 120"})
+    void barsOfASittingHoldItsTrueLevelHoweverManyPlucksItHas(double spreadDb, int count) {
+        int held = 0;
+        for (int i = 0; i < WORLDS; i++) {
+            BenchKnowledge bench = new BenchKnowledge(
+                    SetUpSpread.USUAL,
+                    studyOfPlucks(5, spreadDb).of(PlayedQuantity.LEVEL),
+                    ShopWindow.USUAL,
+                    HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of())));
+            SittingOutline sitting = SittingOutline.of(InventedBody.of(
+                    1,
+                    "117",
+                    Instant.EPOCH,
+                    InventedBody.conditions(Stage.LATER, 45),
+                    new Findings.OfPlucks(calibrated(plucks(spreadDb, count)))));
+            SittingFigure level =
+                    PluckSittings.among(List.of(sitting)).figure(sitting).orElseThrow();
+            held += level.inCommonAir(Subject.PLUCKS, bench).interval95().contains(TRUE_LEVEL_DB) ? 1 : 0;
+        }
+        assertThat(held).isGreaterThan(WORLDS * 94 / 100);
+    }
+
+    private static PluckRun calibrated(PluckRun run) {
+        return new PluckRun(run.plucks(), run.tuning(), Optional.of(new CalibrationId(1)), run.methodVersion());
     }
 
     /** What a study is for: a player steadier than is assumed tells 10 % apart, which the assumed 5 % hide. */
