@@ -41,7 +41,11 @@ final class GuardedSound implements OpenedAudio {
 
     @Override
     public List<String> notices() {
-        List<String> all = new ArrayList<>(decoder.notices());
+        List<String> all = new ArrayList<>();
+        if (format().lossy()) {
+            all.add("lossy: the encoder threw part of the sound away, so levels and decays are approximate; record WAV or FLAC if you can");
+        }
+        all.addAll(decoder.notices());
         all.addAll(notices);
         return List.copyOf(all);
     }

@@ -19,4 +19,14 @@ public record SoundFormat(
         SampleRate sampleRate,
         int channelCount,
         OptionalInt bitsPerSample,
-        boolean lossy) {}
+        boolean lossy) {
+
+    /**
+     * As people read it.
+     *
+     * @return such as "WAV, 24 bit integer" or "MP4, AAC (lossy)"
+     */
+    public String words() {
+        return container + ", " + encoding + (lossy ? " (lossy)" : "");
+    }
+}

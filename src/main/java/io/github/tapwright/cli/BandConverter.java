@@ -11,8 +11,8 @@ final class BandConverter implements ITypeConverter<TapSettings> {
     public TapSettings convert(String text) {
         int colon = text.indexOf(':');
         try {
-            double low = Double.parseDouble(text.substring(0, Math.max(0, colon)));
-            double high = Double.parseDouble(text.substring(colon + 1));
+            double low = Decimals.parsed(text.substring(0, Math.max(0, colon)));
+            double high = Decimals.parsed(text.substring(colon + 1));
             return TapSettings.STANDARD.withBand(low, high);
         } catch (NumberFormatException e) {
             throw new TypeConversionException("a band is two frequencies in Hz such as 60:1000, not '" + text + "'");

@@ -135,7 +135,7 @@ final class Bench {
 
     private static SourceRecording open(Path file) {
         OpenedAudio audio = AudioFile.open(file);
-        String format = audio.format().container() + ", " + audio.format().encoding();
+        String format = audio.format().words();
         return new SourceRecording(audio, format, audio::notices);
     }
 

@@ -1,6 +1,6 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.comparison.StudyDoubts;
 import io.github.tapwright.comparison.played.PlayedQuantity;
 import io.github.tapwright.comparison.played.PlayedScatter;
 import io.github.tapwright.comparison.played.PlayingStudy;
@@ -18,19 +18,16 @@ final class PlayingStudyText {
     }
 
     void print(PlayingStudy study) {
-        int count = study.sittings().size();
         terminal.say(
                 "%d sittings of %s on instrument %s, played anew each time: sittings %s",
-                count,
+                study.sittings().size(),
                 study.procedure(),
                 study.sittings().get(0).instrument(),
                 study.sittings().stream()
                         .map(SittingOutline::id)
                         .map(Object::toString)
                         .collect(Collectors.joining(", ")));
-        if (count < BenchStudy.ENOUGH) {
-            terminal.say("Fewer than %d sittings: these figures are themselves uncertain.", BenchStudy.ENOUGH);
-        }
+        StudyDoubts.of(study.sittings()).forEach(doubt -> terminal.say("%s", doubt));
         if (!study.scatters().isEmpty()) {
             printScatters(study);
         }

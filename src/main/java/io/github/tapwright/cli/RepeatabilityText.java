@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudiedResonance;
+import io.github.tapwright.comparison.StudyDoubts;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Figures;
 import java.util.stream.Collectors;
@@ -26,9 +27,7 @@ final class RepeatabilityText {
                         .map(SittingOutline::id)
                         .map(Object::toString)
                         .collect(Collectors.joining(", ")));
-        if (study.sittings().size() < BenchStudy.ENOUGH) {
-            terminal.say("Fewer than %d set-ups: these figures are themselves uncertain.", BenchStudy.ENOUGH);
-        }
+        StudyDoubts.of(study.sittings()).forEach(doubt -> terminal.say("%s", doubt));
         if (study.resonances().isEmpty()) {
             terminal.say("No resonance was found in every set-up.");
             return;

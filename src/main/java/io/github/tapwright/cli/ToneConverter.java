@@ -12,10 +12,10 @@ final class ToneConverter implements ITypeConverter<CalibratorTone> {
         int colon = text.indexOf(':');
         try {
             return colon < 0
-                    ? CalibratorTone.classOne(Double.parseDouble(text))
+                    ? CalibratorTone.classOne(Decimals.parsed(text))
                     : new CalibratorTone(
-                            Double.parseDouble(text.substring(0, colon)),
-                            Double.parseDouble(text.substring(colon + 1)));
+                            Decimals.parsed(text.substring(0, colon)),
+                            Decimals.parsed(text.substring(colon + 1)));
         } catch (NumberFormatException e) {
             throw new TypeConversionException(
                     "a calibrator's level is in dB, such as 94, or 94:0.5 with its tolerance, not '" + text + "'");

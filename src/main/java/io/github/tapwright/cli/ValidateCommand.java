@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 /** Reruns the validation book. */
 @Command(
         name = "validate",
+        mixinStandardHelpOptions = true,
         description = "Checks this program against published and derived numbers, each with its source.",
         footer = {
             "",

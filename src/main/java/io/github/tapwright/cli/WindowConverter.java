@@ -12,7 +12,7 @@ final class WindowConverter implements ITypeConverter<ShopWindow> {
         String[] ends = text.split(":", -1);
         try {
             if (ends.length == 2) {
-                return new ShopWindow(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]));
+                return new ShopWindow(Decimals.parsed(ends[0]), Decimals.parsed(ends[1]));
             }
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException("'" + text + "': " + e.getMessage());

@@ -174,7 +174,7 @@ public final class OpenDesk implements AutoCloseable {
 
     private static SourceRecording open(Path file) {
         OpenedAudio audio = AudioFile.open(file);
-        String format = audio.format().container() + ", " + audio.format().encoding();
+        String format = audio.format().words();
         return new SourceRecording(audio, format, audio::notices);
     }
 

@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.LapsedStudy;
 import io.github.tapwright.comparison.StudiedResonance;
 import io.github.tapwright.comparison.StudiedResonance.SetUpScatter;
+import io.github.tapwright.comparison.StudyDoubts;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.LinkedHashMap;
@@ -65,6 +66,7 @@ public final class BenchStudyJson {
                         .map(SittingOutline::id)
                         .map(Object::toString)
                         .toList());
+        document.put("warnings", study.map(s -> StudyDoubts.of(s.sittings())).orElse(List.of()));
         document.put(
                 "resonances",
                 JsonText.array(FIELDS, study.map(BenchStudy::resonances).orElse(List.of())));

@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.comparison.StudyDoubts;
 import io.github.tapwright.comparison.played.PlayedScatter;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.sitting.SittingOutline;
@@ -51,6 +52,7 @@ public final class PlayingStudyJson {
                         .map(SittingOutline::id)
                         .map(Object::toString)
                         .toList());
+        document.put("warnings", StudyDoubts.of(study.sittings()));
         document.put("quantities", JsonText.array(FIELDS, study.scatters()));
         document.put("not_studied", JsonText.array(NOT_STUDIED, study.notStudied()));
         document.put("in_words", study.words());

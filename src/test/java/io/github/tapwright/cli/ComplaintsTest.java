@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.util.List;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +37,10 @@ class ComplaintsTest {
         assertThat(CommandRun.of("note", TAPS, "--a4", "442,5").err())
                 .contains("'442,5' is no number such as 21.5")
                 .hasLineCount(1);
+        for (String withUnit : List.of("48F", "440d", "0x1B8p0")) {
+            assertThat(CommandRun.of("note", TAPS, "--a4", withUnit).err())
+                    .contains("'" + withUnit + "' is no number such as 21.5; give it without its unit");
+        }
         assertThat(CommandRun.of("fingerboard", TAPS, "--frets", "x").err())
                 .contains("'x' is no whole number such as 6")
                 .hasLineCount(1);

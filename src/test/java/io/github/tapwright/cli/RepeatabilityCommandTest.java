@@ -68,6 +68,37 @@ class RepeatabilityCommandTest {
     }
 
     @Test
+    void stringingOrFinishingAnInstrumentIsNoSettingUpAgain() {
+        archive.run("sitting", "edit", 2, "--stage", "finished");
+        assertThat(archive.run("repeatability", 1, 2, 3).err())
+                .contains("worked on between sittings 1 and 2", "strung / finished", "sitting edit")
+                .hasLineCount(1);
+
+        archive.run("sitting", "edit", 2, "--stage", "later", "--strings", "off");
+        assertThat(archive.run("repeatability", 1, 2, 3).err()).contains("strings on / strings off");
+
+        archive.run("sitting", "edit", 2, "--strings", "damped");
+        assertThat(archive.run("repeatability", 1, 2, 3).code()).isZero();
+    }
+
+    @Test
+    void monthsAndOtherAirBetweenSetUpsAreSaid() throws IOException {
+        String alike = archive.run("repeatability", 1, 2, 3).out();
+        assertThat(alike).doesNotContain("days apart", "relative humidity");
+
+        archive.run("sitting", "edit", 1, "--taken", "2026-01-14", "--humidity", "41");
+        archive.run("sitting", "edit", 3, "--humidity", "58");
+
+        assertThat(archive.run("repeatability", 1, 2, 3).out())
+                .containsPattern("First and last lie \\d\\d days apart")
+                .contains("The air was between 41 and 58 % relative humidity");
+        assertThat(new ObjectMapper()
+                        .readTree(archive.run("repeatability", 1, 2, 3, "--json").out())
+                        .path("warnings"))
+                .hasSize(3);
+    }
+
+    @Test
     void aStudyForgottenNoLongerHoldsAndNothingIsDeleted() {
         assertThat(archive.run("repeatability", "--forget").err())
                 .contains("no study is kept")

@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.comparison.KeptStudy;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StudyBench;
+import io.github.tapwright.comparison.StudyDoubts;
 import io.github.tapwright.comparison.played.StudyPlaying;
 import io.github.tapwright.sitting.SittingOutline;
 import java.time.Instant;
@@ -103,12 +104,10 @@ record BenchSpread(SetUpSpread spread, KeptStudy<BenchStudy> taps, KeptPlaying n
                 .distinct()
                 .toList();
         String when = days.get(0) + (days.size() > 1 ? " to " + days.get(days.size() - 1) : "");
-        String doubt = studied.size() < BenchStudy.ENOUGH
-                ? " Fewer than " + BenchStudy.ENOUGH + " " + kind.called() + ": its figures are themselves uncertain."
-                : "";
+        String doubts = StudyDoubts.of(studied).stream().map(d -> " " + d).collect(Collectors.joining());
         return studied.size() + " " + kind.called() + " of instrument "
                 + studied.get(0).instrument() + ", " + when + " (sittings "
-                + studied.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")." + doubt;
+                + studied.stream().map(s -> s.id().toString()).collect(Collectors.joining(", ")) + ")." + doubts;
     }
 
     private static LocalDate day(Instant instant, ZoneId zone) {
