@@ -8,6 +8,7 @@ import io.github.tapwright.statistics.Summary;
 import io.github.tapwright.statistics.UncertaintyBudget;
 import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,11 @@ import java.util.stream.Collectors;
  * @param levels dB of the plucks of each string
  */
 public record PluckedStrings(Map<Integer, List<Double>> levels) {
+
+    /** Keeps a copy. */
+    public PluckedStrings {
+        levels = Collections.unmodifiableMap(new TreeMap<>(levels));
+    }
 
     /**
      * The strings of a sitting.
@@ -64,7 +70,9 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
                 .toList();
         double mean =
                 parts.stream().mapToDouble(p -> p.input().value()).average().orElseThrow();
-        return new UncertaintyBudget(mean, parts, List.of()).combined();
+        Estimate combined = new UncertaintyBudget(mean, parts, List.of()).combined();
+        boolean borrowed = strings.stream().anyMatch(s -> levels.getOrDefault(s, List.of()).size() == 1);
+        return borrowed && tellScatter() ? combined.knownNoBetterThan(single) : combined;
     }
 
     private static Estimate ofMean(Collection<Double> plucks, Estimate single) {

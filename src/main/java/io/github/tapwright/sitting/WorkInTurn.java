@@ -12,14 +12,17 @@ import java.util.stream.IntStream;
 /**
  * Several at work on one row of things: whoever is free takes the next, so none waits while there is work.
  *
- * <p>What is fetched for one is not fetched for another; so no more things are at hand at once than there are processors.
+ * <p>What is fetched for one is not fetched for another; so no more things are at hand at once than there are processors, and
+ * not more than {@value #MOST} however many there are: a minute of sound is not small.
  */
 final class WorkInTurn<T, R> {
+
+    private static final int MOST = 8;
 
     private final Iterator<? extends T> things;
     private final Function<? super T, ? extends R> work;
     private final NavigableMap<Integer, R> done = new ConcurrentSkipListMap<>();
-    private final NavigableMap<Integer, RuntimeException> troubles = new ConcurrentSkipListMap<>();
+    private final NavigableMap<Integer, Throwable> troubles = new ConcurrentSkipListMap<>();
     private int taken;
 
     WorkInTurn(Iterator<? extends T> things, Function<? super T, ? extends R> work) {
@@ -31,10 +34,14 @@ final class WorkInTurn<T, R> {
 
     /** One result for each thing, in order; of several troubles the one that came first in the row is thrown. */
     List<R> byAll() {
-        int processors = ForkJoinPool.getCommonPoolParallelism() + 1;
-        IntStream.range(0, processors).parallel().forEach(worker -> takeTurns());
+        int workers = Math.min(MOST, ForkJoinPool.getCommonPoolParallelism() + 1);
+        IntStream.range(0, workers).parallel().forEach(worker -> takeTurns());
         if (!troubles.isEmpty()) {
-            throw troubles.firstEntry().getValue();
+            Throwable first = troubles.firstEntry().getValue();
+            if (first instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) first;
         }
         return List.copyOf(done.values());
     }
@@ -44,7 +51,7 @@ final class WorkInTurn<T, R> {
             int place = turn.get().place;
             try {
                 done.put(place, work.apply(turn.get().thing));
-            } catch (RuntimeException trouble) {
+            } catch (RuntimeException | Error trouble) {
                 troubles.put(place, trouble);
             }
         }
@@ -56,7 +63,7 @@ final class WorkInTurn<T, R> {
             return troubles.isEmpty() && things.hasNext()
                     ? Optional.of(new Turn<>(taken++, things.next()))
                     : Optional.empty();
-        } catch (RuntimeException trouble) {
+        } catch (RuntimeException | Error trouble) {
             troubles.put(taken, trouble);
             return Optional.empty();
         }

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import java.util.Iterator;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -58,6 +61,30 @@ class SideBySideTest {
         assertThatThrownBy(() -> how.each(IntStream.range(30, 90).iterator(), SideBySideTest::upTo40))
                 .isInstanceOf(UnreadableRecordingException.class)
                 .hasMessageContaining("damaged here: 40");
+    }
+
+    /** The trouble at 41 is there first, and that at 40 is told; nobody is at work any more by then, whatever the trouble is. */
+    @Test
+    void allAreDoneBeforeTheTroubleOfTheFirstIsTold() {
+        CountDownLatch later = new CountDownLatch(ForkJoinPool.getCommonPoolParallelism() > 0 ? 1 : 0);
+        AtomicInteger working = new AtomicInteger();
+        assertThatThrownBy(() -> SideBySide.ALL_PROCESSORS.each(List.of(40, 41, 42, 43).iterator(), i -> {
+                    working.incrementAndGet();
+                    try {
+                        if (i == 40) {
+                            later.await();
+                        }
+                        later.countDown();
+                        throw new OutOfMemoryError("at " + i);
+                    } catch (InterruptedException e) {
+                        throw new IllegalStateException(e);
+                    } finally {
+                        working.decrementAndGet();
+                    }
+                }))
+                .isInstanceOf(OutOfMemoryError.class)
+                .hasMessage("at 40");
+        assertThat(working).hasValue(0);
     }
 
     private static int upTo40(int i) {

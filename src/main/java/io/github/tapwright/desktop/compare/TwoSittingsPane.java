@@ -125,9 +125,9 @@ final class TwoSittingsPane {
                 "Choose two different sittings of one kind above; or two instruments, then their latest taps are compared.",
                 Parts.column("What", 96, false, ComparedFigure::what),
                 Parts.column("Figure", 118, false, ComparedFigure::quantity),
-                Parts.column("A", 116, true, ComparedFigure::first),
-                Parts.column("B", 116, true, ComparedFigure::second),
-                Parts.column("B less A, ±", 116, true, ComparedFigure::change95),
+                Parts.column("A ± u", 116, true, ComparedFigure::first),
+                Parts.column("B ± u", 116, true, ComparedFigure::second),
+                Parts.column("B less A, 95 %", 116, true, ComparedFigure::change95),
                 Parts.column("Verdict", 100, false, ComparedFigure::verdict));
         table.getSelectionModel()
                 .selectedItemProperty()

@@ -226,10 +226,13 @@ public final class SpreadModel {
     void keep() {
         tried.get().ifPresent(study -> {
             List<SittingId> chosen = List.copyOf(ticked);
+            // Kept once: a second press would find it kept already and leave nothing to take back.
+            tried.set(Optional.empty());
             if (kind.get() == StudyKind.TAPS) {
-                keeping.keep(chosen, this::kept);
+                keeping.keep(chosen, () -> kept(chosen), this::readSpread);
             } else {
-                keeping.keepPlaying(kind.get(), chosen, use.studyPlaying(), this::kept);
+                keeping.keepPlaying(
+                        kind.get(), chosen, use.studyPlaying(), () -> kept(chosen), this::readSpread);
             }
         });
     }
@@ -244,9 +247,11 @@ public final class SpreadModel {
         return held.get().filter(BenchSpread::keepsOne).isPresent();
     }
 
-    private void kept() {
-        ticked.clear();
-        tried.set(Optional.empty());
+    /** What was ticked meanwhile stays. */
+    private void kept(List<SittingId> chosen) {
+        if (ticked.equals(chosen)) {
+            ticked.clear();
+        }
         readSpread();
     }
 }

@@ -37,26 +37,33 @@ public final class StudyKeeping {
      * Keeps the study of some set-ups; from then on it holds for comparisons of taps.
      *
      * @param setUps their sittings
-     * @param done runs when it is kept, and once more when that was taken back
+     * @param kept runs when it is kept
+     * @param takenBack runs when that was taken back
      */
-    public void keep(List<SittingId> setUps, Runnable done) {
-        keep(StudyKind.TAPS, setUps, studyBench::keep, done);
+    public void keep(List<SittingId> setUps, Runnable kept, Runnable takenBack) {
+        keep(StudyKind.TAPS, setUps, studyBench::keep, kept, takenBack);
     }
 
     /** Keeps the study of sittings of notes or plucks in the same way. */
-    void keepPlaying(StudyKind kind, List<SittingId> sittings, StudyPlaying playing, Runnable done) {
-        keep(kind, sittings, playing::keep, done);
+    void keepPlaying(
+            StudyKind kind, List<SittingId> sittings, StudyPlaying playing, Runnable kept, Runnable takenBack) {
+        keep(kind, sittings, playing::keep, kept, takenBack);
     }
 
-    private void keep(StudyKind kind, List<SittingId> sittings, Consumer<List<SittingId>> keeping, Runnable done) {
+    private void keep(
+            StudyKind kind,
+            List<SittingId> sittings,
+            Consumer<List<SittingId>> keeping,
+            Runnable kept,
+            Runnable takenBack) {
         Job<Map<String, List<SittingId>>> job = new Job<>("Keeping the study", progress -> {
             Map<String, List<SittingId>> before = studyBench.rested();
             keeping.accept(sittings);
             return before;
         });
         work.start(job, before -> {
-            done.run();
-            notices.say(words(kind), () -> takeBack(sittings, before, done));
+            kept.run();
+            notices.say(words(kind), () -> takeBack(sittings, before, takenBack));
         });
     }
 

@@ -23,7 +23,7 @@ final class StudyTables {
             "Standard deviations: s r within one set-up, s L added by setting up again, s R both together.";
     private static final String OF_PLAYING =
             "Standard deviations of the mean over all strings: s r what the notes or plucks of one sitting leave unsure, s L added by"
-                    + " playing again, s R both together, and where the true one lies, 19 times of 20.";
+                    + " playing again, s R both together, and where the true one lies, 19 times of 20; counted: what comparisons take.";
 
     private final TableView<StudiedResonance> resonances = sized(resonances(), OF_TAPS_HEIGHT);
     private final TableView<PlayedScatter> quantities = sized(quantities(), OF_PLAYING_HEIGHT);

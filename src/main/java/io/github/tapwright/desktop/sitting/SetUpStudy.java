@@ -35,6 +35,6 @@ public final class SetUpStudy {
 
     /** Keeps the study of these set-ups. */
     public void keep() {
-        keeping.keep(List.copyOf(setUps), setUps::clear);
+        keeping.keep(List.copyOf(setUps), setUps::clear, () -> {});
     }
 }
