@@ -1,9 +1,6 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.InventedResults;
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
@@ -39,7 +36,7 @@ final class InventedSittings {
     static final BenchKnowledge BENCH = new BenchKnowledge(
             SetUpSpread.USUAL,
             ShopWindow.USUAL,
-            HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of())));
+            HumiditySensitivities.ASSUMED);
 
     private InventedSittings() {}
 

@@ -2,11 +2,9 @@ package io.github.tapwright.comparison.trend;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.HumiditySensitivities;
 import io.github.tapwright.comparison.InventedBody;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
@@ -37,7 +35,7 @@ class HistoryPropertyTest {
     static final BenchKnowledge BENCH = new BenchKnowledge(
             SetUpSpread.given(0.002, 0.03, 0.5),
             ShopWindow.USUAL,
-            HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of())));
+            HumiditySensitivities.ASSUMED);
 
     private final Random chance = Chance.seeded(77);
 
