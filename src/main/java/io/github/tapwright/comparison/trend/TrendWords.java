@@ -3,7 +3,6 @@ package io.github.tapwright.comparison.trend;
 import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.Subject;
-import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Interval;
 import java.util.Optional;
@@ -67,10 +66,10 @@ public final class TrendWords {
     private static String besideHumidity(Subject subject, Drift d) {
         return d.regression()
                 .map(HumidityRegression::perMonth)
-                .filter(Estimate::differsFromZero)
+                .filter(b -> b.differsFromZero() && !isQAgain(subject))
                 .map(b -> "; with humidity beside time it " + direction(b.value()) + " by "
                         + perMonth(b.value(), subject, Optional.of(b.interval95()))
-                        + " if that were the only question: humidity may hide or feign a drift, go on through another season")
+                        + ", convincing if it were the only question: humidity may hide a drift here, go on through another season")
                 .orElse("");
     }
 
