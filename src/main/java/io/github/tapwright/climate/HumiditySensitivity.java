@@ -94,8 +94,7 @@ public record HumiditySensitivity(
      */
     public HumiditySensitivity inShare(double share, double shareUncertainty) {
         if (!(share > 0 && share <= 1) || !(shareUncertainty >= 0 && shareUncertainty <= 1)) {
-            throw new IllegalArgumentException(
-                    "a share lies between 0 and 1, got " + share + " ± " + shareUncertainty);
+            throw new IllegalArgumentException("a share lies between 0 and 1, got " + share + " ± " + shareUncertainty);
         }
         double u = Math.hypot(
                 share * standardUncertainty,

@@ -98,8 +98,7 @@ public final class ClimateCorrection {
         return climate(measured)
                 .flatMap(from -> climate(reference)
                         .flatMap(to -> new AirResonance(airShare, 0)
-                                .corrected(
-                                        new MeasuredFrequency(frequencyHz, 0), new ClimateReading(from, 0, 0), to)))
+                                .corrected(new MeasuredFrequency(frequencyHz, 0), new ClimateReading(from, 0, 0), to)))
                 .map(CorrectedFrequency::frequencyHz);
     }
 

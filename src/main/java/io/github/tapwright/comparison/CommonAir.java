@@ -45,7 +45,8 @@ public record CommonAir(Air air) {
      * @param sensitivities how far humidity moves each of the instrument's resonances
      * @return the figure; empty if the sitting has none
      */
-    public Optional<SittingFigure> figure(Subject subject, SittingOutline sitting, HumiditySensitivities sensitivities) {
+    public Optional<SittingFigure> figure(
+            Subject subject, SittingOutline sitting, HumiditySensitivities sensitivities) {
         return figure(subject, Subject.named(sitting), sitting, sensitivities);
     }
 
@@ -59,7 +60,10 @@ public record CommonAir(Air air) {
      * @return the figure; empty if the sitting has none
      */
     public Optional<SittingFigure> figure(
-            Subject subject, Map<ModeName, Resonance> named, SittingOutline sitting, HumiditySensitivities sensitivities) {
+            Subject subject,
+            Map<ModeName, Resonance> named,
+            SittingOutline sitting,
+            HumiditySensitivities sensitivities) {
         return subject.in(named)
                 .map(estimate -> SittingFigure.of(
                         sitting, estimate, correction(subject, estimate.value(), named, sitting, sensitivities)));
@@ -91,7 +95,6 @@ public record CommonAir(Air air) {
             HumiditySensitivities sensitivities) {
         return mode.flatMap(m -> Optional.ofNullable(named.get(m)))
                 .map(r -> r.frequencyHz().value())
-                .flatMap(hz -> ofFrequency(hz, mode, sitting, sensitivities)
-                        .map(c -> c.ofDecay(seconds, hz)));
+                .flatMap(hz -> ofFrequency(hz, mode, sitting, sensitivities).map(c -> c.ofDecay(seconds, hz)));
     }
 }

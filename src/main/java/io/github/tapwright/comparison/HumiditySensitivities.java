@@ -26,7 +26,8 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
     /** What is assumed for every instrument. */
     public static final HumiditySensitivities ASSUMED = learnt(Map.of());
 
-    private static final String BARE_SPRUCE = "assumed for bare spruce, an estimate and not measured on this instrument";
+    private static final String BARE_SPRUCE =
+            "assumed for bare spruce, an estimate and not measured on this instrument";
 
     /** Keeps a copy. */
     public HumiditySensitivities {
@@ -97,8 +98,6 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
 
     private static String listed(List<String> words) {
         int last = words.size() - 1;
-        return last == 0
-                ? words.get(0)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 }

@@ -43,7 +43,6 @@ public final class ComparisonJson {
             Field.of("degrees_of_freedom", KnownScatter::degreesOfFreedom),
             Field.of("basis", s -> s.basis().words()));
 
-
     private static final List<Field<Correction.Part>> CORRECTIONS = List.of(
             Field.of("cause", Correction.Part::cause),
             Field.of("added", p -> p.added().value()),

@@ -115,8 +115,7 @@ public final class HistoryJson {
                         ? JsonText.object(
                                 ComparisonJson.SCATTER, history.bench().plucks())
                         : null);
-        document.put(
-                "humidity_sensitivity", SensitivityJson.of(history.bench().sensitivities()));
+        document.put("humidity_sensitivity", SensitivityJson.of(history.bench().sensitivities()));
         document.put("level_unit", history.levelUnit());
         document.put("questions", history.questions());
         document.put(

@@ -8,7 +8,6 @@ import io.github.tapwright.climate.RoomClimate;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.statistics.Estimate;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -16,8 +15,7 @@ class ClimateCorrectionTest {
 
     private static final RoomClimate WARM = new RoomClimate(27, 50);
     private static final RoomClimate COOL = new RoomClimate(20, 50);
-    private static final HumiditySensitivities HUMIDITY =
-            HumiditySensitivities.ASSUMED;
+    private static final HumiditySensitivities HUMIDITY = HumiditySensitivities.ASSUMED;
 
     /** The two-mass guitar A of validation/body: its top gives way, which takes part of the speed of sound back. */
     @Test

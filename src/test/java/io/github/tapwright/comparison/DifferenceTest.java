@@ -48,7 +48,8 @@ class DifferenceTest {
         Difference alone = between(Quantity.FREQUENCY, a, b, none);
         Difference corrected = Difference.between(Quantity.FREQUENCY, a, b, Optional.of(assumed), none, FINE);
 
-        assertThat(corrected.interval95().width()).isGreaterThan(alone.interval95().width());
+        assertThat(corrected.interval95().width())
+                .isGreaterThan(alone.interval95().width());
         assertThat(corrected.probability()).isGreaterThan(alone.probability());
         assertThat(corrected.adjustedProbability()).isEqualTo(corrected.probability());
         assertThat(corrected.budget().combined().interval95().width())

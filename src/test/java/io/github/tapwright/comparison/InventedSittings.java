@@ -33,10 +33,8 @@ final class InventedSittings {
 
     static final Conditions KNOWN = conditions(HoleState.OPEN, StringState.DAMPED, 20, 43, "knob at 4");
 
-    static final BenchKnowledge BENCH = new BenchKnowledge(
-            SetUpSpread.USUAL,
-            ShopWindow.USUAL,
-            HumiditySensitivities.ASSUMED);
+    static final BenchKnowledge BENCH =
+            new BenchKnowledge(SetUpSpread.USUAL, ShopWindow.USUAL, HumiditySensitivities.ASSUMED);
 
     private InventedSittings() {}
 

@@ -85,8 +85,7 @@ class OwnSensitivityTest {
     }
 
     private void keep(InventedBody body, int month, Air air) throws IOException {
-        Conditions conditions =
-                InventedSittings.with(InventedBody.conditions(Stage.STRUNG, 50), air, Optional.empty());
+        Conditions conditions = InventedSittings.with(InventedBody.conditions(Stage.STRUNG, 50), air, Optional.empty());
         Instant at = START.plus(Duration.ofDays(30L * month));
         var made = body.sitting(month + 1, NUMBER.text(), at, conditions);
         Path file = Files.writeString(folder.resolve("taps.wav"), "recording " + month);

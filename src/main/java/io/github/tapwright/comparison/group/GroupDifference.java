@@ -59,8 +59,7 @@ public record GroupDifference(Subject subject, GroupFigures first, GroupFigures 
         double humidity = relative * (second.humidityAdded() - first.humidityAdded());
         double temperature = AIR_SHARE_RELATIVE * (second.temperatureAdded() - first.temperatureAdded());
         double common = Math.hypot(humidity, temperature);
-        return new Estimate(
-                welch.value(), Math.hypot(welch.standardUncertainty(), common), welch.degreesOfFreedom());
+        return new Estimate(welch.value(), Math.hypot(welch.standardUncertainty(), common), welch.degreesOfFreedom());
     }
 
     GroupDifference adjusted(double probability) {

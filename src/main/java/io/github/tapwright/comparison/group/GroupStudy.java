@@ -154,7 +154,9 @@ public record GroupStudy(
             Subject subject, String first, String second, Map<String, GroupSample> byGroup) {
         GroupSample a = byGroup.get(first);
         GroupSample b = byGroup.get(second);
-        return a == null || b == null ? Optional.empty() : Optional.of(GroupDifference.between(subject, a, b, ASSUMED.of(subject.resonance())));
+        return a == null || b == null
+                ? Optional.empty()
+                : Optional.of(GroupDifference.between(subject, a, b, ASSUMED.of(subject.resonance())));
     }
 
     /** In the order of the subjects; groups that have no figure are missing. */

@@ -80,8 +80,7 @@ public record Drift(
 
     /** t(ν)·u_k·Δx, Δx what humidity's own line makes of the whole time; relative to the figure. */
     private static double humidityLimit(Subject subject, double[] months, List<DayFigure> days, BenchKnowledge bench) {
-        boolean followsHumidity =
-                subject.quantity() == Quantity.FREQUENCY || subject.quantity() == Quantity.DECAY_TIME;
+        boolean followsHumidity = subject.quantity() == Quantity.FREQUENCY || subject.quantity() == Quantity.DECAY_TIME;
         if (!followsHumidity || days.stream().anyMatch(d -> d.humidityPercent().isEmpty())) {
             return 0;
         }

@@ -74,10 +74,11 @@ public final class HistoryWords {
                         Collectors.mapping(m -> moved(m, sensitivities), Collectors.joining(", "))));
         return byBasis.isEmpty()
                 ? Optional.empty()
-                : Optional.of("effect of humidity taken out, % of frequency a point of relative humidity (± one standard uncertainty): "
-                        + byBasis.entrySet().stream()
-                                .map(e -> e.getValue() + ", " + e.getKey())
-                                .collect(Collectors.joining("; ")));
+                : Optional.of(
+                        "effect of humidity taken out, % of frequency a point of relative humidity (± one standard uncertainty): "
+                                + byBasis.entrySet().stream()
+                                        .map(e -> e.getValue() + ", " + e.getKey())
+                                        .collect(Collectors.joining("; ")));
     }
 
     private static String moved(Optional<ModeName> mode, HumiditySensitivities sensitivities) {

@@ -51,14 +51,16 @@ public final class TrendWords {
                 ? "humidity ran with time, and nobody knows its effect well enough to say that it is not all of it (up to "
                         + amount(d.humidityLimit(), d.humidityLimit()) + unit(subject) + ")"
                 : doubt(subject, d);
-        return direction(slope) + " by " + perMonth(slope, subject, d.corrected().slope().interval()) + ": " + why;
+        return direction(slope) + " by "
+                + perMonth(slope, subject, d.corrected().slope().interval()) + ": " + why;
     }
 
     private static String doubt(Subject subject, Drift d) {
         double alone = d.corrected().test().probability();
         return isQAgain(subject)
-                ? "p " + Figures.probabilityAfterP(alone) + " by itself, but it follows from Q and frequency, and its Q does not"
-                        + " convince (p " + Figures.probabilityAfterP(d.adjustedProbability()) + ")"
+                ? "p " + Figures.probabilityAfterP(alone)
+                        + " by itself, but it follows from Q and frequency, and its Q does not" + " convince (p "
+                        + Figures.probabilityAfterP(d.adjustedProbability()) + ")"
                 : InWords.doubt(alone, d.adjustedProbability());
     }
 
@@ -67,9 +69,10 @@ public final class TrendWords {
         return d.regression()
                 .map(HumidityRegression::perMonth)
                 .filter(b -> b.differsFromZero() && !isQAgain(subject))
-                .map(b -> "; with humidity beside time it " + direction(b.value()) + " by "
-                        + perMonth(b.value(), subject, Optional.of(b.interval95()))
-                        + ", convincing if it were the only question: humidity may hide a drift here, go on through another season")
+                .map(
+                        b -> "; with humidity beside time it " + direction(b.value()) + " by "
+                                + perMonth(b.value(), subject, Optional.of(b.interval95()))
+                                + ", convincing if it were the only question: humidity may hide a drift here, go on through another season")
                 .orElse("");
     }
 
@@ -146,7 +149,8 @@ public final class TrendWords {
     }
 
     private static String corrected(Subject subject, Drift d, History history) {
-        return (isQAgain(subject) ? "no question of its own, as it follows from Q and frequency; " : "") + "after correction for " + Figures.count(history.questions(), "question") + " asked at once p "
+        return (isQAgain(subject) ? "no question of its own, as it follows from Q and frequency; " : "")
+                + "after correction for " + Figures.count(history.questions(), "question") + " asked at once p "
                 + Figures.probabilityAfterP(d.adjustedProbability());
     }
 

@@ -153,7 +153,8 @@ class GroupStudyPropertyTest {
 
     private static void isNoSurerThanByItself(Evidence evidence) {
         Estimate alone = WelchDifference.of(evidence.first(), evidence.second());
-        assertThat(evidence.interval95().width()).isGreaterThanOrEqualTo(alone.interval95().width());
+        assertThat(evidence.interval95().width())
+                .isGreaterThanOrEqualTo(alone.interval95().width());
         assertThat(evidence.probability()).isGreaterThanOrEqualTo(StudentProbability.twoSided(alone));
     }
 

@@ -33,10 +33,8 @@ class HistoryPropertyTest {
     private static final Duration MONTH = Duration.ofMinutes((long) (30.44 * 24 * 60));
     private static final Subject TOP = new Subject(Optional.of(ModeName.MAIN_TOP), Quantity.FREQUENCY);
     private static final Subject BACK = new Subject(Optional.of(ModeName.MAIN_BACK), Quantity.FREQUENCY);
-    static final BenchKnowledge BENCH = new BenchKnowledge(
-            SetUpSpread.given(0.002, 0.03, 0.5),
-            ShopWindow.USUAL,
-            HumiditySensitivities.ASSUMED);
+    static final BenchKnowledge BENCH =
+            new BenchKnowledge(SetUpSpread.given(0.002, 0.03, 0.5), ShopWindow.USUAL, HumiditySensitivities.ASSUMED);
 
     private final Random chance = Chance.seeded(77);
 
@@ -123,7 +121,9 @@ class HistoryPropertyTest {
         assertThat(sentence.contains("no drift to be told")).as(sentence).isEqualTo(zero);
         assertThat(sentence.startsWith("perhaps ")).as(sentence).isEqualTo(!zero && !drift.drifts());
         boolean decay = series.subject().quantity() == Quantity.DECAY_TIME;
-        assertThat(sentence.contains("follows from Q and frequency")).as(sentence).isEqualTo(decay);
+        assertThat(sentence.contains("follows from Q and frequency"))
+                .as(sentence)
+                .isEqualTo(decay);
     }
 
     @Test
