@@ -67,6 +67,7 @@ final class HistoryText {
                     .forEach(f -> line.append(line.isEmpty() ? "" : ", ").append(figure(series, f, history)));
             terminal.say("  %s: %s", series.subject().wordsWithUnit(), line);
         }
+        HistoryWords.humidity(history).ifPresent(words -> terminal.say("  %s", words));
     }
 
     private static String figure(Series series, SittingFigure f, History history) {

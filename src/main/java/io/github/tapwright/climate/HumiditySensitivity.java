@@ -85,6 +85,40 @@ public record HumiditySensitivity(
     }
 
     /**
+     * The sensitivity of a resonance in which what this one is of takes part by a share only: k·share, u² by [GUM] 5.1.2 with the term of
+     * second order, as share and k may both be far off.
+     *
+     * @param share above 0, at most 1
+     * @param shareUncertainty its standard uncertainty, not negative
+     * @return the smaller sensitivity, on the same basis
+     */
+    public HumiditySensitivity inShare(double share, double shareUncertainty) {
+        if (!(share > 0 && share <= 1) || !(shareUncertainty >= 0 && shareUncertainty <= 1)) {
+            throw new IllegalArgumentException("a share lies between 0 and 1, got " + share + " ± " + shareUncertainty);
+        }
+        double u = Math.hypot(
+                share * standardUncertainty,
+                Math.hypot(percentPerPoint * shareUncertainty, standardUncertainty * shareUncertainty));
+        return new HumiditySensitivity(scale, share * percentPerPoint, u, degreesOfFreedom, basis, sittings);
+    }
+
+    /**
+     * The same with one more thing it may be wrong by, which makes it no better known.
+     *
+     * @param percentPerPoint a standard uncertainty of either sign, in % per point of the scale
+     * @return with the greater u and the same degrees of freedom
+     */
+    public HumiditySensitivity lessSureBy(double percentPerPoint) {
+        return new HumiditySensitivity(
+                scale,
+                this.percentPerPoint,
+                Math.hypot(standardUncertainty, percentPerPoint),
+                degreesOfFreedom,
+                basis,
+                sittings);
+    }
+
+    /**
      * The frequency as it would have been at another dampness: f·exp(k·(x_ref − x)), with
      * u²/f² = (u_f/f)² + (k·u_x)² + ((x_ref − x)·u_k)².
      *

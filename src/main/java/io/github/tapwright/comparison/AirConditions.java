@@ -49,7 +49,7 @@ public final class AirConditions {
         if (apart(humidity) < SAME) {
             return ConditionCheck.all("relative humidity", FINE, words);
         }
-        String basis = ClimateCorrection.basis(bench.sensitivity());
+        String basis = bench.sensitivities().basis();
         boolean far = areFarApart(humidity);
         return ConditionCheck.of(
                 "relative humidity",

@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison;
 
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.statistics.Estimate;
 
@@ -10,20 +9,20 @@ import io.github.tapwright.statistics.Estimate;
  * @param spread how far setting up again moves figures of taps
  * @param plucks how far plucking again moves the level of a sitting of plucks, beside what its plucks leave unsure, dB
  * @param window the humidity the workshop keeps
- * @param sensitivity how far humidity moves the resonances of the instrument in question
+ * @param sensitivities how far humidity moves each resonance of the instrument in question
  */
 public record BenchKnowledge(
-        SetUpSpread spread, KnownScatter plucks, ShopWindow window, HumiditySensitivity sensitivity) {
+        SetUpSpread spread, KnownScatter plucks, ShopWindow window, HumiditySensitivities sensitivities) {
 
     /**
      * What is known where no pluck is in question.
      *
      * @param spread how far setting up again moves figures of taps
      * @param window the humidity the workshop keeps
-     * @param sensitivity how far humidity moves the resonances of the instrument in question
+     * @param sensitivities how far humidity moves each resonance of the instrument in question
      */
-    public BenchKnowledge(SetUpSpread spread, ShopWindow window, HumiditySensitivity sensitivity) {
-        this(spread, SetUpSpread.USUAL.level(), window, sensitivity);
+    public BenchKnowledge(SetUpSpread spread, ShopWindow window, HumiditySensitivities sensitivities) {
+        this(spread, SetUpSpread.USUAL.level(), window, sensitivities);
     }
 
     /**

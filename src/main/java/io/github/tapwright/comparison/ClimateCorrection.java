@@ -6,7 +6,6 @@ import io.github.tapwright.climate.CorrectedFrequency;
 import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.MeasuredFrequency;
 import io.github.tapwright.climate.RoomClimate;
-import io.github.tapwright.climate.SensitivityBasis;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.statistics.Estimate;
@@ -17,7 +16,7 @@ import java.util.Optional;
 /**
  * What a resonance measured in one room would have been in another's air.
  *
- * <p>Humidity moves every resonance of the wood, see {@link HumiditySensitivity}; temperature moves the main air by the speed of sound, of
+ * <p>Humidity moves every resonance, each by its own {@link HumiditySensitivities}; temperature moves the main air by the speed of sound, of
  * which a share of 0.6 ± 0.2 takes part (the two-mass model for usual guitars, see {@link AirResonance}). Where the air is not known at both
  * sittings nothing is corrected.
  */
@@ -28,7 +27,12 @@ public final class ClimateCorrection {
 
     static final double HYGROMETER_PERCENT = 2;
 
-    private static final AirResonance USUAL_AIR = new AirResonance(0.6, 0.2);
+    /** The air's share in the main air, and how wrong it may be, see {@link AirResonance}; the wood has what it leaves. */
+    static final double AIR_SHARE = 0.6;
+
+    static final double AIR_SHARE_UNCERTAINTY = 0.2;
+    static final String WOOD_SHARE_WORDS = "a share of 0.4 ± 0.2";
+    private static final AirResonance USUAL_AIR = new AirResonance(AIR_SHARE, AIR_SHARE_UNCERTAINTY);
     private static final double WORTH_KELVIN = 0.05;
     private static final double WORTH_PERCENT = 0.05;
 
@@ -41,13 +45,18 @@ public final class ClimateCorrection {
      * @param mode which resonance, if known
      * @param measured the air it was measured in
      * @param reference the air to compare in
-     * @param sensitivity how far humidity moves it
+     * @param sensitivities how far humidity moves each resonance
      * @return what to add; empty if nothing is to be corrected, or the air is not known
      */
     public static Optional<Correction> of(
-            double frequencyHz, Optional<ModeName> mode, Air measured, Air reference, HumiditySensitivity sensitivity) {
+            double frequencyHz,
+            Optional<ModeName> mode,
+            Air measured,
+            Air reference,
+            HumiditySensitivities sensitivities) {
         List<Correction.Part> parts = new ArrayList<>();
-        humidity(frequencyHz, measured, reference, sensitivity).ifPresent(parts::add);
+        humidity(frequencyHz, measured, reference, sensitivities.of(mode), sensitivities.basis(mode))
+                .ifPresent(parts::add);
         if (mode.equals(Optional.of(ModeName.MAIN_AIR))) {
             temperature(frequencyHz, measured, reference).ifPresent(parts::add);
         }
@@ -55,7 +64,7 @@ public final class ClimateCorrection {
     }
 
     private static Optional<Correction.Part> humidity(
-            double frequencyHz, Air measured, Air reference, HumiditySensitivity sensitivity) {
+            double frequencyHz, Air measured, Air reference, HumiditySensitivity sensitivity, String basis) {
         Pair<Double> humidity = Pair.of(measured, reference, Air::relativeHumidityPercent);
         if (!humidity.known() || distance(humidity) < WORTH_PERCENT) {
             return Optional.empty();
@@ -66,7 +75,7 @@ public final class ClimateCorrection {
                 humidity.first().orElseThrow(),
                 Math.sqrt(2) * HYGROMETER_PERCENT,
                 humidity.second().orElseThrow());
-        return Optional.of(part("humidity", frequencyHz, corrected, basis(sensitivity)));
+        return Optional.of(part("humidity", frequencyHz, corrected, basis));
     }
 
     private static Optional<Correction.Part> temperature(double frequencyHz, Air measured, Air reference) {
@@ -82,6 +91,15 @@ public final class ClimateCorrection {
                         new ClimateReading(from.get(), Math.sqrt(2) * THERMOMETER_KELVIN, 0),
                         to.get())
                 .map(c -> part("temperature", frequencyHz, c, "speed of sound, of which the air's share is 0.6 ± 0.2"));
+    }
+
+    /** A main air at another temperature, its humidity left alone; empty where the air is not known or out of range. */
+    static Optional<Double> atTemperature(double frequencyHz, Air measured, Air reference, double airShare) {
+        return climate(measured)
+                .flatMap(from -> climate(reference)
+                        .flatMap(to -> new AirResonance(airShare, 0)
+                                .corrected(new MeasuredFrequency(frequencyHz, 0), new ClimateReading(from, 0, 0), to)))
+                .map(CorrectedFrequency::frequencyHz);
     }
 
     private static Optional<RoomClimate> climate(Air air) {
@@ -103,12 +121,5 @@ public final class ClimateCorrection {
                         corrected.standardUncertaintyHz(),
                         corrected.degreesOfFreedom()),
                 basis);
-    }
-
-    /** How a sensitivity is known, in words. */
-    static String basis(HumiditySensitivity sensitivity) {
-        return sensitivity.basis() == SensitivityBasis.LEARNT
-                ? "learnt from " + sensitivity.sittings() + " sittings of this instrument"
-                : "assumed for bare spruce, an estimate and not measured on this instrument";
     }
 }

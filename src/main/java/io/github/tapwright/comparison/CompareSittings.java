@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison;
 
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
@@ -68,8 +67,9 @@ public final class CompareSittings {
         }
         Sitting first = ofTaps(a);
         Sitting second = ofTaps(b);
-        HumiditySensitivity sensitivity = new SensitivityLearning(sittings).of(first.instrument(), second.instrument());
-        BenchKnowledge bench = new BenchKnowledge(studies.spread(settings.spread()), settings.window(), sensitivity);
+        HumiditySensitivities sensitivities =
+                new SensitivityLearning(sittings).of(first.instrument(), second.instrument());
+        BenchKnowledge bench = new BenchKnowledge(studies.spread(settings.spread()), settings.window(), sensitivities);
         return new Compared(first, second, bench, SittingComparison.of(first, second, bench, settings.despite()));
     }
 

@@ -1,9 +1,12 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.UncertaintyBudget;
 import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What was taken out of a figure before it was compared, part by part.
@@ -36,6 +39,28 @@ public record Correction(List<Part> parts) {
         return correction.map(Correction::parts).orElse(List.of()).stream()
                 .map(p -> new Component(p.cause(), p.added(), 1))
                 .toList();
+    }
+
+    /** What a budget comes to, its parts of this correction making it no surer than the other parts are by themselves. */
+    static Estimate knownNoBetter(UncertaintyBudget budget, Optional<Correction> correction) {
+        Set<String> causes = correction.map(Correction::parts).orElse(List.of()).stream()
+                .map(Part::cause)
+                .collect(Collectors.toSet());
+        List<Component> others = budget.components().stream()
+                .filter(c -> !causes.contains(c.name()))
+                .toList();
+        Estimate whole = budget.combined();
+        return causes.isEmpty()
+                ? whole
+                : whole.knownNoBetterThan(new UncertaintyBudget(budget.value(), others, List.of()).combined());
+    }
+
+    /** What this one of a frequency does to its decay time, of one Q as 1/f: T·f/(f + k) = T − k·T/(f + k), k what is added to f. */
+    Correction ofDecay(double seconds, double frequencyHz) {
+        double factor = -seconds / (frequencyHz + added());
+        return new Correction(parts.stream()
+                .map(p -> new Part(p.cause(), p.added().times(factor), p.basis()))
+                .toList());
     }
 
     /**

@@ -13,7 +13,8 @@ import java.util.Optional;
  * One quantity of two sittings: how far apart, how sure, and whether one may say so.
  *
  * <p>d = (b + k) − a with k the correction to A's climate; u²(d) = u_a² + u_b² + s_a² + s_b² + u_k² for the spread s of setting up,
- * each with its degrees of freedom. Source: [GUM], 5.1.2 and G.4. A comparison asks many such questions at once: {@link Verdict}.
+ * each with its degrees of freedom; the whole has no more of them than it has without the correction, so that one that is assumed never makes a
+ * difference surer. Source: [GUM], 5.1.2 and G.4. A comparison asks many such questions at once: {@link Verdict}.
  *
  * @param quantity what is compared
  * @param first before
@@ -92,7 +93,7 @@ public record Difference(
                 grade,
                 comparability.shows(quantity),
                 Optional.empty(),
-                StudentProbability.twoSided(budget.combined()));
+                StudentProbability.twoSided(Correction.knownNoBetter(budget, correction)));
     }
 
     /** The same as one of several questions. */
@@ -119,7 +120,7 @@ public record Difference(
      * @return corrected second minus first, with its combined uncertainty
      */
     public Estimate estimate() {
-        return budget.combined();
+        return Correction.knownNoBetter(budget, correction);
     }
 
     /**

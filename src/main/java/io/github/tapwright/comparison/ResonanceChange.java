@@ -46,7 +46,8 @@ public record ResonanceChange(
                         Quantity.DECAY_TIME,
                         a.decayTimeSeconds(),
                         b.decayTimeSeconds(),
-                        Optional.empty(),
+                        ofFrequency.map(k -> k.ofDecay(
+                                b.decayTimeSeconds().value(), b.frequencyHz().value())),
                         spread,
                         comparability),
                 level);

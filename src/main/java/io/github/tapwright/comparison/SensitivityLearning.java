@@ -3,22 +3,28 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.climate.HumidityHistory;
 import io.github.tapwright.climate.HumidityScale;
 import io.github.tapwright.climate.HumiditySensitivity;
+import io.github.tapwright.climate.SensitivityBasis;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.ModeName;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
+import io.github.tapwright.statistics.Median;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
- * Learns how far humidity moves an instrument's main top from its own history.
+ * Learns how far humidity moves each named resonance of an instrument from that resonance's own history.
  *
- * <p>Only strung sittings of taps with the hole not covered count: finish and strings move the main top by themselves. What one
- * instrument does says little about another, so for two instruments nothing is learnt and what is assumed stands.
+ * <p>Only strung sittings of taps with the hole not covered count: finish and strings move resonances by themselves. What one
+ * instrument does says little about another, so for two instruments nothing is learnt and what is assumed stands. Warm air raises the main
+ * air, and summers are damp: of it only sittings of known temperature count, brought to one temperature first.
  */
 public final class SensitivityLearning {
-
-    private static final HumidityHistory NOTHING = new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of());
 
     private final SittingStore sittings;
 
@@ -31,25 +37,25 @@ public final class SensitivityLearning {
         this.sittings = sittings;
     }
 
-    HumiditySensitivity of(ShopNumber first, ShopNumber second) {
-        return first.equals(second) ? of(first) : HumiditySensitivity.of(NOTHING);
+    HumiditySensitivities of(ShopNumber first, ShopNumber second) {
+        return first.equals(second) ? of(first) : HumiditySensitivities.ASSUMED;
     }
 
     /**
      * What one instrument's history tells.
      *
      * @param instrument whose
-     * @return learnt or assumed, and says which
+     * @return learnt or assumed for each resonance, and says which
      */
-    public HumiditySensitivity of(ShopNumber instrument) {
+    public HumiditySensitivities of(ShopNumber instrument) {
         List<SittingSummary> counting = sittings.list(Optional.of(instrument)).stream()
                 .filter(SensitivityLearning::counts)
                 .toList();
-        List<HumidityHistory.Point> points =
-                SharedRecordings.once(counting, SittingSummary::id, sittings.sharing(), (copy, earlier) -> {}).stream()
-                        .flatMap(s -> point(s).stream())
-                        .toList();
-        return HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, points));
+        List<SittingSummary> once =
+                SharedRecordings.once(counting, SittingSummary::id, sittings.sharing(), (copy, earlier) -> {});
+        Map<ModeName, HumiditySensitivity> told = Arrays.stream(ModeName.values())
+                .collect(Collectors.toMap(Function.identity(), m -> told(m, points(m, once))));
+        return HumiditySensitivities.learnt(told);
     }
 
     private static boolean counts(SittingSummary sitting) {
@@ -57,14 +63,65 @@ public final class SensitivityLearning {
                 && sitting.stage().map(StageClass::of).equals(Optional.of(StageClass.STRUNG));
     }
 
-    private static Optional<HumidityHistory.Point> point(SittingSummary sitting) {
-        List<Double> mainTopHz = sitting.resonances().stream()
-                .filter(r -> r.name().equals(Optional.of(ModeName.MAIN_TOP.words())))
+    /** A resonance in the air of one sitting, its humidity known. */
+    private record Point(Air air, double frequencyHz) {
+
+        /** As it would have been at another temperature; empty if its own is not known or out of range. */
+        Optional<Double> at(double celsius, double airShare) {
+            Air reference = new Air(Optional.of(celsius), air.relativeHumidityPercent());
+            return ClimateCorrection.atTemperature(frequencyHz, air, reference, airShare);
+        }
+
+        HumidityHistory.Point moved(double hz) {
+            return new HumidityHistory.Point(air.relativeHumidityPercent().orElseThrow(), hz);
+        }
+    }
+
+    private static List<Point> points(ModeName mode, List<SittingSummary> sittings) {
+        return sittings.stream()
+                .filter(s -> s.air().relativeHumidityPercent().isPresent())
+                .flatMap(s -> frequency(mode, s).map(hz -> new Point(s.air(), hz)).stream())
+                .toList();
+    }
+
+    /** Empty where two resonances bear the name. */
+    private static Optional<Double> frequency(ModeName mode, SittingSummary sitting) {
+        List<Double> hz = sitting.resonances().stream()
+                .filter(r -> r.name().equals(Optional.of(mode.words())))
                 .map(SittingSummary.Line::frequencyHz)
                 .toList();
-        return sitting.air()
-                .relativeHumidityPercent()
-                .filter(h -> mainTopHz.size() == 1)
-                .map(h -> new HumidityHistory.Point(h, mainTopHz.get(0)));
+        return hz.size() == 1 ? Optional.of(hz.get(0)) : Optional.empty();
+    }
+
+    private static HumiditySensitivity told(ModeName mode, List<Point> points) {
+        return mode == ModeName.MAIN_AIR
+                ? ofAir(points)
+                : of(points.stream().map(p -> p.moved(p.frequencyHz())).toList());
+    }
+
+    /** The air's share in what temperature does is itself not sure: what it could be wrong by is part of the slope's u. */
+    private static HumiditySensitivity ofAir(List<Point> points) {
+        HumiditySensitivity usual = atOneTemperature(points, ClimateCorrection.AIR_SHARE);
+        HumiditySensitivity other =
+                atOneTemperature(points, ClimateCorrection.AIR_SHARE + ClimateCorrection.AIR_SHARE_UNCERTAINTY);
+        return usual.basis() == SensitivityBasis.LEARNT
+                ? usual.lessSureBy(other.percentPerPoint() - usual.percentPerPoint())
+                : usual;
+    }
+
+    private static HumiditySensitivity atOneTemperature(List<Point> points, double airShare) {
+        double[] celsius = points.stream()
+                .flatMap(p -> p.air().temperatureCelsius().stream())
+                .mapToDouble(t -> t)
+                .toArray();
+        return celsius.length == 0
+                ? of(List.of())
+                : of(points.stream()
+                        .flatMap(p -> p.at(Median.of(celsius), airShare).map(p::moved).stream())
+                        .toList());
+    }
+
+    private static HumiditySensitivity of(List<HumidityHistory.Point> points) {
+        return HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, points));
     }
 }

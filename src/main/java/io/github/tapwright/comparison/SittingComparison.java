@@ -54,7 +54,7 @@ public record SittingComparison(
                     a.mode().or(b::mode),
                     second.conditions().air(),
                     first.conditions().air(),
-                    bench.sensitivity());
+                    bench.sensitivities());
             changes.add(ResonanceChange.between(
                     name,
                     a.found().resonance(),

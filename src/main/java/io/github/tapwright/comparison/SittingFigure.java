@@ -54,8 +54,8 @@ public record SittingFigure(
 
     /**
      * The figure in the common air with all that makes it unsure: u² = u_own² + s² + u_k², u_own what fit and strikes, or the sitting's
-     * plucks, leave unsure, s the spread of setting up or plucking again, k the correction, each with its degrees of freedom. Of plucks
-     * the whole has no more of them than s, as in a comparison of two sittings.
+     * plucks, leave unsure, s the spread of setting up or plucking again, k the correction, each with its degrees of freedom. k gives
+     * the whole no more of them than it has without. Of plucks the whole has no more of them than s, as in a comparison of two sittings.
      *
      * @param subject what the figure is of
      * @param bench what is known about setting up and plucking again
@@ -67,7 +67,7 @@ public record SittingFigure(
         components.add(new Component("the sitting's own", found, 1));
         components.add(new Component("setting up", again, 1));
         components.addAll(Correction.components(correction));
-        Estimate all = new UncertaintyBudget(corrected(), components, List.of()).combined();
+        Estimate all = Correction.knownNoBetter(new UncertaintyBudget(corrected(), components, List.of()), correction);
         return subject.equals(Subject.PLUCKS) ? all.knownNoBetterThan(again) : all;
     }
 

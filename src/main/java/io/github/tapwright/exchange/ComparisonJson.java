@@ -1,6 +1,5 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.CompareSittings;
@@ -44,12 +43,6 @@ public final class ComparisonJson {
             Field.of("degrees_of_freedom", KnownScatter::degreesOfFreedom),
             Field.of("basis", s -> s.basis().words()));
 
-    static final List<Field<HumiditySensitivity>> SENSITIVITY = List.of(
-            Field.of("percent_per_point_of_humidity", HumiditySensitivity::percentPerPoint),
-            Field.of("percent_per_point_u", HumiditySensitivity::standardUncertainty),
-            Field.of("basis", s -> s.basis().name().toLowerCase(Locale.ROOT)),
-            Field.of("sittings", HumiditySensitivity::sittings));
-
     private static final List<Field<Correction.Part>> CORRECTIONS = List.of(
             Field.of("cause", Correction.Part::cause),
             Field.of("added", p -> p.added().value()),
@@ -75,7 +68,7 @@ public final class ComparisonJson {
         document.put("comparability", comparability(comparison.comparability()));
         document.put("despite", comparison.comparability().despite().orElse(null));
         document.put("set_up_spread", JsonText.object(SPREAD, bench.spread()));
-        document.put("humidity_sensitivity", JsonText.object(SENSITIVITY, bench.sensitivity()));
+        document.put("humidity_sensitivity", SensitivityJson.of(bench.sensitivities()));
         document.put("level_reference", levelReference(comparison.changes()));
         document.put("questions", comparison.questions());
         document.put(

@@ -44,6 +44,8 @@ public final class HistoryJson {
                             Field.of("in_all", Drift::inAll),
                             Field.of("set_up_limit_95", Drift::setUpLimit),
                             Field.of("exceeds_setting_up", Drift::exceedsSettingUp),
+                            Field.of("humidity_limit_95", Drift::humidityLimit),
+                            Field.of("humidity_may_explain", Drift::humidityMayExplain),
                             Field.of("p_adjusted", Drift::adjustedProbability),
                             Field.of("drifts", Drift::drifts)))
             .flatMap(List::stream)
@@ -113,9 +115,7 @@ public final class HistoryJson {
                         ? JsonText.object(
                                 ComparisonJson.SCATTER, history.bench().plucks())
                         : null);
-        document.put(
-                "humidity_sensitivity",
-                JsonText.object(ComparisonJson.SENSITIVITY, history.bench().sensitivity()));
+        document.put("humidity_sensitivity", SensitivityJson.of(history.bench().sensitivities()));
         document.put("level_unit", history.levelUnit());
         document.put("questions", history.questions());
         document.put(

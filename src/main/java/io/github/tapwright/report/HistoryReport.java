@@ -95,7 +95,8 @@ final class HistoryReport {
         }
         content.add(grid.element());
         content.add(Words.quiet("In " + HistoryWords.air(history) + ", ± half the " + HistoryWords.BARS + "; "
-                + HistoryWords.settingUp(history) + "."));
+                + HistoryWords.settingUp(history)
+                + HistoryWords.humidity(history).map(h -> "; " + h).orElse("") + "."));
         return new Section("Figures", content);
     }
 

@@ -55,7 +55,7 @@ class BeforeAndAfterPropertyTest {
                         .spread()
                         .orElseThrow(),
                 InventedSittings.BENCH.window(),
-                InventedSittings.BENCH.sensitivity());
+                InventedSittings.BENCH.sensitivities());
         return SittingComparison.of(first, second, bench, Optional.empty());
     }
 

@@ -3,15 +3,11 @@ package io.github.tapwright.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.MoistAir;
 import io.github.tapwright.climate.RoomClimate;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.statistics.Estimate;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -19,8 +15,7 @@ class ClimateCorrectionTest {
 
     private static final RoomClimate WARM = new RoomClimate(27, 50);
     private static final RoomClimate COOL = new RoomClimate(20, 50);
-    private static final HumiditySensitivity HUMIDITY =
-            HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of()));
+    private static final HumiditySensitivities HUMIDITY = HumiditySensitivities.ASSUMED;
 
     /** The two-mass guitar A of validation/body: its top gives way, which takes part of the speed of sound back. */
     @Test

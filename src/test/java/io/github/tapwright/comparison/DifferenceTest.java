@@ -38,6 +38,25 @@ class DifferenceTest {
         assertThat(few.verdict()).isEqualTo(Verdict.CANNOT_TELL);
     }
 
+    /** A study of three set-ups has two degrees of freedom; a part counted as perfectly known would lend it some of its own. */
+    @Test
+    void aCorrectionThatIsAssumedNeverMakesADifferenceSurer() {
+        Estimate a = new Estimate(190, 0.3, 2);
+        Estimate b = new Estimate(192, 0.01, 2);
+        SetUpSpread none = SetUpSpread.given(0, 0, 0);
+        Correction assumed = new Correction(List.of(new Correction.Part("humidity", Estimate.of(0, 0.2), "assumed")));
+        Difference alone = between(Quantity.FREQUENCY, a, b, none);
+        Difference corrected = Difference.between(Quantity.FREQUENCY, a, b, Optional.of(assumed), none, FINE);
+
+        assertThat(corrected.interval95().width())
+                .isGreaterThan(alone.interval95().width());
+        assertThat(corrected.probability()).isGreaterThan(alone.probability());
+        assertThat(corrected.adjustedProbability()).isEqualTo(corrected.probability());
+        assertThat(corrected.budget().combined().interval95().width())
+                .as("what Welch and Satterthwaite alone would make of it")
+                .isLessThan(alone.interval95().width());
+    }
+
     @Test
     void theSentenceSaysHowMuchHowSureAndWhetherItIsHeard() {
         Difference heard = between(

@@ -1,9 +1,6 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.InventedResults;
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
@@ -36,10 +33,8 @@ final class InventedSittings {
 
     static final Conditions KNOWN = conditions(HoleState.OPEN, StringState.DAMPED, 20, 43, "knob at 4");
 
-    static final BenchKnowledge BENCH = new BenchKnowledge(
-            SetUpSpread.USUAL,
-            ShopWindow.USUAL,
-            HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of())));
+    static final BenchKnowledge BENCH =
+            new BenchKnowledge(SetUpSpread.USUAL, ShopWindow.USUAL, HumiditySensitivities.ASSUMED);
 
     private InventedSittings() {}
 

@@ -49,7 +49,9 @@ public record GroupDifference(Subject subject, GroupFigures first, GroupFigures 
 
     /**
      * An assumed sensitivity is wrong by the same factor for every instrument. It drops out where both groups were measured in the same
-     * air on average; else its share of what was corrected between them is added: u² = u_W² + Σ(Δk·u_rel)², ν by Welch and Satterthwaite.
+     * air on average; else its share of what was corrected between them is added: u² = u_W² + Σ(Δk·u_rel)². It is assumed, so it may make
+     * a difference only less sure: ν stays that of the instruments' own scatter. Welch and Satterthwaite would count it as perfectly known,
+     * and a few instruments would seem many.
      */
     private static Estimate withClimate(
             Estimate welch, GroupSample first, GroupSample second, HumiditySensitivity sensitivity) {
@@ -57,13 +59,7 @@ public record GroupDifference(Subject subject, GroupFigures first, GroupFigures 
         double humidity = relative * (second.humidityAdded() - first.humidityAdded());
         double temperature = AIR_SHARE_RELATIVE * (second.temperatureAdded() - first.temperatureAdded());
         double common = Math.hypot(humidity, temperature);
-        if (common == 0) {
-            return welch;
-        }
-        double u = Math.hypot(welch.standardUncertainty(), common);
-        double share = welch.standardUncertainty() / u;
-        double freedom = share == 0 ? Double.POSITIVE_INFINITY : welch.degreesOfFreedom() / Math.pow(share, 4);
-        return new Estimate(welch.value(), u, freedom);
+        return new Estimate(welch.value(), Math.hypot(welch.standardUncertainty(), common), welch.degreesOfFreedom());
     }
 
     GroupDifference adjusted(double probability) {

@@ -1,9 +1,7 @@
 package io.github.tapwright.comparison.group;
 
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.CommonAir;
+import io.github.tapwright.comparison.HumiditySensitivities;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.SubjectsAtOnce;
@@ -49,8 +47,7 @@ public record GroupStudy(
         String levelUnit,
         List<LeftOut> leftOut) {
 
-    private static final HumiditySensitivity ASSUMED =
-            HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of()));
+    private static final HumiditySensitivities ASSUMED = HumiditySensitivities.ASSUMED;
 
     /** Keeps copies of the lists. */
     public GroupStudy {
@@ -157,7 +154,9 @@ public record GroupStudy(
             Subject subject, String first, String second, Map<String, GroupSample> byGroup) {
         GroupSample a = byGroup.get(first);
         GroupSample b = byGroup.get(second);
-        return a == null || b == null ? Optional.empty() : Optional.of(GroupDifference.between(subject, a, b, ASSUMED));
+        return a == null || b == null
+                ? Optional.empty()
+                : Optional.of(GroupDifference.between(subject, a, b, ASSUMED.of(subject.resonance())));
     }
 
     /** In the order of the subjects; groups that have no figure are missing. */

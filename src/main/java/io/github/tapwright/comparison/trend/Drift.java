@@ -1,6 +1,8 @@
 package io.github.tapwright.comparison.trend;
 
+import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.comparison.BenchKnowledge;
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.MannKendall;
@@ -21,6 +23,8 @@ import java.util.function.ToDoubleFunction;
  * @param regression with humidity beside time; empty where that cannot be asked
  * @param months from first to last day
  * @param setUpLimit what two set-ups of an unchanged body differ by at most, 19 times of 20, in the figure's unit
+ * @param humidityLimit what the humidity that ran with time may have left in the figures at most, 19 times of 20, as its effect is not
+ *     better known; 0 where nothing is corrected for it
  * @param adjustedProbability made larger for all questions asked at once
  */
 public record Drift(
@@ -29,6 +33,7 @@ public record Drift(
         Optional<HumidityRegression> regression,
         double months,
         double setUpLimit,
+        double humidityLimit,
         double adjustedProbability) {
 
     /** So many days: with four or fewer no drift can be shown at 5 % [Kendall1975]. */
@@ -60,6 +65,7 @@ public record Drift(
                 HumidityRegression.of(months, days),
                 months[months.length - 1],
                 setUpLimit(subject, days, bench.again(subject, middle)),
+                humidityLimit(subject, months, days, bench) * Math.abs(middle),
                 corrected.test().probability()));
     }
 
@@ -70,6 +76,20 @@ public record Drift(
                 : 0;
         double one = Math.hypot(again.standardUncertainty(), Math.sqrt(own));
         return Math.sqrt(2) * new Estimate(0, one, again.degreesOfFreedom()).halfWidth95();
+    }
+
+    /** t(ν)·u_k·Δx, Δx what humidity's own line makes of the whole time; relative to the figure. */
+    private static double humidityLimit(Subject subject, double[] months, List<DayFigure> days, BenchKnowledge bench) {
+        boolean followsHumidity = subject.quantity() == Quantity.FREQUENCY || subject.quantity() == Quantity.DECAY_TIME;
+        if (!followsHumidity || days.stream().anyMatch(d -> d.humidityPercent().isEmpty())) {
+            return 0;
+        }
+        double[] humidity = days.stream()
+                .mapToDouble(d -> d.humidityPercent().orElseThrow())
+                .toArray();
+        double points = TheilSen.of(months, humidity).slope() * months[months.length - 1];
+        HumiditySensitivity k = bench.sensitivities().of(subject.resonance());
+        return new Estimate(0, k.standardUncertainty() / 100, k.degreesOfFreedom()).halfWidth95() * Math.abs(points);
     }
 
     /** Since the first day. */
@@ -87,10 +107,28 @@ public record Drift(
     /**
      * Whether it drifts, all questions considered.
      *
-     * @return true if the adjusted probability is below 5 %
+     * @return true if the adjusted probability is below 5 % and humidity cannot explain it
      */
     public boolean drifts() {
-        return adjustedProbability < SIGNIFICANT;
+        return adjustedProbability < SIGNIFICANT && !humidityMayExplain();
+    }
+
+    /**
+     * Whether chance would bring it less than once in twenty times if nothing else had been asked.
+     *
+     * @return true if the probability of the figures in the common air is below 5 %
+     */
+    public boolean convincesAlone() {
+        return corrected.test().probability() < SIGNIFICANT;
+    }
+
+    /**
+     * Whether humidity, of which it is not known better how far it moves this, may be all there is to it.
+     *
+     * @return true if what the line makes of the whole time is within {@link #humidityLimit}
+     */
+    public boolean humidityMayExplain() {
+        return Math.abs(inAll()) <= humidityLimit;
     }
 
     /**
@@ -112,6 +150,6 @@ public record Drift(
     }
 
     Drift adjusted(double probability) {
-        return new Drift(measured, corrected, regression, months, setUpLimit, probability);
+        return new Drift(measured, corrected, regression, months, setUpLimit, humidityLimit, probability);
     }
 }

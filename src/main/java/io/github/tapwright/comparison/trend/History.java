@@ -124,7 +124,7 @@ public record History(
         CommonAir air = CommonAir.of(taps);
         List<Series> series = new ArrayList<>();
         for (Subject subject : Subject.ofTaps()) {
-            add(subject, taps, s -> air.figure(subject, s, bench.sensitivity()), events, bench, zone, series);
+            add(subject, taps, s -> air.figure(subject, s, bench.sensitivities()), events, bench, zone, series);
         }
         add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, zone, series);
         SubjectsAtOnce<Series> atOnce = new SubjectsAtOnce<>(series, Series::subject, History::probability);

@@ -1,5 +1,6 @@
 package io.github.tapwright.comparison.trend;
 
+import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.statistics.Figures;
@@ -26,13 +27,61 @@ public final class TrendWords {
      * @return such as "main top, frequency: rises by 0.94 Hz a month (0.71 to 1.18), 6.6 Hz in all …"
      */
     public static String sentence(Series series, History history) {
-        String name = series.subject().words() + ": ";
-        return name
-                + series.drift()
-                        .map(d -> d.drifts()
-                                ? drifts(series.subject(), d, history)
-                                : cannotTell(series.subject(), d, history))
-                        .orElseGet(() -> "cannot tell, sittings " + tooFew(history, series));
+        Subject subject = series.subject();
+        return series.drift()
+                .map(d -> said(subject, d, history))
+                .orElseGet(() -> subject.words() + ": cannot tell, sittings " + tooFew(history, series));
+    }
+
+    private static String said(Subject subject, Drift d, History history) {
+        String name = subject.words() + ": ";
+        if (d.drifts()) {
+            return name + drifts(subject, d, history);
+        }
+        if (d.convincesAlone()) {
+            return "perhaps " + name + perhaps(subject, d) + besideHumidity(subject, d);
+        }
+        return name + cannotTell(subject, d, history) + besideHumidity(subject, d);
+    }
+
+    /** Zero is left out, and yet it does not convince: humidity may explain it, or too much was asked at once. */
+    private static String perhaps(Subject subject, Drift d) {
+        double slope = d.corrected().slope().slope();
+        String why = d.humidityMayExplain()
+                ? "humidity ran with time, and nobody knows its effect well enough to say that it is not all of it (up to "
+                        + amount(d.humidityLimit(), d.humidityLimit()) + unit(subject) + ")"
+                : doubt(subject, d);
+        return direction(slope) + " by "
+                + perMonth(slope, subject, d.corrected().slope().interval()) + ": " + why;
+    }
+
+    private static String doubt(Subject subject, Drift d) {
+        double alone = d.corrected().test().probability();
+        return isQAgain(subject)
+                ? "p " + Figures.probabilityAfterP(alone)
+                        + " by itself, but it follows from Q and frequency, and its Q does not" + " convince (p "
+                        + Figures.probabilityAfterP(d.adjustedProbability()) + ")"
+                : InWords.doubt(alone, d.adjustedProbability());
+    }
+
+    /** The slope with humidity taken out by the figures themselves, where that says more than the figures in the common air. */
+    private static String besideHumidity(Subject subject, Drift d) {
+        return d.regression()
+                .map(HumidityRegression::perMonth)
+                .filter(b -> b.differsFromZero() && !isQAgain(subject))
+                .map(
+                        b -> "; with humidity beside time it " + direction(b.value()) + " by "
+                                + perMonth(b.value(), subject, Optional.of(b.interval95()))
+                                + ", convincing if it were the only question: humidity may hide a drift here, go on through another season")
+                .orElse("");
+    }
+
+    private static String direction(double slope) {
+        return slope > 0 ? "rises" : "falls";
+    }
+
+    private static boolean isQAgain(Subject subject) {
+        return subject.quantity() == Quantity.DECAY_TIME;
     }
 
     /**
@@ -68,9 +117,9 @@ public final class TrendWords {
     private static String drifts(Subject subject, Drift d, History history) {
         double slope = d.corrected().slope().slope();
         String all = amount(Math.abs(d.inAll()), d.setUpLimit());
-        return (slope > 0 ? "rises" : "falls") + " by "
+        return direction(slope) + " by "
                 + perMonth(slope, subject, d.corrected().slope().interval())
-                + ", " + all + unit(subject) + " in all, " + corrected(d, history) + "; "
+                + ", " + all + unit(subject) + " in all, " + corrected(subject, d, history) + "; "
                 + (d.exceedsSettingUp()
                         ? "more than setting up again explains ("
                         : "no more than setting up again explains (")
@@ -90,19 +139,18 @@ public final class TrendWords {
     }
 
     private static String cannotTell(Subject subject, Drift d, History history) {
-        double alone = d.corrected().test().probability();
         return "no drift to be told, "
                 + d.corrected()
                         .slope()
                         .interval()
                         .map(i -> "it may be anything from " + Figures.interval(i) + unit(subject) + " a month, ")
                         .orElse("")
-                + corrected(d, history)
-                + (alone < 0.05 ? " (asked alone p " + Figures.probabilityAfterP(alone) + ")" : "");
+                + corrected(subject, d, history);
     }
 
-    private static String corrected(Drift d, History history) {
-        return "after correction for " + Figures.count(history.questions(), "question") + " asked at once p "
+    private static String corrected(Subject subject, Drift d, History history) {
+        return (isQAgain(subject) ? "no question of its own, as it follows from Q and frequency; " : "")
+                + "after correction for " + Figures.count(history.questions(), "question") + " asked at once p "
                 + Figures.probabilityAfterP(d.adjustedProbability());
     }
 

@@ -16,6 +16,9 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.StudentProbability;
+import io.github.tapwright.statistics.WelchDifference;
 import io.github.tapwright.synthesis.Chance;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -124,6 +127,35 @@ class GroupStudyPropertyTest {
         assertThat(single).isBetween(35, 65);
         assertThat(dealtOut).isBetween(35, 65);
         assertThat(studies).isLessThan(65);
+    }
+
+    /** One group in winter, the other in summer: what the assumed correction adds makes an answer less sure, never surer. */
+    @Test
+    void anAssumedCorrectionNeverMakesADifferenceSurer() {
+        for (int i = 0; i < 100; i++) {
+            Made winter = study(EFFECT, 1);
+            Made damp = new Made(winter.shelf(), new ArrayList<>());
+            for (Sitting s : winter.sittings()) {
+                double percent = 42 + (s.id().number() > IN_EACH ? 12 * chance.nextDouble() : 0);
+                damp.sittings()
+                        .add(InventedBody.of(
+                                s.id().number(),
+                                s.instrument().text(),
+                                DAY,
+                                InventedBody.conditions(Stage.STRUNG, percent),
+                                s.latest().findings()));
+            }
+            assertThat(compare(damp).differences().stream().flatMap(d -> d.evidence().stream()))
+                    .isNotEmpty()
+                    .allSatisfy(GroupStudyPropertyTest::isNoSurerThanByItself);
+        }
+    }
+
+    private static void isNoSurerThanByItself(Evidence evidence) {
+        Estimate alone = WelchDifference.of(evidence.first(), evidence.second());
+        assertThat(evidence.interval95().width())
+                .isGreaterThanOrEqualTo(alone.interval95().width());
+        assertThat(evidence.probability()).isGreaterThanOrEqualTo(StudentProbability.twoSided(alone));
     }
 
     /** Fewer, because a mixed model takes its time; 100 studies at 95 % scatter by 2.2 points, three times which is allowed. */

@@ -3,13 +3,11 @@ package io.github.tapwright.comparison.played;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.tapwright.climate.HumidityHistory;
-import io.github.tapwright.climate.HumidityScale;
-import io.github.tapwright.climate.HumiditySensitivity;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.BenchKnowledge;
 import io.github.tapwright.comparison.Comparability;
 import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.comparison.HumiditySensitivities;
 import io.github.tapwright.comparison.InventedBody;
 import io.github.tapwright.comparison.KnownScatter;
 import io.github.tapwright.comparison.PluckSittings;
@@ -174,7 +172,7 @@ class PlayingStudyPropertyTest {
                     SetUpSpread.USUAL,
                     studyOfPlucks(5, spreadDb).of(PlayedQuantity.LEVEL),
                     ShopWindow.USUAL,
-                    HumiditySensitivity.of(new HumidityHistory(HumidityScale.RELATIVE_HUMIDITY, List.of())));
+                    HumiditySensitivities.ASSUMED);
             SittingOutline sitting = SittingOutline.of(InventedBody.of(
                     1,
                     "117",

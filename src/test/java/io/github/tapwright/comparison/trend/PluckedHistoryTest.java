@@ -34,7 +34,7 @@ class PluckedHistoryTest {
             SetUpSpread.USUAL,
             new KnownScatter(0.5, 4, SetUpSpread.Basis.STUDIED),
             ShopWindow.USUAL,
-            HistoryPropertyTest.BENCH.sensitivity());
+            HistoryPropertyTest.BENCH.sensitivities());
 
     private final List<SittingOutline> sittings = new ArrayList<>();
 
