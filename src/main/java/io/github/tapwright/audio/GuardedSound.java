@@ -43,7 +43,8 @@ final class GuardedSound implements OpenedAudio {
     public List<String> notices() {
         List<String> all = new ArrayList<>();
         if (format().lossy()) {
-            all.add("lossy: the encoder threw part of the sound away, so levels and decays are approximate; record WAV or FLAC if you can");
+            all.add(
+                    "lossy: the encoder threw part of the sound away, so levels and decays are approximate; record WAV or FLAC if you can");
         }
         all.addAll(decoder.notices());
         all.addAll(notices);

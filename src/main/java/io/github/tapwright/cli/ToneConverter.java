@@ -14,8 +14,7 @@ final class ToneConverter implements ITypeConverter<CalibratorTone> {
             return colon < 0
                     ? CalibratorTone.classOne(Decimals.parsed(text))
                     : new CalibratorTone(
-                            Decimals.parsed(text.substring(0, colon)),
-                            Decimals.parsed(text.substring(colon + 1)));
+                            Decimals.parsed(text.substring(0, colon)), Decimals.parsed(text.substring(colon + 1)));
         } catch (NumberFormatException e) {
             throw new TypeConversionException(
                     "a calibrator's level is in dB, such as 94, or 94:0.5 with its tolerance, not '" + text + "'");

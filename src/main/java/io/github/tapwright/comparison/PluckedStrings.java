@@ -71,7 +71,8 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
         double mean =
                 parts.stream().mapToDouble(p -> p.input().value()).average().orElseThrow();
         Estimate combined = new UncertaintyBudget(mean, parts, List.of()).combined();
-        boolean borrowed = strings.stream().anyMatch(s -> levels.getOrDefault(s, List.of()).size() == 1);
+        boolean borrowed =
+                strings.stream().anyMatch(s -> levels.getOrDefault(s, List.of()).size() == 1);
         return borrowed && tellScatter() ? combined.knownNoBetterThan(single) : combined;
     }
 

@@ -70,18 +70,17 @@ public record SetUps(SittingStore sittings, String remedy) {
             throw workedOn(first, other, stage.words(Stage::words));
         }
         Pair<Boolean> strings = Pair.of(
-                first.conditions(),
-                other.conditions(),
-                c -> c.strings().state().map(s -> s != StringState.OFF));
+                first.conditions(), other.conditions(), c -> c.strings().state().map(s -> s != StringState.OFF));
         if (strings.differ()) {
             throw workedOn(first, other, strings.words(on -> on ? "strings on" : "strings off"));
         }
     }
 
     private static RefusedEntryException workedOn(SittingOutline first, SittingOutline other, String words) {
-        return new RefusedEntryException("the instrument was worked on between sittings " + first.id() + " and " + other.id() + ", " + words
-                + "; a study is of one instrument as it is, set up again and not changed: leave one out, or correct it with sitting edit"
-                + " if it is written down wrongly");
+        return new RefusedEntryException(
+                "the instrument was worked on between sittings " + first.id() + " and " + other.id() + ", " + words
+                        + "; a study is of one instrument as it is, set up again and not changed: leave one out, or correct it with sitting edit"
+                        + " if it is written down wrongly");
     }
 
     private static void refuseMixed(SittingOutline first, SittingOutline other) {

@@ -6,9 +6,9 @@ import io.github.tapwright.statistics.Figures;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.LongSummaryStatistics;
-import java.util.DoubleSummaryStatistics;
 
 /**
  * What else than setting up again may be in the figures of a study: chance, and whatever time and air did to the wood in between. The
@@ -48,7 +48,8 @@ public final class StudyDoubts {
                 .mapToDouble(rh -> rh)
                 .summaryStatistics();
         if (humidity.getMax() - humidity.getMin() > LIKE_POINTS) {
-            doubts.add("The air was between " + Figures.plain(humidity.getMin()) + " and " + Figures.plain(humidity.getMax())
+            doubts.add("The air was between " + Figures.plain(humidity.getMin()) + " and "
+                    + Figures.plain(humidity.getMax())
                     + " % relative humidity: what that did to the wood counts as setting up again.");
         }
         return doubts;

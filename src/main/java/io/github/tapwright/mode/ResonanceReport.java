@@ -1,6 +1,7 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,6 +18,8 @@ final class ResonanceReport {
     private static final double FAINTEST_DB = -45;
     private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.01;
     private static final double LARGEST_RELATIVE_U_Q = 0.3;
+
+    private static final double STRONG_DB = -10;
 
     private static final int MOST_TONES_NAMED = 3;
 
@@ -77,8 +80,12 @@ final class ResonanceReport {
         Estimate q = uncertainty.q();
         boolean sure = frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
                 && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
-        if (levelDb < FAINTEST_DB || !sure || !average.isBelieved() || isLesserTwin(f)) {
+        if (levelDb < FAINTEST_DB || isLesserTwin(f)) {
             unsteady += levelDb < FAINTEST_DB ? 0 : 1;
+            return;
+        }
+        if (!sure || !average.isBelieved()) {
+            leaveOut(frequency.value(), levelDb, !average.isBelieved());
             return;
         }
         resonances.add(new Resonance(
@@ -88,6 +95,22 @@ final class ResonanceReport {
                 level(f, levelDb),
                 f.mode().strikes(),
                 neighbourNote(f)));
+    }
+
+    /** A strong one must not go missing without a word of where it is: 0 dB may be its own level. */
+    private void leaveOut(double frequencyHz, double levelDb, boolean moves) {
+        if (levelDb < STRONG_DB) {
+            unsteady++;
+            return;
+        }
+        warnings.add(String.format(
+                Locale.ROOT,
+                "a strong feature at %.1f Hz, %s dB, is not listed: %s",
+                frequencyHz,
+                Figures.text(levelDb, 1),
+                moves
+                        ? "not the same when the decay is read from a later start"
+                        : "too unsure, its Q or frequency is known too poorly"));
     }
 
     /** Spread of the level from strike to strike; with one strike, what the noise alone makes of it. */

@@ -93,7 +93,8 @@ class RepeatabilityCommandTest {
                 .containsPattern("First and last lie \\d\\d days apart")
                 .contains("The air was between 41 and 58 % relative humidity");
         assertThat(new ObjectMapper()
-                        .readTree(archive.run("repeatability", 1, 2, 3, "--json").out())
+                        .readTree(
+                                archive.run("repeatability", 1, 2, 3, "--json").out())
                         .path("warnings"))
                 .hasSize(3);
     }

@@ -68,20 +68,21 @@ class SideBySideTest {
     void allAreDoneBeforeTheTroubleOfTheFirstIsTold() {
         CountDownLatch later = new CountDownLatch(ForkJoinPool.getCommonPoolParallelism() > 0 ? 1 : 0);
         AtomicInteger working = new AtomicInteger();
-        assertThatThrownBy(() -> SideBySide.ALL_PROCESSORS.each(List.of(40, 41, 42, 43).iterator(), i -> {
-                    working.incrementAndGet();
-                    try {
-                        if (i == 40) {
-                            later.await();
-                        }
-                        later.countDown();
-                        throw new OutOfMemoryError("at " + i);
-                    } catch (InterruptedException e) {
-                        throw new IllegalStateException(e);
-                    } finally {
-                        working.decrementAndGet();
-                    }
-                }))
+        assertThatThrownBy(() ->
+                        SideBySide.ALL_PROCESSORS.each(List.of(40, 41, 42, 43).iterator(), i -> {
+                            working.incrementAndGet();
+                            try {
+                                if (i == 40) {
+                                    later.await();
+                                }
+                                later.countDown();
+                                throw new OutOfMemoryError("at " + i);
+                            } catch (InterruptedException e) {
+                                throw new IllegalStateException(e);
+                            } finally {
+                                working.decrementAndGet();
+                            }
+                        }))
                 .isInstanceOf(OutOfMemoryError.class)
                 .hasMessage("at 40");
         assertThat(working).hasValue(0);

@@ -231,8 +231,7 @@ public final class SpreadModel {
             if (kind.get() == StudyKind.TAPS) {
                 keeping.keep(chosen, () -> kept(chosen), this::readSpread);
             } else {
-                keeping.keepPlaying(
-                        kind.get(), chosen, use.studyPlaying(), () -> kept(chosen), this::readSpread);
+                keeping.keepPlaying(kind.get(), chosen, use.studyPlaying(), () -> kept(chosen), this::readSpread);
             }
         });
     }
