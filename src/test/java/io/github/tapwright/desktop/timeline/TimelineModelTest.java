@@ -155,7 +155,9 @@ class TimelineModelTest {
         // others.
         assertThat(top.correctedProbability()).isEqualTo("0.017");
         assertThat(top.verdict()).isEqualTo("? cannot tell");
-        assertThat(model.sentences()).extracting(Sentence::words).anyMatch(w -> w.startsWith("perhaps main top, frequency: rises"));
+        assertThat(model.sentences())
+                .extracting(Sentence::words)
+                .anyMatch(w -> w.startsWith("perhaps main top, frequency: rises"));
     }
 
     @Test
