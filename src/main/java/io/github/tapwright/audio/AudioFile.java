@@ -1,6 +1,7 @@
 package io.github.tapwright.audio;
 
 import io.github.tapwright.recording.UnreadableRecordingException;
+import io.github.tapwright.sitting.SourceRecording;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -32,6 +33,18 @@ public final class AudioFile {
             closeQuietly(bytes);
             throw e;
         }
+    }
+
+    /**
+     * Opens a sound file for the use cases.
+     *
+     * @param file as in {@link #open}
+     * @return its sound, its format in words, and what was noticed
+     * @throws UnreadableRecordingException as there
+     */
+    public static SourceRecording source(Path file) {
+        OpenedAudio audio = open(file);
+        return new SourceRecording(audio, audio.format().words(), audio::notices);
     }
 
     private static void requireReadable(Path file) {

@@ -5,7 +5,6 @@ import io.github.tapwright.archive.ArchiveException;
 import io.github.tapwright.archive.Restore;
 import io.github.tapwright.archive.VerifyReport;
 import io.github.tapwright.audio.AudioFile;
-import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.audio.SoundCard;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.StudyBench;
@@ -38,7 +37,6 @@ import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
-import io.github.tapwright.sitting.SourceRecording;
 import io.github.tapwright.sitting.listening.ListListenings;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.KeepCapture;
@@ -78,27 +76,27 @@ final class Bench {
     }
 
     AnalyseTaps analyseTaps() {
-        return new AnalyseTaps(Bench::open, SideBySide.ALL_PROCESSORS);
+        return new AnalyseTaps(AudioFile::source, SideBySide.ALL_PROCESSORS);
     }
 
     AnalyseNotes analyseNotes() {
-        return new AnalyseNotes(Bench::open);
+        return new AnalyseNotes(AudioFile::source);
     }
 
     MeasurePlucks measurePlucks() {
-        return new MeasurePlucks(Bench::open);
+        return new MeasurePlucks(AudioFile::source);
     }
 
     MapFingerboard mapFingerboard() {
-        return new MapFingerboard(Bench::open, SideBySide.ALL_PROCESSORS);
+        return new MapFingerboard(AudioFile::source, SideBySide.ALL_PROCESSORS);
     }
 
     MeasureLevels measureLevels() {
-        return new MeasureLevels(Bench::open);
+        return new MeasureLevels(AudioFile::source);
     }
 
     CheckCalibration checkCalibration() {
-        return new CheckCalibration(Bench::open);
+        return new CheckCalibration(AudioFile::source);
     }
 
     /** What one can record from. */
@@ -131,12 +129,6 @@ final class Bench {
                             + " another with --archive",
                     e);
         }
-    }
-
-    private static SourceRecording open(Path file) {
-        OpenedAudio audio = AudioFile.open(file);
-        String format = audio.format().words();
-        return new SourceRecording(audio, format, audio::notices);
     }
 
     /** The use cases of one open archive. */
@@ -174,7 +166,7 @@ final class Bench {
 
         AddSitting addSitting() {
             return new AddSitting(
-                    archive.instruments(), archive.sittings(), archive.calibrations(), Bench::open, clock);
+                    archive.instruments(), archive.sittings(), archive.calibrations(), AudioFile::source, clock);
         }
 
         RecordLive recordLive() {
@@ -243,7 +235,7 @@ final class Bench {
         }
 
         ReanalyseSitting reanalyseSitting() {
-            return new ReanalyseSitting(archive.sittings(), archive.calibrations(), Bench::open, clock);
+            return new ReanalyseSitting(archive.sittings(), archive.calibrations(), AudioFile::source, clock);
         }
 
         EditSitting editSitting() {
@@ -251,7 +243,7 @@ final class Bench {
         }
 
         AddCalibration addCalibration() {
-            return new AddCalibration(archive.calibrations(), Bench::open, clock);
+            return new AddCalibration(archive.calibrations(), AudioFile::source, clock);
         }
 
         ListCalibrations listCalibrations() {

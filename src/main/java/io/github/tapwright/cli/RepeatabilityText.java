@@ -44,7 +44,7 @@ final class RepeatabilityText {
         terminal.say("%nSetting up again on this bench moves figures by %s (one standard deviation,", spread.words());
         terminal.say("%s degrees of freedom).", Figures.plain(spread.frequency().degreesOfFreedom()));
         if (!study.studiesLevels()) {
-            terminal.say("The level is assumed, not measured: one resonance alone is its own 0 dB.");
+            terminal.say("%s", BenchStudy.LEVEL_ASSUMED);
         }
     }
 

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class AirConditions {
 
-    private static final double FAR_APART_PERCENT = 5;
+    static final double FAR_APART_PERCENT = 5;
     private static final double FAR_APART_KELVIN = 5;
     private static final double SAME = 0.05;
 

@@ -33,6 +33,10 @@ public record BenchStudy(
     /** So many make a study worth its name. */
     public static final int ENOUGH = 5;
 
+    /** What is to be said where levels were not studied. */
+    public static final String LEVEL_ASSUMED =
+            "The level is assumed, not measured: one resonance alone is its own 0 dB.";
+
     private static final double MOST_FREQUENCY_SHARE = 0.1;
     private static final double MOST_LEVEL_DB = 20;
 

@@ -73,7 +73,7 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
         Estimate combined = new UncertaintyBudget(mean, parts, List.of()).combined();
         boolean borrowed =
                 strings.stream().anyMatch(s -> levels.getOrDefault(s, List.of()).size() == 1);
-        return borrowed && tellScatter() ? combined.knownNoBetterThan(single) : combined;
+        return borrowed ? combined.knownNoBetterThan(single) : combined;
     }
 
     private static Estimate ofMean(Collection<Double> plucks, Estimate single) {

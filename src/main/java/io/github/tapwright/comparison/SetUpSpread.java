@@ -192,7 +192,7 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
      * @return not negative, in the figure's unit
      */
     public double limit95(Quantity quantity, double value) {
-        return Math.sqrt(2) * of(quantity, value).halfWidth95();
+        return of(quantity, value).limitOfTwo95();
     }
 
     /**

@@ -21,6 +21,10 @@ import java.util.stream.Stream;
  */
 public record SetUps(SittingStore sittings, String remedy) {
 
+    /** What to do about a sitting that does not go with the others. */
+    public static final String LEAVE_OUT =
+            "leave one out, or correct it with sitting edit if it is written down wrongly";
+
     /**
      * Checks them, and of their conditions what is no matter of setting up: how far the instrument had come, and whether it had strings on.
      *
@@ -79,8 +83,8 @@ public record SetUps(SittingStore sittings, String remedy) {
     private static RefusedEntryException workedOn(SittingOutline first, SittingOutline other, String words) {
         return new RefusedEntryException(
                 "the instrument was worked on between sittings " + first.id() + " and " + other.id() + ", " + words
-                        + "; a study is of one instrument as it is, set up again and not changed: leave one out, or correct it with sitting edit"
-                        + " if it is written down wrongly");
+                        + "; a study is of one instrument as it is, set up again and not changed: "
+                        + LEAVE_OUT);
     }
 
     private static void refuseMixed(SittingOutline first, SittingOutline other) {

@@ -12,12 +12,11 @@ import java.util.LongSummaryStatistics;
 
 /**
  * What else than setting up again may be in the figures of a study: chance, and whatever time and air did to the wood in between. The
- * limits, two days and five points of humidity, are common practice, no source.
+ * limits, two days and the five points of humidity of {@link AirConditions}, are common practice, no source.
  */
 public final class StudyDoubts {
 
     private static final Duration SOON = Duration.ofDays(2);
-    private static final double LIKE_POINTS = 5;
 
     private StudyDoubts() {}
 
@@ -47,7 +46,7 @@ public final class StudyDoubts {
                 .flatMap(s -> s.conditions().air().relativeHumidityPercent().stream())
                 .mapToDouble(rh -> rh)
                 .summaryStatistics();
-        if (humidity.getMax() - humidity.getMin() > LIKE_POINTS) {
+        if (humidity.getMax() - humidity.getMin() > AirConditions.FAR_APART_PERCENT) {
             doubts.add("The air was between " + Figures.plain(humidity.getMin()) + " and "
                     + Figures.plain(humidity.getMax())
                     + " % relative humidity: what that did to the wood counts as setting up again.");

@@ -2,7 +2,6 @@ package io.github.tapwright.desktop;
 
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.AudioFile;
-import io.github.tapwright.audio.OpenedAudio;
 import io.github.tapwright.audio.SoundCard;
 import io.github.tapwright.audio.SoundPlayer;
 import io.github.tapwright.comparison.CompareSittings;
@@ -29,7 +28,6 @@ import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SoundOutput;
-import io.github.tapwright.sitting.SourceRecording;
 import io.github.tapwright.sitting.live.CaptureStore;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
@@ -85,7 +83,8 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     AddSitting addSitting() {
-        return new AddSitting(archive.instruments(), archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+        return new AddSitting(
+                archive.instruments(), archive.sittings(), archive.calibrations(), AudioFile::source, clock);
     }
 
     NameResonance nameResonance() {
@@ -93,7 +92,7 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     ReanalyseSitting reanalyseSitting() {
-        return new ReanalyseSitting(archive.sittings(), archive.calibrations(), OpenDesk::open, clock);
+        return new ReanalyseSitting(archive.sittings(), archive.calibrations(), AudioFile::source, clock);
     }
 
     FindTaps findTaps() {
@@ -169,13 +168,7 @@ public final class OpenDesk implements AutoCloseable {
     }
 
     private CutStretch cutStretch() {
-        return new CutStretch(archive.sittings(), OpenDesk::open);
-    }
-
-    private static SourceRecording open(Path file) {
-        OpenedAudio audio = AudioFile.open(file);
-        String format = audio.format().words();
-        return new SourceRecording(audio, format, audio::notices);
+        return new CutStretch(archive.sittings(), AudioFile::source);
     }
 
     @Override

@@ -43,6 +43,15 @@ public record Estimate(double value, double standardUncertainty, double degreesO
     }
 
     /**
+     * By how much two such, the true value the same, differ at most, 19 times of 20: √2 times the half width.
+     *
+     * @return not negative, same unit as the value
+     */
+    public double limitOfTwo95() {
+        return Math.sqrt(2) * halfWidth95();
+    }
+
+    /**
      * Where the true value lies, 19 times of 20.
      *
      * @return value ± {@link #halfWidth95}

@@ -47,8 +47,6 @@ public record GroupStudy(
         String levelUnit,
         List<LeftOut> leftOut) {
 
-    private static final HumiditySensitivities ASSUMED = HumiditySensitivities.ASSUMED;
-
     /** Keeps copies of the lists. */
     public GroupStudy {
         members = List.copyOf(members);
@@ -156,7 +154,8 @@ public record GroupStudy(
         GroupSample b = byGroup.get(second);
         return a == null || b == null
                 ? Optional.empty()
-                : Optional.of(GroupDifference.between(subject, a, b, ASSUMED.of(subject.resonance())));
+                : Optional.of(
+                        GroupDifference.between(subject, a, b, HumiditySensitivities.ASSUMED.of(subject.resonance())));
     }
 
     /** In the order of the subjects; groups that have no figure are missing. */
@@ -170,7 +169,8 @@ public record GroupStudy(
                         .forEachOrdered(h -> taps.add(group, h.sitting().instrument(), h)));
         // Subjects side by side; each asks the sittings in their own order, so every bit stays the same.
         List<Map<String, GroupSample>> samples = Subject.ofTaps().parallelStream()
-                .map(subject -> taps.samples(s -> air.figure(subject, s.named(), s.sitting(), ASSUMED)))
+                .map(subject ->
+                        taps.samples(s -> air.figure(subject, s.named(), s.sitting(), HumiditySensitivities.ASSUMED)))
                 .toList();
         Map<Subject, Map<String, GroupSample>> figures = new LinkedHashMap<>();
         IntStream.range(0, samples.size())

@@ -82,7 +82,7 @@ public final class StudyPlaying {
                             .filter(c -> c.worst() == Grade.REFUSED)
                             .map(ConditionCheck::words)
                             .collect(Collectors.joining("; "))
-                    + "; leave one out, or correct it with sitting edit if it is written down wrongly");
+                    + "; " + SetUps.LEAVE_OUT);
         }
         return pair;
     }

@@ -75,7 +75,7 @@ public record Drift(
                 ? days.stream().mapToDouble(DayFigure::ownVariance).average().orElseThrow()
                 : 0;
         double one = Math.hypot(again.standardUncertainty(), Math.sqrt(own));
-        return Math.sqrt(2) * new Estimate(0, one, again.degreesOfFreedom()).halfWidth95();
+        return new Estimate(0, one, again.degreesOfFreedom()).limitOfTwo95();
     }
 
     /** t(ν)·u_k·Δx, Δx what humidity's own line makes of the whole time; relative to the figure. */

@@ -59,7 +59,7 @@ public final class TrendWords {
         double alone = d.corrected().test().probability();
         return isQAgain(subject)
                 ? "p " + Figures.probabilityAfterP(alone)
-                        + " by itself, but it follows from Q and frequency, and its Q does not" + " convince (p "
+                        + " by itself, but it follows from Q and frequency, and its Q does not convince (p "
                         + Figures.probabilityAfterP(d.adjustedProbability()) + ")"
                 : InWords.doubt(alone, d.adjustedProbability());
     }

@@ -142,6 +142,17 @@ public final class Parts {
     }
 
     /**
+     * Shows a part, or takes it and its place away.
+     *
+     * @param part of a screen
+     * @param shown whether it is there
+     */
+    public static void show(Region part, boolean shown) {
+        part.setVisible(shown);
+        part.setManaged(shown);
+    }
+
+    /**
      * Things side by side.
      *
      * @param nodes from the left

@@ -91,9 +91,12 @@ record BenchSpread(SetUpSpread spread, KeptStudy<BenchStudy> taps, KeptPlaying n
     }
 
     private static String instead(BenchStudy kept) {
-        return kept.spread()
-                .map(s -> " It would say " + s.words() + "; empty your own figures to count with it.")
-                .orElse("");
+        return kept.spread().map(s -> instead(s.words())).orElse("");
+    }
+
+    /** What a study says that the maker's own figures go before. */
+    static String instead(String words) {
+        return " It would say " + words + "; empty your own figures to count with it.";
     }
 
     /** What a study rests on. */

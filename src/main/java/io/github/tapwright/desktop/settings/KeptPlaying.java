@@ -37,11 +37,7 @@ record KeptPlaying(StudyKind kind, PlayingSpread spread, KeptStudy<PlayingStudy>
         kept.study()
                 .ifPresent(study -> sentences.add("The study of " + procedure + " kept: "
                         + BenchSpread.words(study.sittings(), kind, zone)
-                        + (isGiven() ? instead(study) : "")));
+                        + (isGiven() ? BenchSpread.instead(study.words()) : "")));
         return sentences;
-    }
-
-    private static String instead(PlayingStudy study) {
-        return " It would say " + study.words() + "; empty your own figures to count with it.";
     }
 }

@@ -127,8 +127,7 @@ final class SpreadPane {
         task.setText(model.kind().get().task() + " Space ticks a sitting.");
         Optional<Study> shown = model.shown();
         result.setText(model.tried().get().isPresent() ? String.join("\n", model.trial()) : "The study kept:");
-        result.setVisible(shown.isPresent());
-        result.setManaged(shown.isPresent());
+        Parts.show(result, shown.isPresent());
         tables.show(shown);
     }
 }

@@ -46,7 +46,7 @@ sealed interface Study {
             says.add("Setting up again moves figures by " + spread.words() + " (one standard deviation, "
                     + Figures.plain(spread.frequency().degreesOfFreedom()) + " degrees of freedom).");
             if (!of.studiesLevels()) {
-                says.add("The level is assumed, not measured: one resonance alone is its own 0 dB.");
+                says.add(BenchStudy.LEVEL_ASSUMED);
             }
             return says;
         }

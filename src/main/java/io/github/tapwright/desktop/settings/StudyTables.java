@@ -48,14 +48,9 @@ final class StudyTables {
         resonances.getItems().setAll(ofTaps);
         quantities.getItems().setAll(ofPlaying);
         legend.setText(ofPlaying.isEmpty() ? OF_TAPS : OF_PLAYING);
-        show(resonances, !ofTaps.isEmpty());
-        show(quantities, !ofPlaying.isEmpty());
-        show(node, !ofTaps.isEmpty() || !ofPlaying.isEmpty());
-    }
-
-    private static void show(Region part, boolean shown) {
-        part.setVisible(shown);
-        part.setManaged(shown);
+        Parts.show(resonances, !ofTaps.isEmpty());
+        Parts.show(quantities, !ofPlaying.isEmpty());
+        Parts.show(node, !ofTaps.isEmpty() || !ofPlaying.isEmpty());
     }
 
     private static <R> TableView<R> sized(TableView<R> table, double height) {
