@@ -5,10 +5,9 @@ import io.github.tapwright.comparison.HumiditySensitivities;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.SubjectsAtOnce;
+import io.github.tapwright.comparison.TapsInAir;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.mode.ModeName;
-import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
@@ -161,16 +160,15 @@ public record GroupStudy(
     /** In the order of the subjects; groups that have no figure are missing. */
     private static Map<Subject, Map<String, GroupSample>> figures(
             List<String> groups, Selection selection, CommonAir air) {
-        Roster<Heard> taps = new Roster<>();
+        Roster<TapsInAir> taps = new Roster<>();
         selection
                 .tapsByGroup()
                 .forEach((group, sittings) -> sittings.parallelStream()
-                        .map(s -> new Heard(s, Subject.named(s)))
+                        .map(s -> air.taps(s, HumiditySensitivities.ASSUMED))
                         .forEachOrdered(h -> taps.add(group, h.sitting().instrument(), h)));
         // Subjects side by side; each asks the sittings in their own order, so every bit stays the same.
         List<Map<String, GroupSample>> samples = Subject.ofTaps().parallelStream()
-                .map(subject ->
-                        taps.samples(s -> air.figure(subject, s.named(), s.sitting(), HumiditySensitivities.ASSUMED)))
+                .map(subject -> taps.samples(s -> s.figure(subject)))
                 .toList();
         Map<Subject, Map<String, GroupSample>> figures = new LinkedHashMap<>();
         IntStream.range(0, samples.size())
@@ -180,9 +178,6 @@ public record GroupStudy(
         figures.put(Subject.PLUCKS, plucks.samples(selection.plucks()::figure));
         return figures;
     }
-
-    /** A sitting of taps and its resonances by name. */
-    private record Heard(SittingOutline sitting, Map<ModeName, Resonance> named) {}
 
     /**
      * The differences of each two groups.

@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.SubjectsAtOnce;
 import io.github.tapwright.comparison.TapSittings;
+import io.github.tapwright.comparison.TapsInAir;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
@@ -122,11 +123,13 @@ public record History(
                 ordered.stream().filter(s -> counted.contains(s.id())).toList();
         List<Event> events = Events.between(used, zone);
         CommonAir air = CommonAir.of(taps);
+        List<TapsInAir> inAir =
+                taps.stream().map(s -> air.taps(s, bench.sensitivities())).toList();
         List<Series> series = new ArrayList<>();
         for (Subject subject : Subject.ofTaps()) {
-            add(subject, taps, s -> air.figure(subject, s, bench.sensitivities()), events, bench, zone, series);
+            add(subject, figures(inAir, s -> s.figure(subject)), events, bench, zone, series);
         }
-        add(Subject.PLUCKS, plucks.used(), plucks::figure, events, bench, zone, series);
+        add(Subject.PLUCKS, figures(plucks.used(), plucks::figure), events, bench, zone, series);
         SubjectsAtOnce<Series> atOnce = new SubjectsAtOnce<>(series, Series::subject, History::probability);
         return new History(
                 instrument,
@@ -154,16 +157,17 @@ public record History(
         return taps;
     }
 
+    private static <S> List<SittingFigure> figures(List<S> sittings, Function<S, Optional<SittingFigure>> figure) {
+        return sittings.stream().flatMap(s -> figure.apply(s).stream()).toList();
+    }
+
     private static void add(
             Subject subject,
-            List<SittingOutline> sittings,
-            Function<SittingOutline, Optional<SittingFigure>> figure,
+            List<SittingFigure> figures,
             List<Event> events,
             BenchKnowledge bench,
             ZoneId zone,
             List<Series> series) {
-        List<SittingFigure> figures =
-                sittings.stream().flatMap(s -> figure.apply(s).stream()).toList();
         if (figures.isEmpty()) {
             return;
         }
