@@ -13,7 +13,7 @@ public final class LinearPrediction {
 
     private final double[] coefficients;
 
-    private LinearPrediction(double[] coefficients) {
+    LinearPrediction(double[] coefficients) {
         this.coefficients = coefficients;
     }
 

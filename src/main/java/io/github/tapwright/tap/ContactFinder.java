@@ -4,17 +4,20 @@ import io.github.tapwright.statistics.Median;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds the contacts in a track: where the novelty leaps far above what the room gives.
  *
  * <p>Contacts closer together than 130 ms count as one tap that bounced. The search runs twice: first with
- * a predictor learnt from the whole recording, then with one learnt from the decays just found.
+ * a predictor learnt from the whole recording, then with one learnt from the decays just found; this time what leaps
+ * must leap out of the {@link FreeRinging} too.
  */
 final class ContactFinder {
 
     private static final double LEAP = 14;
     private static final double BOUNCE_LEAP = 6;
+    private static final double CLEAR_LEAP = 10;
     private static final double BOUNCE_ABOVE_ROOM = 7;
     private static final double LONGEST_BOUNCE_SECONDS = 0.13;
     private static final double FAINTEST_OF_STRONGEST = 2.5e-5;
@@ -23,12 +26,14 @@ final class ContactFinder {
 
     private final double rateHz;
     private final Novelty novelty;
+    private final Optional<FreeRinging> ringing;
     private final double[] background;
     private final int backgroundBlock;
 
-    private ContactFinder(double rateHz, Novelty novelty) {
+    private ContactFinder(double rateHz, Novelty novelty, Optional<FreeRinging> ringing) {
         this.rateHz = rateHz;
         this.novelty = novelty;
+        this.ringing = ringing;
         this.backgroundBlock = samples(0.05);
         this.background = background();
     }
@@ -36,8 +41,12 @@ final class ContactFinder {
     static List<Contact> find(TapTrack track) {
         double[] signal = track.signal();
         double rate = track.decimatedRateHz();
-        List<Contact> first = new ContactFinder(rate, Novelty.ofWhole(signal, rate)).contacts();
-        return first.isEmpty() ? first : new ContactFinder(rate, Novelty.ofDecays(signal, rate, first)).contacts();
+        List<Contact> first = new ContactFinder(rate, Novelty.ofWhole(signal, rate), Optional.empty()).contacts();
+        if (first.isEmpty()) {
+            return first;
+        }
+        Optional<FreeRinging> ringing = Optional.of(FreeRinging.of(signal, rate, first));
+        return new ContactFinder(rate, Novelty.ofDecays(signal, rate, first), ringing).contacts();
     }
 
     private int samples(double seconds) {
@@ -94,7 +103,7 @@ final class ContactFinder {
         int reach = samples(0.006);
         for (int n = 0; n < novelty.length(); n++) {
             double here = novelty.at(n);
-            if (here > BOUNCE_ABOVE_ROOM * backgroundAt(n) && isLargest(n, reach) && leapsOutOf(n, here)) {
+            if (here > BOUNCE_ABOVE_ROOM * backgroundAt(n) && isLargest(n, reach) && leaps(n, leaps.isEmpty())) {
                 leaps.add(n);
             }
         }
@@ -108,6 +117,12 @@ final class ContactFinder {
             }
         }
         return true;
+    }
+
+    /** Both witnesses must agree, unless nothing rings yet; a clear leap out of the free ringing is enough. */
+    private boolean leaps(int n, boolean first) {
+        double outOfRinging = ringing.map(r -> r.leapAt(n)).orElse(CLEAR_LEAP);
+        return outOfRinging > CLEAR_LEAP || ((first || outOfRinging > BOUNCE_LEAP) && leapsOutOf(n, novelty.at(n)));
     }
 
     private boolean leapsOutOf(int n, double here) {

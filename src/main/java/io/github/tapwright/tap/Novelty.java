@@ -1,6 +1,7 @@
 package io.github.tapwright.tap;
 
 import io.github.tapwright.signal.LinearPrediction;
+import io.github.tapwright.signal.RingingPrediction;
 import java.util.Arrays;
 import java.util.List;
 
@@ -49,12 +50,23 @@ final class Novelty {
     }
 
     private static Novelty of(double[] signal, double rateHz, double[] autocorrelation) {
-        int half = (int) Math.max(1, Math.round(WINDOW_SECONDS * rateHz / 2));
+        int half = halfWindow(rateHz);
         if (autocorrelation[0] <= 0) {
             return new Novelty(new double[signal.length], half);
         }
         return new Novelty(
                 smoothedSquare(LinearPrediction.learn(autocorrelation).error(signal), half), half);
+    }
+
+    /** What a predictor learnt from free ringing alone leaves unexplained. */
+    static Novelty leftBy(RingingPrediction prediction, double[] signal, double rateHz) {
+        int half = halfWindow(rateHz);
+        double[] error = prediction.isSilent() ? signal : prediction.learn().error(signal);
+        return new Novelty(smoothedSquare(error, half), half);
+    }
+
+    private static int halfWindow(double rateHz) {
+        return (int) Math.max(1, Math.round(WINDOW_SECONDS * rateHz / 2));
     }
 
     private static double[] smoothedSquare(double[] e, int half) {
