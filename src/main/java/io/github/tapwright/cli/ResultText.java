@@ -57,8 +57,7 @@ final class ResultText {
 
     private void printStrikes(List<String> files, List<Strike> strikes) {
         if (strikes.isEmpty()) {
-            terminal.say("%nNo strikes found: nothing in the recording stands out from its noise as a tap does.");
-            terminal.say("  Tap harder or move the microphone closer, and leave two seconds between taps.");
+            terminal.say("%nNo strikes found; the warnings say why.");
             return;
         }
         terminal.say("%nStrikes");

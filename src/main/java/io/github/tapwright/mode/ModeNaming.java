@@ -83,7 +83,7 @@ public final class ModeNaming {
             resolveRivals(name, inRange, lowHz, highHz);
             return;
         }
-        take(name, strongest, lowHz, highHz);
+        take(name, strongest, "strongest", lowHz, highHz);
     }
 
     /** Two of like strength: top and back may be told by order; anything else stays unnamed. */
@@ -91,7 +91,7 @@ public final class ModeNaming {
         boolean pair = rivals.size() == 2 || levelDb(rivals.get(0)) - levelDb(rivals.get(2)) >= CLEAR_DB;
         int lower = Math.min(rivals.get(0), rivals.get(1));
         if (name == ModeName.MAIN_TOP && pair && lower == rivals.get(0)) {
-            take(name, lower, lowHz, highHz);
+            take(name, lower, "the lower and stronger of two of like strength", lowHz, highHz);
             return;
         }
         for (int i : rivals.subList(0, 2)) {
@@ -104,10 +104,10 @@ public final class ModeNaming {
         }
     }
 
-    private void take(ModeName name, int index, double lowHz, double highHz) {
+    private void take(ModeName name, int index, String why, double lowHz, double highHz) {
         chosen.put(name, index);
         reasons[index] = String.format(
-                Locale.ROOT, "strongest between %.0f and %.0f Hz, where %s is usual", lowHz, highHz, name.words());
+                Locale.ROOT, "%s between %.0f and %.0f Hz, where %s is usual", why, lowHz, highHz, name.words());
     }
 
     private double levelDb(int index) {

@@ -8,7 +8,8 @@ import java.util.Arrays;
  * <p>Clipping shows in two ways: three or more samples in a row at full scale, or a flat top lower down
  * (an overloaded preamplifier): three or more equal samples with steep sides. A wave's natural top is
  * flat too where steps are coarse, but its sides are shallow there, so the step into and out of the flat
- * must be at least 0.2 % of the top. This asks more than {@link io.github.tapwright.signal.FullScaleRun},
+ * must be at least 0.2 % of the top, and more of the writing's {@link SmallestSteps} than a parabola falls by at the next
+ * sample whose m = 2h + 1 samples lie within one step: 1 + (2h + 1)/h², four for m = 3. This asks more than {@link io.github.tapwright.signal.FullScaleRun},
  * because a strike cut flat at any height spoils the fit, and one strike more or less costs little.
  */
 final class PeakFrames {
@@ -18,10 +19,14 @@ final class PeakFrames {
     private static final double STEEP = 0.002;
     private static final double QUIETEST_FLAT_TOP = 0.05;
 
+    private static final double LOWEST_CEILING = 0.5;
+
     private final int frameLength;
     private final double rateHz;
     private float[] peak = new float[1024];
     private short[] clippedRun = new short[1024];
+    private float[] sideOfRun = new float[1024];
+    private SmallestSteps steps = new SmallestSteps();
     private long position;
     private double previous;
     private double beforeRun;
@@ -44,6 +49,8 @@ final class PeakFrames {
         int end = Math.max(first + 1, (int) (position / frameLength) + 1);
         part.peak = Arrays.copyOfRange(peak, first, end);
         part.clippedRun = Arrays.copyOfRange(clippedRun, first, end);
+        part.sideOfRun = Arrays.copyOfRange(sideOfRun, first, end);
+        part.steps = steps.copy();
         part.position = Math.max(0, position - sample);
         part.previous = previous;
         part.beforeRun = beforeRun;
@@ -62,6 +69,7 @@ final class PeakFrames {
                 run++;
             } else {
                 endRun(x, frame);
+                steps.take(previous, x);
                 beforeRun = previous;
                 run = 1;
             }
@@ -78,6 +86,7 @@ final class PeakFrames {
         if (frame >= peak.length) {
             peak = Arrays.copyOf(peak, 2 * peak.length);
             clippedRun = Arrays.copyOf(clippedRun, peak.length);
+            sideOfRun = Arrays.copyOf(sideOfRun, peak.length);
         }
         return frame;
     }
@@ -88,9 +97,10 @@ final class PeakFrames {
         }
         double top = Math.abs(previous);
         boolean outermost = (previous - beforeRun) * (previous - next) > 0 && previous * (previous - next) > 0;
-        boolean steep = Math.min(Math.abs(previous - beforeRun), Math.abs(previous - next)) > STEEP * top;
-        if (top >= FULL_SCALE || (top >= QUIETEST_FLAT_TOP && outermost && steep)) {
+        double side = Math.min(Math.abs(previous - beforeRun), Math.abs(previous - next));
+        if (top >= FULL_SCALE || (top >= QUIETEST_FLAT_TOP && outermost && side > STEEP * top)) {
             clippedRun[frame] = (short) Math.min(Short.MAX_VALUE, run);
+            sideOfRun[frame] = (float) side;
         }
     }
 
@@ -103,13 +113,33 @@ final class PeakFrames {
         return largest;
     }
 
-    /** Longest run of clipped samples between two times, 0 if none. */
+    /** Longest run of clipped samples between two times, 0 if none; a flat that half the strike's height rises above is no ceiling. */
     int longestClippedRun(double fromSeconds, double toSeconds) {
+        double lowestCeiling = LOWEST_CEILING * largest(fromSeconds, toSeconds);
         int longest = 0;
         for (int f = first(fromSeconds); f < last(toSeconds); f++) {
-            longest = Math.max(longest, clippedRun[f]);
+            if (peak[f] >= lowestCeiling && isCeiling(f)) {
+                longest = Math.max(longest, clippedRun[f]);
+            }
         }
         return longest;
+    }
+
+    private boolean isCeiling(int frame) {
+        double step = steps.at(peak[frame]);
+        boolean full = peak[frame] >= FULL_SCALE || peak[frame] + step >= 1;
+        return full || sideOfRun[frame] > naturalSteps(clippedRun[frame]) * step;
+    }
+
+    /** Whether flat tops below full scale can pass unseen, because the samples are written so coarsely. */
+    boolean isCoarse() {
+        double top = largest(0, position / rateHz);
+        return steps.at(top) > STEEP * top;
+    }
+
+    private static double naturalSteps(int run) {
+        double half = Math.max(1, (run - 1) / 2.0);
+        return 1.01 + Math.floor((2 * half + 1) / (half * half)); // the hundredth for rounding
     }
 
     private int first(double seconds) {

@@ -108,13 +108,18 @@ final class StrikeJudge {
     }
 
     private List<String> notes(Optional<Decays> decays) {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = nothingHeard();
         Hum hum = hum();
         if (hum.isHeard() && decays.isPresent()) {
             notes.add(String.format(
                     Locale.ROOT,
                     "mains hum at multiples of %.2f Hz was modelled and taken out of the fit",
                     hum.fundamentalHz()));
+        }
+        if (tracks.stream().anyMatch(t -> t.track().isCoarse())) {
+            notes.add(
+                    "the samples are written coarsely, as by 8 bits: a strike cut flat below full scale may pass unseen and weak"
+                            + " resonances drown; record with 16 bits or more");
         }
         if (candidates.stream().anyMatch(c -> c.passesUnjudged(settings))) {
             notes.add("no quiet before the strike, so the noise was not judged; leave a second of quiet before each");
@@ -128,6 +133,22 @@ final class StrikeJudge {
                         unwanted.onsetSeconds(),
                         unwanted.source() + 1));
             }
+        }
+        return notes;
+    }
+
+    private List<String> nothingHeard() {
+        List<String> notes = new ArrayList<>();
+        for (int i = 0; i < tracks.size(); i++) {
+            if (tracks.get(i).track().isSilent()) {
+                String which = tracks.size() == 1 ? "the recording" : "recording " + (i + 1);
+                notes.add(which + " holds no sound at all, every sample is zero; choose the input the microphone is on,"
+                        + " let the program use it, and watch the level before you record");
+            }
+        }
+        if (candidates.isEmpty() && notes.size() < tracks.size()) {
+            notes.add("nothing stands out from the noise as a tap does; tap harder or move the microphone closer, and"
+                    + " leave two seconds between taps");
         }
         return notes;
     }

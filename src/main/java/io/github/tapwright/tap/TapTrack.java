@@ -125,6 +125,16 @@ public final class TapTrack {
         return decimatedRateHz;
     }
 
+    /** Whether not one sample of the analysed channel, the one with the most energy, differs from zero. */
+    boolean isSilent() {
+        return peaks.largest(0, durationSeconds) == 0;
+    }
+
+    /** Whether the samples are written so coarsely that a strike cut flat may pass unseen. */
+    boolean isCoarse() {
+        return peaks.isCoarse();
+    }
+
     /** How far the decimation filter smears an event to either side, s. */
     double filterReachSeconds() {
         return filterReachSeconds;

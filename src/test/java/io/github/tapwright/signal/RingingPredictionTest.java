@@ -40,7 +40,8 @@ class RingingPredictionTest {
         double[] x = new double[length];
         for (int n = 0; n < length; n++) {
             double t = n / RATE_HZ;
-            x[n] = Math.exp(-8 * t) * Math.cos(2 * Math.PI * 66 * t) + Math.exp(-22 * t) * Math.cos(2 * Math.PI * 200 * t);
+            x[n] = Math.exp(-8 * t) * Math.cos(2 * Math.PI * 66 * t)
+                    + Math.exp(-22 * t) * Math.cos(2 * Math.PI * 200 * t);
         }
         return x;
     }

@@ -73,8 +73,8 @@ class LowModePropertyTest {
 
     private void judge(String scene, SyntheticTaps taps) {
         TapTrack track = TapTrack.read(taps.recording().stream(), TapSettings.STANDARD);
-        List<Strike> found =
-                new ArrayList<>(StrikeSet.find(List.of(track), TapSettings.STANDARD).strikes());
+        List<Strike> found = new ArrayList<>(
+                StrikeSet.find(List.of(track), TapSettings.STANDARD).strikes());
         for (TrueStrike strike : taps.strikes()) {
             Optional<Strike> match = found.stream()
                     .filter(s -> Math.abs(s.onsetSeconds() - strike.onsetSeconds()) < 0.01)
