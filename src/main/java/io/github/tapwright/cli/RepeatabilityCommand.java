@@ -10,6 +10,7 @@ import io.github.tapwright.exchange.PlayingStudyJson;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -35,6 +36,7 @@ import picocli.CommandLine.Spec;
 final class RepeatabilityCommand extends ArchiveCommand {
 
     private static final String FORGET = "--forget";
+    private static final String EVERY = "all";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -49,8 +51,13 @@ final class RepeatabilityCommand extends ArchiveCommand {
     @Option(names = "--keep", description = "Keep the study; comparisons of its kind then rest on it.")
     private boolean keep;
 
-    @Option(names = FORGET, description = "Forget the studies kept, of taps, notes and plucks; no sitting is deleted.")
-    private boolean forget;
+    @Option(
+            names = FORGET,
+            arity = "0..1",
+            paramLabel = "KIND",
+            fallbackValue = EVERY,
+            description = "Forget the study of taps, notes or plucks, or of ${FALLBACK-VALUE}; no sitting is deleted.")
+    private String forget = "";
 
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
@@ -64,7 +71,7 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
-        if (forget) {
+        if (!forget.isEmpty()) {
             return forget(open.studyBench());
         }
         csv.refuseUnlessTable();
@@ -154,10 +161,15 @@ final class RepeatabilityCommand extends ArchiveCommand {
 
     private int forget(StudyBench studies) {
         Given.onlyBeside(spec, FORGET, Set.of());
-        studies.forget().forEach(this::sayForgotten);
+        Given.refuse(
+                !forget.equals(EVERY) && !StudyBench.KINDS.contains(forget),
+                FORGET + " takes " + String.join(", ", StudyBench.KINDS) + " or " + EVERY + ", not " + forget);
+        Map<String, List<SittingId>> forgotten =
+                studies.forget(forget.equals(EVERY) ? StudyBench.KINDS : List.of(forget));
+        forgotten.forEach(this::sayForgotten);
         terminal()
                 .say(
-                        "No sitting was deleted. Comparisons take it again that setting up, or playing, moves figures by%n%s,%n%s,"
+                        "No sitting was deleted. Comparisons of these take it again that setting up, or playing, moves figures by%n%s,%n%s,"
                                 + " until a study is kept.",
                         SetUpSpread.USUAL.words(), SetUpSpread.USUAL.basisWords());
         return ExitCode.DONE;

@@ -3,6 +3,7 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.UncertaintyBudget;
 import io.github.tapwright.statistics.UncertaintyBudget.Component;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -58,9 +59,11 @@ public record Correction(List<Part> parts) {
     /** What this one of a frequency does to its decay time, of one Q as 1/f: T·f/(f + k) = T − k·T/(f + k), k what is added to f. */
     Correction ofDecay(double seconds, double frequencyHz) {
         double factor = -seconds / (frequencyHz + added());
-        return new Correction(parts.stream()
-                .map(p -> new Part(p.cause(), p.added().times(factor), p.basis()))
-                .toList());
+        List<Part> ofDecay = new ArrayList<>(parts.size()); // no stream: thousands of sittings ask for every resonance
+        for (Part part : parts) {
+            ofDecay.add(new Part(part.cause(), part.added().times(factor), part.basis()));
+        }
+        return new Correction(ofDecay);
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingStore;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +17,8 @@ import java.util.stream.Stream;
 /** Studies how far setting up again moves figures, and keeps which sittings say so. */
 public final class StudyBench {
 
-    private static final List<String> KINDS = Stream.concat(
-                    Stream.of(Procedure.BodyTaps.KEY), Procedure.PLAYED.stream())
+    /** What the sittings of a study may be made for. */
+    public static final List<String> KINDS = Stream.concat(Stream.of(Procedure.BodyTaps.KEY), Procedure.PLAYED.stream())
             .toList();
 
     private final SittingStore sittings;
@@ -70,19 +71,28 @@ public final class StudyBench {
     }
 
     /**
-     * Forgets the studies that hold, of taps, of notes and of plucks: from then on none does, until another is kept. Sittings and
-     * former studies stay.
+     * Forgets the studies of some kinds: from then on none of these holds, until another is kept. Sittings and former studies stay, and
+     * studies of other kinds hold on.
      *
-     * @return what each study that held rests on, by what its sittings were made for
-     * @throws RefusedEntryException if none is kept
+     * @param kinds what their sittings were made for, of {@link #KINDS}
+     * @return what each study forgotten rests on, by its kind
+     * @throws RefusedEntryException if none of them is kept
      */
-    public Map<String, List<SittingId>> forget() {
-        Map<String, List<SittingId>> held = rested();
-        if (held.isEmpty()) {
-            throw new RefusedEntryException("no study is kept, so there is nothing to forget");
+    public Map<String, List<SittingId>> forget(Collection<String> kinds) {
+        Map<String, List<SittingId>> others = rested();
+        Map<String, List<SittingId>> forgotten = new LinkedHashMap<>();
+        kinds.forEach(kind -> Optional.ofNullable(others.remove(kind)).ifPresent(ids -> forgotten.put(kind, ids)));
+        if (forgotten.isEmpty()) {
+            String which = kinds.containsAll(KINDS) ? "" : " of " + String.join(" or ", kinds);
+            throw new RefusedEntryException("no study" + which + " is kept, so there is nothing to forget");
         }
-        studies.add(List.of(), clock.instant());
-        return held;
+        holdOnly(others);
+        return forgotten;
+    }
+
+    private void holdOnly(Map<String, List<SittingId>> held) {
+        addAll(Stream.concat(Stream.of(List.<SittingId>of()), held.values().stream())
+                .toList());
     }
 
     /**
@@ -122,8 +132,7 @@ public final class StudyBench {
             List<SittingId> former = before.get(kind);
             if (former == null) {
                 now.remove(kind);
-                addAll(Stream.concat(Stream.of(List.<SittingId>of()), now.values().stream())
-                        .toList());
+                holdOnly(now);
             } else {
                 addAll(List.of(former));
             }

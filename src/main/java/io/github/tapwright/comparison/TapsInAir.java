@@ -3,6 +3,7 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.SittingOutline;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -16,10 +17,16 @@ import java.util.Optional;
  */
 public record TapsInAir(SittingOutline sitting, Map<ModeName, Resonance> named, Map<ModeName, Correction> corrections) {
 
-    /** Keeps copies. */
+    /** Keeps copies; by the place of a name, as thousands of sittings are asked for every quantity. */
     public TapsInAir {
-        named = Map.copyOf(named);
-        corrections = Map.copyOf(corrections);
+        named = Collections.unmodifiableMap(byPlace(named));
+        corrections = Collections.unmodifiableMap(byPlace(corrections));
+    }
+
+    private static <V> Map<ModeName, V> byPlace(Map<ModeName, V> any) {
+        Map<ModeName, V> byPlace = new EnumMap<>(ModeName.class);
+        byPlace.putAll(any);
+        return byPlace;
     }
 
     static TapsInAir of(SittingOutline sitting, CommonAir air, HumiditySensitivities sensitivities) {
@@ -47,13 +54,16 @@ public record TapsInAir(SittingOutline sitting, Map<ModeName, Resonance> named, 
     }
 
     private Optional<Correction> correction(Subject subject, double value) {
-        Optional<Correction> ofFrequency = subject.resonance().flatMap(m -> Optional.ofNullable(corrections.get(m)));
+        Optional<ModeName> mode = subject.resonance();
+        Correction ofFrequency = mode.isEmpty() ? null : corrections.get(mode.get());
+        Resonance resonance = mode.isEmpty() ? null : named.get(mode.get());
+        if (ofFrequency == null || resonance == null) {
+            return Optional.empty();
+        }
         return switch (subject.quantity()) {
-            case FREQUENCY -> ofFrequency;
+            case FREQUENCY -> Optional.of(ofFrequency);
             case DECAY_TIME ->
-                ofFrequency.flatMap(k -> subject.resonance()
-                        .map(named::get)
-                        .map(r -> k.ofDecay(value, r.frequencyHz().value())));
+                Optional.of(ofFrequency.ofDecay(value, resonance.frequencyHz().value()));
             case Q, LEVEL -> Optional.empty();
         };
     }

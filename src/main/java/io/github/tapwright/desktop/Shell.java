@@ -189,6 +189,7 @@ final class Shell implements AutoCloseable {
     private Screen.Front workshopFront() {
         SpreadModel spread = new SpreadModel(
                 desk.studySpread(), settings, work, notices, desk.clock().getZone());
+        sitting.study().whenTakenBack(spread::refresh);
         SettingsView settingsView = new SettingsView(settings, spread);
         return new Screen.Front(settingsView.node(), () -> {
             spread.refresh();

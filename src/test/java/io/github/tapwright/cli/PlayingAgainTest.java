@@ -127,6 +127,17 @@ class PlayingAgainTest {
                         .doubleValue())
                 .isEqualTo(trend.path("level_db").doubleValue());
 
+        assertThat(archive.run("repeatability", "--forget", "notes").out())
+                .contains("the study of notes; repeatability 4 5 6 --keep")
+                .doesNotContain("plucks");
+        assertThat(archive.json("repeatability").path("playing").findValuesAsText("procedure"))
+                .as("the study of plucks holds on")
+                .containsExactly("plucks");
+        assertThat(archive.run("repeatability", "--forget", "notes").err()).contains("no study of notes is kept");
+        assertThat(archive.run("repeatability", "--forget", "4").err())
+                .contains("--forget takes taps, notes, plucks or all, not 4");
+        assertThat(archive.run("repeatability", 4, 5, 6, "--keep").code()).isZero();
+
         assertThat(archive.run("repeatability", "--forget").out())
                 .contains(
                         "the study of notes; repeatability 4 5 6 --keep",

@@ -52,9 +52,9 @@ record BenchSpread(SetUpSpread spread, KeptStudy<BenchStudy> taps, KeptPlaying n
         };
     }
 
-    /** Whether a study of any kind is kept, though it may no longer hold. */
-    boolean keepsOne() {
-        return List.of(StudyKind.values()).stream().anyMatch(kind -> kept(kind).exists());
+    /** Whether a study of a kind is kept, though it may no longer hold. */
+    boolean keepsOne(StudyKind kind) {
+        return kept(kind).exists();
     }
 
     /** The figures of one kind, where they come from, and what to do where that is not good enough. */
@@ -65,6 +65,7 @@ record BenchSpread(SetUpSpread spread, KeptStudy<BenchStudy> taps, KeptPlaying n
                     case NOTES -> notes.sentences(zone);
                     case PLUCKS -> plucks.sentences(zone);
                 });
+        study(kind).ifPresent(study -> sentences.addAll(study.cautions()));
         KeptStudy<?> kept = kept(kind);
         kept.lapse()
                 .ifPresent(why ->

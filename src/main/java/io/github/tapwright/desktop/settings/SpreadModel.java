@@ -127,8 +127,10 @@ public final class SpreadModel {
     List<String> trial() {
         return tried.get()
                 .map(study -> Stream.concat(
-                                Stream.of("Not kept: " + BenchSpread.words(study.sittings(), kind.get(), zone)),
-                                study.says().stream())
+                                Stream.of(
+                                        "Not kept: " + BenchSpread.words(study.sittings(), kind.get(), zone),
+                                        study.moves()),
+                                study.cautions().stream())
                         .toList())
                 .orElse(List.of());
     }
@@ -236,14 +238,14 @@ public final class SpreadModel {
         });
     }
 
-    /** Forgets the studies kept; that can be taken back. */
+    /** Forgets the study kept of the kind that is chosen; that can be taken back. */
     void forget() {
-        keeping.forget(this::readSpread);
+        keeping.forget(kind.get(), this::readSpread);
     }
 
-    /** Whether a study of any kind is kept, though it may no longer hold. */
+    /** Whether a study of that kind is kept, though it may no longer hold. */
     boolean keepsOne() {
-        return held.get().filter(BenchSpread::keepsOne).isPresent();
+        return held.get().filter(h -> h.keepsOne(kind.get())).isPresent();
     }
 
     /** What was ticked meanwhile stays. */

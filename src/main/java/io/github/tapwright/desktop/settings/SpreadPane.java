@@ -94,10 +94,11 @@ final class SpreadPane {
 
     private Button forget() {
         Button button = Parts.button(
-                "_Forget the studies",
-                "Forgets the studies kept, of taps, notes and plucks; no sitting is deleted, and it can be taken back",
+                "_Forget the study",
+                "Forgets the study kept of this kind; no sitting is deleted, and it can be taken back",
                 model::forget);
-        button.disableProperty().bind(Bindings.createBooleanBinding(() -> !model.keepsOne(), model.held()));
+        button.disableProperty()
+                .bind(Bindings.createBooleanBinding(() -> !model.keepsOne(), model.held(), model.kind()));
         return button;
     }
 

@@ -1,7 +1,6 @@
 package io.github.tapwright.desktop.settings;
 
 import io.github.tapwright.comparison.BenchStudy;
-import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.played.PlayingStudy;
 import io.github.tapwright.comparison.played.PlayingStudyWords;
 import io.github.tapwright.sitting.SittingOutline;
@@ -18,8 +17,11 @@ sealed interface Study {
     /** Whether it says anything that could be kept. */
     boolean tells();
 
-    /** What it says, and what it cannot. */
-    List<String> says();
+    /** What it says. */
+    String moves();
+
+    /** What it cannot say, and what speaks against it. */
+    List<String> cautions();
 
     /** Of taps, set up again. */
     record OfTaps(BenchStudy of) implements Study {
@@ -35,20 +37,17 @@ sealed interface Study {
         }
 
         @Override
-        public List<String> says() {
+        public String moves() {
             return of.spread()
-                    .map(this::says)
-                    .orElse(List.of("No resonance was found in every set-up, so there is nothing to keep."));
+                    .map(spread -> "Setting up again moves figures by " + spread.words()
+                            + " (one standard deviation, "
+                            + Figures.plain(spread.frequency().degreesOfFreedom()) + " degrees of freedom).")
+                    .orElse("No resonance was found in every set-up, so there is nothing to keep.");
         }
 
-        private List<String> says(SetUpSpread spread) {
-            List<String> says = new ArrayList<>();
-            says.add("Setting up again moves figures by " + spread.words() + " (one standard deviation, "
-                    + Figures.plain(spread.frequency().degreesOfFreedom()) + " degrees of freedom).");
-            if (!of.studiesLevels()) {
-                says.add(BenchStudy.LEVEL_ASSUMED);
-            }
-            return says;
+        @Override
+        public List<String> cautions() {
+            return tells() && !of.studiesLevels() ? List.of(BenchStudy.LEVEL_ASSUMED) : List.of();
         }
     }
 
@@ -66,12 +65,15 @@ sealed interface Study {
         }
 
         @Override
-        public List<String> says() {
-            List<String> says = new ArrayList<>();
-            says.add(tells() ? PlayingStudyWords.moves(of) : "Nothing could be studied, so there is nothing to keep.");
-            says.addAll(PlayingStudyWords.cautions(of));
-            says.addAll(PlayingStudyWords.notStudied(of));
-            return says;
+        public String moves() {
+            return tells() ? PlayingStudyWords.moves(of) : "Nothing could be studied, so there is nothing to keep.";
+        }
+
+        @Override
+        public List<String> cautions() {
+            List<String> cautions = new ArrayList<>(PlayingStudyWords.cautions(of));
+            cautions.addAll(PlayingStudyWords.notStudied(of));
+            return cautions;
         }
     }
 }

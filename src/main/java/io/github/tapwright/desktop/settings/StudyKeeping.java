@@ -75,22 +75,20 @@ public final class StudyKeeping {
         work.start(job, taken -> done.run());
     }
 
-    /**
-     * Forgets the studies kept; sittings stay.
-     *
-     * @param done runs when they are forgotten, and once more when that was taken back
-     */
-    public void forget(Runnable done) {
-        work.start(new Job<>("Forgetting the studies", progress -> studyBench.forget()), forgotten -> {
+    /** Forgets the study of one kind; sittings stay. Done is run when it is forgotten, and once more when that was taken back. */
+    void forget(StudyKind kind, Runnable done) {
+        Job<Map<String, List<SittingId>>> job =
+                new Job<>("Forgetting the study", progress -> studyBench.forget(List.of(kind.procedure())));
+        work.start(job, forgotten -> {
             done.run();
-            String words = "Forgotten; no sitting was deleted, and comparisons count with "
+            String words = "Forgotten; no sitting was deleted, and comparisons of " + kind.procedure() + " count with "
                     + (settings.spread().isEmpty() ? "cautious figures until a study is kept" : "your own figures");
             notices.say(words, () -> remember(forgotten, done));
         });
     }
 
     private void remember(Map<String, List<SittingId>> forgotten, Runnable done) {
-        Job<Boolean> job = new Job<>("Taking the studies back", progress -> {
+        Job<Boolean> job = new Job<>("Taking the study back", progress -> {
             studyBench.takeBack(forgotten);
             return true;
         });

@@ -13,6 +13,7 @@ public final class SetUpStudy {
     private final StudyKeeping keeping;
     private final Notices notices;
     private final ObservableList<SittingId> setUps = FXCollections.observableArrayList();
+    private Runnable takenBack = () -> {};
 
     SetUpStudy(StudyKeeping keeping, Notices notices) {
         this.keeping = keeping;
@@ -35,6 +36,15 @@ public final class SetUpStudy {
 
     /** Keeps the study of these set-ups. */
     public void keep() {
-        keeping.keep(List.copyOf(setUps), setUps::clear, () -> {});
+        keeping.keep(List.copyOf(setUps), setUps::clear, takenBack);
+    }
+
+    /**
+     * Whom to tell when a study kept here is taken back.
+     *
+     * @param told runs each time; in place of whoever was told before
+     */
+    public void whenTakenBack(Runnable told) {
+        takenBack = told;
     }
 }

@@ -179,6 +179,20 @@ class SpreadModelTest {
     }
 
     @Test
+    void forgettingOneKindLeavesTheOthers() {
+        study(setUps(3));
+        model.keep();
+        SetUpSpread studied = spread();
+        model.kind().set(StudyKind.NOTES);
+        assertThat(model.keepsOne()).isFalse();
+
+        model.forget();
+
+        assertThat(desk.said()).contains("no study of notes is kept, so there is nothing to forget");
+        assertThat(spread()).isEqualTo(studied);
+    }
+
+    @Test
     void takingBackDoesNotPutAnOldStudyBeforeANewerOne() {
         study(setUps(3));
         model.keep();
@@ -269,7 +283,9 @@ class SpreadModelTest {
         assertThat(desk.said()).isEqualTo("Kept: comparisons of notes rest on this study from now on");
         assertThat(words())
                 .contains("Between sittings of notes playing again moves early decays by ", "(measured on this bench)")
-                .contains("The study of notes kept: 3 sittings of instrument 7, 2026-03-14 (sittings 1, 2, 3).");
+                .contains("The study of notes kept: 3 sittings of instrument 7, 2026-03-14 (sittings 1, 2, 3).")
+                .as("what it could not say stays beside its figures")
+                .contains("Not studied, level LAFmax: gain: unknown / unknown");
         assertThat(model.tried().get()).isEmpty();
         assertThat(model.shown()).as("its figures stay in sight").isPresent();
         assertThat(spread()).as("notes say nothing of taps").isEqualTo(SetUpSpread.USUAL);

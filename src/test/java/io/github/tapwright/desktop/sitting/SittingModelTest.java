@@ -141,13 +141,17 @@ class SittingModelTest {
         assertThat(visit.study().setUps()).hasSize(3);
         assertThat(kept).as("one stays at the microphone").isEmpty();
 
+        List<String> told = new ArrayList<>();
+        visit.study().whenTakenBack(() -> told.add("taken back"));
         visit.study().keep();
+        assertThat(told).isEmpty();
         assertThat(desk.said()).isEqualTo("Kept: comparisons of taps rest on this study from now on");
         assertThat(visit.study().setUps()).isEmpty();
         assertThat(desk.makeSitting().studyBench().kept().study()).isPresent();
 
         desk.notices().undo();
         assertThat(desk.makeSitting().studyBench().kept().exists()).isFalse();
+        assertThat(told).as("an open Workshop screen shows it").hasSize(1);
     }
 
     @Test
