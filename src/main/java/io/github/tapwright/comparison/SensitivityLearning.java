@@ -79,16 +79,16 @@ public final class SensitivityLearning {
 
         HumidityHistory.Point moved(double hz) {
             return new HumidityHistory.Point(
-                    at.getEpochSecond() / SECONDS_A_DAY, air.relativeHumidityPercent().orElseThrow(), hz);
+                    at.getEpochSecond() / SECONDS_A_DAY,
+                    air.relativeHumidityPercent().orElseThrow(),
+                    hz);
         }
     }
 
     private static List<Point> points(ModeName mode, List<SittingSummary> sittings) {
         return sittings.stream()
                 .filter(s -> s.air().relativeHumidityPercent().isPresent())
-                .flatMap(s -> frequency(mode, s)
-                        .map(hz -> new Point(s.takenAt().instant(), s.air(), hz))
-                        .stream())
+                .flatMap(s -> frequency(mode, s).map(hz -> new Point(s.takenAt().instant(), s.air(), hz)).stream())
                 .toList();
     }
 

@@ -170,8 +170,7 @@ public final class StudyBench {
      * @return as {@link #spread(Optional)}
      */
     public static SetUpSpread spread(Optional<SetUpSpread> said, KeptStudy<BenchStudy> kept) {
-        return said.or(() -> kept.study().flatMap(BenchStudy::spread))
-                .orElseGet(kept::cautious);
+        return said.or(() -> kept.study().flatMap(BenchStudy::spread)).orElseGet(kept::cautious);
     }
 
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {

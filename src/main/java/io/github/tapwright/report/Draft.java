@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param pictures those its sections show
  * @param nothingUsable why nothing usable stands in it; empty if something does
  */
-record Draft(String title, List<String> lead, List<Section> sections, Pictures pictures, Optional<String> nothingUsable) {
+record Draft(
+        String title, List<String> lead, List<Section> sections, Pictures pictures, Optional<String> nothingUsable) {
 
     Draft {
         lead = List.copyOf(lead);

@@ -92,7 +92,9 @@ class ReportCommandTest {
                 .contains("there is no sitting 36, but an instrument with that shop number")
                 .contains("compare --instruments 36 B-7 compares the latest sittings of two instruments");
         assertThat(run("compare", "1", "B-7").err()).contains("there is no sitting B-7, but an instrument");
-        assertThat(run("compare", "1", "9").err()).contains("there is no sitting 9;").doesNotContain("--instruments");
+        assertThat(run("compare", "1", "9").err())
+                .contains("there is no sitting 9;")
+                .doesNotContain("--instruments");
         assertThat(run("compare", "1", "x").err()).contains("sittings are numbered 1, 2, 3");
         assertThat(run("compare", "1", "2").code()).isZero();
     }

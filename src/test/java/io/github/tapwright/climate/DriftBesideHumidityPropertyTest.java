@@ -85,7 +85,9 @@ class DriftBesideHumidityPropertyTest {
     void aDriftIsNotLearntAsHumidity() {
         Held damper = held(8, 1, 4);
         assertThat(damper.besideTime()).isBetween(0.935, 0.965);
-        assertThat(damper.byHumidityAlone()).as("the drift is taken for humidity").isLessThan(0.9);
+        assertThat(damper.byHumidityAlone())
+                .as("the drift is taken for humidity")
+                .isLessThan(0.9);
         assertThat(held(8, 0, 5).besideTime()).isBetween(0.935, 0.965);
         assertThat(held(5, 1, 4).besideTime()).isBetween(0.935, 0.965);
         assertThat(held(12, 2, 4).besideTime()).isBetween(0.935, 0.965);
@@ -99,7 +101,9 @@ class DriftBesideHumidityPropertyTest {
             learnt += k.basis() == SensitivityBasis.LEARNT ? 1 : 0;
             assertThat(k.basis()).isIn(SensitivityBasis.LEARNT, SensitivityBasis.ASSUMED_RAN_WITH_TIME);
         }
-        System.out.printf("8 months, 2.4 points damper each, swing 1: learnt %.1f %% of %d%n", 100.0 * learnt / HISTORIES, HISTORIES);
+        System.out.printf(
+                "8 months, 2.4 points damper each, swing 1: learnt %.1f %% of %d%n",
+                100.0 * learnt / HISTORIES, HISTORIES);
         assertThat(learnt).isLessThan(HISTORIES / 50);
     }
 }

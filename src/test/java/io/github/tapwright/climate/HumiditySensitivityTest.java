@@ -52,7 +52,8 @@ class HumiditySensitivityTest {
                 new Point(0, 50, 180.1),
                 new Point(30, 60, 179.9));
 
-        // by hand, time at right angles to both: slope −0.004·100/180 % per point; residuals leave u = √(0.032/500)·100/180 =
+        // by hand, time at right angles to both: slope −0.004·100/180 % per point; residuals leave u =
+        // √(0.032/500)·100/180 =
         // 0.00444 %; t with 1 degree of freedom 12.706
         assertThat(learnt.percentPerPoint()).isCloseTo(-0.00222, within(2e-5));
         assertThat(learnt.standardUncertainty()).isCloseTo(0.00444, within(1e-5));
@@ -91,9 +92,14 @@ class HumiditySensitivityTest {
 
     @Test
     void tooFewSittingsAndTooLittleWeatherAreSaid() {
-        HumiditySensitivity few = of(HumidityScale.RELATIVE_HUMIDITY, new Point(0, 30, 201), new Point(30, 60, 199), new Point(60, 35, 200));
-        HumiditySensitivity still =
-                of(HumidityScale.RELATIVE_HUMIDITY, new Point(0, 44, 201), new Point(30, 45, 199), new Point(60, 48, 200), new Point(90, 44, 200));
+        HumiditySensitivity few = of(
+                HumidityScale.RELATIVE_HUMIDITY, new Point(0, 30, 201), new Point(30, 60, 199), new Point(60, 35, 200));
+        HumiditySensitivity still = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(0, 44, 201),
+                new Point(30, 45, 199),
+                new Point(60, 48, 200),
+                new Point(90, 44, 200));
         HumiditySensitivity nothing = of(HumidityScale.WOOD_MOISTURE);
 
         assertThat(few.basis()).isEqualTo(SensitivityBasis.ASSUMED_TOO_FEW_SITTINGS);
@@ -130,8 +136,12 @@ class HumiditySensitivityTest {
 
     @Test
     void atTheReferenceNothingIsCorrectedAndTheSlopeDoesNotMatter() {
-        HumiditySensitivity learnt =
-                of(HumidityScale.RELATIVE_HUMIDITY, new Point(0, 30, 201), new Point(30, 45, 200.2), new Point(60, 60, 199), new Point(90, 40, 200));
+        HumiditySensitivity learnt = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(0, 30, 201),
+                new Point(30, 45, 200.2),
+                new Point(60, 60, 199),
+                new Point(90, 40, 200));
 
         CorrectedFrequency here = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 45);
         CorrectedFrequency there = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 55);

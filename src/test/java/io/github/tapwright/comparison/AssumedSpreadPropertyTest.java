@@ -31,8 +31,7 @@ class AssumedSpreadPropertyTest {
             squares += Math.pow(chance.nextGaussian(), 2);
         }
         double u = scatter * Math.sqrt(squares / (strikes - 1) / strikes);
-        return new Estimate(
-                truth + scatter / Math.sqrt(strikes) * chance.nextGaussian(), u, strikes - 1.0);
+        return new Estimate(truth + scatter / Math.sqrt(strikes) * chance.nextGaussian(), u, strikes - 1.0);
     }
 
     /** How many of so many pairs have a narrower interval with a spread than with none. */
@@ -53,9 +52,9 @@ class AssumedSpreadPropertyTest {
     }
 
     private static Estimate overTime(SetUpSpread spread, Estimate... two) {
-        BenchKnowledge bench = new BenchKnowledge(spread, InventedSittings.BENCH.window(), InventedSittings.BENCH.sensitivities());
-        return new SittingFigure(
-                        new SittingId(1), Moment.at(Instant.EPOCH), two[0], Optional.empty(), Optional.empty())
+        BenchKnowledge bench =
+                new BenchKnowledge(spread, InventedSittings.BENCH.window(), InventedSittings.BENCH.sensitivities());
+        return new SittingFigure(new SittingId(1), Moment.at(Instant.EPOCH), two[0], Optional.empty(), Optional.empty())
                 .inCommonAir(Subject.ofTaps().get(0), bench);
     }
 
@@ -90,14 +89,14 @@ class AssumedSpreadPropertyTest {
             Estimate d = difference(SetUpSpread.USUAL, setUp(), setUp());
             held += d.differsFromZero() ? 0 : 1;
         }
-        System.out.printf("six strikes, bench as assumed, holds no difference: %.1f %% of %d%n", 100.0 * held / PAIRS, PAIRS);
+        System.out.printf(
+                "six strikes, bench as assumed, holds no difference: %.1f %% of %d%n", 100.0 * held / PAIRS, PAIRS);
         assertThat((double) held / PAIRS).isBetween(0.95, 0.99);
     }
 
     /** Six strikes that scatter by 0.05 %, set up on a bench that scatters by 0.3 %. */
     private Estimate setUp() {
         double own = 0.0005 * 187 / Math.sqrt(6);
-        return new Estimate(
-                187 * (1 + 0.003 * chance.nextGaussian()) + own * chance.nextGaussian(), own, 5);
+        return new Estimate(187 * (1 + 0.003 * chance.nextGaussian()) + own * chance.nextGaussian(), own, 5);
     }
 }

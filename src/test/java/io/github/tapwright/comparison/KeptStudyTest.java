@@ -100,8 +100,8 @@ class KeptStudyTest {
     }
 
     private static Findings nothing() {
-        return new Findings.OfTaps(new TapResult(
-                List.of(), Optional.empty(), List.of(), List.of(), TapSettings.STANDARD, "invented-1"));
+        return new Findings.OfTaps(
+                new TapResult(List.of(), Optional.empty(), List.of(), List.of(), TapSettings.STANDARD, "invented-1"));
     }
 
     private void analyseAnew(SittingId id, Findings findings) {
@@ -131,7 +131,10 @@ class KeptStudyTest {
         String kind = Procedure.OpenPlucks.KEY;
         assertThat(playing().kept(kind).study()).isEmpty();
         assertThat(playing().kept(kind).lapse().orElseThrow()).contains("no string has two plucks");
-        assertThat(playing().spread(kind, Optional.empty()).of(PlayedQuantity.LEVEL).basis())
+        assertThat(playing()
+                        .spread(kind, Optional.empty())
+                        .of(PlayedQuantity.LEVEL)
+                        .basis())
                 .isEqualTo(Basis.LAPSED);
     }
 

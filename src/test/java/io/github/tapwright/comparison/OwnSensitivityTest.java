@@ -213,8 +213,8 @@ class OwnSensitivityTest {
         assertThat(comparison.comparability().checks())
                 .filteredOn(c -> c.condition().equals("relative humidity"))
                 .singleElement()
-                .satisfies(c -> assertThat(c.words())
-                        .contains("in its sittings with main air, main top and main back " + why));
+                .satisfies(c ->
+                        assertThat(c.words()).contains("in its sittings with main air, main top and main back " + why));
         assertThat(top(comparison).correction().orElseThrow().parts())
                 .singleElement()
                 .satisfies(p -> assertThat(p.basis()).endsWith(why));

@@ -39,7 +39,8 @@ class SittingComparisonTest {
 
     @Test
     void whatWouldDifferIfAskedAloneIsOnlyPerhapsSoAmongManyQuestions() {
-        // 1.1 %: the assumed spread lends none of its endless degrees of freedom, and 1 % no longer convinces even alone.
+        // 1.1 %: the assumed spread lends none of its endless degrees of freedom, and 1 % no longer convinces even
+        // alone.
         SittingComparison comparison = compare(1.011, KNOWN, KNOWN);
 
         assertThat(comparison.questions())

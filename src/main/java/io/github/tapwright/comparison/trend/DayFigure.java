@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
  * @param own what one of the day's sittings is unsure by itself, setting up again apart: 0 with u² their mean, see {@link #onAverage}
  * @param humidityPercent relative humidity; empty unless known for all the day's sittings
  */
-record DayFigure(
-        LocalDate day, double measured, double corrected, Estimate own, Optional<Double> humidityPercent) {
+record DayFigure(LocalDate day, double measured, double corrected, Estimate own, Optional<Double> humidityPercent) {
 
     /** One for each day, oldest first. */
     static List<DayFigure> of(List<SittingFigure> figures, ZoneId zone) {

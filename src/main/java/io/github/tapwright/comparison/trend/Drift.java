@@ -12,8 +12,8 @@ import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Whether one quantity drifts, as measured and in the common air.

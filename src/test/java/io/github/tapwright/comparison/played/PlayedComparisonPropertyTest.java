@@ -83,8 +83,7 @@ class PlayedComparisonPropertyTest {
     }
 
     private static Estimate overall(Estimate plucks, SetUpSpread spread) {
-        return PlayedChange.of(
-                        PlayedQuantity.LEVEL, List.of(), List.of(), Optional.of(plucks), spread.level(), FINE)
+        return PlayedChange.of(PlayedQuantity.LEVEL, List.of(), List.of(), Optional.of(plucks), spread.level(), FINE)
                 .estimate()
                 .orElseThrow();
     }

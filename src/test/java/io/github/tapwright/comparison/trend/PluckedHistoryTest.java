@@ -135,7 +135,10 @@ class PluckedHistoryTest {
         add(withOtherStrings(), new double[] {69, 71}, new double[] {73, 75});
 
         assertThat(history().since()).isPresent();
-        assertThat(history().warnings()).singleElement().asString().startsWith("sitting 1 with every string plucked once");
+        assertThat(history().warnings())
+                .singleElement()
+                .asString()
+                .startsWith("sitting 1 with every string plucked once");
     }
 
     @Test
@@ -143,30 +146,18 @@ class PluckedHistoryTest {
         add(conditions(Air.UNKNOWN, Optional.empty()), new double[] {69, 71});
         add(withOtherStrings(), new double[] {69, 71});
 
-        assertThat(history().warnings())
-                .singleElement()
-                .asString()
-                .startsWith("sitting 1 without relative humidity");
+        assertThat(history().warnings()).singleElement().asString().startsWith("sitting 1 without relative humidity");
     }
 
     private static Conditions withOtherStrings() {
-        return conditions(
-                InventedBody.conditions(Stage.LATER, 45).air(), Optional.of(LocalDate.parse("2026-01-20")));
+        return conditions(InventedBody.conditions(Stage.LATER, 45).air(), Optional.of(LocalDate.parse("2026-01-20")));
     }
 
     private static Conditions conditions(Air air, Optional<LocalDate> fittedOn) {
         Conditions c = InventedBody.conditions(Stage.LATER, 45);
         Strings strings = new Strings(c.strings().state(), c.strings().setName(), fittedOn);
         return new Conditions(
-                c.stage(),
-                air,
-                strings,
-                c.hole(),
-                c.placing(),
-                c.microphone(),
-                c.addedMass(),
-                c.operator(),
-                c.note());
+                c.stage(), air, strings, c.hole(), c.placing(), c.microphone(), c.addedMass(), c.operator(), c.note());
     }
 
     /** Levels rise by 2.4 dB in all; two such sittings of an unchanged guitar may lie t·√2·√(0.25 + 0.5) = 3.4 dB apart. */

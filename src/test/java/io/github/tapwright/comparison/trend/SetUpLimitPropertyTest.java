@@ -11,11 +11,11 @@ import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.SetUpSpread.Basis;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
-import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
-import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.synthesis.Chance;
 import java.time.Instant;
@@ -77,7 +77,9 @@ class SetUpLimitPropertyTest {
         int held = 0;
         for (int i = 0; i < HISTORIES; i++) {
             double limit = limit(plucks, scatterDb, again);
-            held += Math.abs(mean(plucks, scatterDb) - mean(plucks, scatterDb)) <= limit ? 1 : 0;
+            double before = mean(plucks, scatterDb);
+            double after = mean(plucks, scatterDb);
+            held += Math.abs(after - before) <= limit ? 1 : 0;
         }
         System.out.printf(
                 "%d plucks that scatter by %.0f dB, %s: limit holds %.1f %% of %d%n",
