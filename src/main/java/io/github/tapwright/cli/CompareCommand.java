@@ -131,6 +131,9 @@ final class CompareCommand extends ArchiveCommand {
                             : "--stage goes with --group; leave it out");
         }
         CompareSittings compare = open.compareSittings();
+        if (!instruments) {
+            two.forEach(text -> refuseShopNumber(open, text));
+        }
         SittingId a = sitting(compare, two.get(0));
         SittingId b = sitting(compare, two.get(1));
         CompareSittings.Settings settings =
@@ -166,6 +169,21 @@ final class CompareCommand extends ArchiveCommand {
             text.draw(compared, plot.get());
         }
         return compared.comparison().changes().isEmpty() ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
+    }
+
+    /** Whoever types the numbers on two labels is told how to compare those. */
+    private void refuseShopNumber(OpenBench open, String text) {
+        boolean isSitting = isNumber(text) && open.showSitting().knows(new SittingIdConverter().convert(text));
+        boolean isOnShelf = open.listInstruments().shopNumbers().stream()
+                .anyMatch(n -> n.text().equals(text));
+        Given.refuse(
+                isOnShelf && !isSitting,
+                "there is no sitting " + text + ", but an instrument with that shop number; compare --instruments "
+                        + String.join(" ", two) + " compares the latest sittings of two instruments");
+    }
+
+    private static boolean isNumber(String text) {
+        return text.matches("[1-9][0-9]{0,17}");
     }
 
     private SittingId sitting(CompareSittings compare, String text) {

@@ -113,7 +113,7 @@ final class DemoCommand implements Callable<Integer> {
         ReportSubject subject = new ReportSubject.OfSitting(latest.id());
         ReportRequest request =
                 new ReportRequest(ReportKind.CLIENT, subject, bench.clock().instant());
-        Output.tryTo(file, () -> open.makeReport().write(request, file, terminal.progress()));
+        Output.to(file, () -> open.makeReport().write(request, file, terminal.progress()));
         return Optional.of(file);
     }
 

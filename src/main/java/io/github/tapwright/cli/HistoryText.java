@@ -28,7 +28,7 @@ final class HistoryText {
         terminal.say("Instrument %s over time", history.instrument());
         history.leftOut().forEach(l -> terminal.say("  sitting %s left out: %s", l.sitting(), l.reason()));
         if (history.series().isEmpty()) {
-            terminal.say("There is no sitting with a named resonance or with plucks that may be compared.");
+            terminal.say("There is %s.", TrendWords.NOTHING);
             return;
         }
         printSittings(history);

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The studies that hold, one of each kind at most; one whose sittings no longer go together hides no other.
+ * The studies that hold, one of each kind at most; one that holds no longer hides no other.
  *
  * @param taps of taps
  * @param played of notes, of plucks

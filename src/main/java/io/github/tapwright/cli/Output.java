@@ -17,9 +17,13 @@ final class Output {
         void write() throws IOException;
     }
 
-    /** Something that writes if there is anything to write. */
-    interface Attempt {
-        boolean write() throws IOException;
+    /**
+     * Something that writes and tells what came of it.
+     *
+     * @param <T> such as whether there was anything to write
+     */
+    interface Attempt<T> {
+        T write() throws IOException;
     }
 
     /** An output that cannot be written, in words for the maker. */
@@ -42,8 +46,8 @@ final class Output {
         }
     }
 
-    /** Writes if there is anything to write; says whether there was. */
-    static boolean tryTo(Path output, Attempt attempt) {
+    /** Writes; gives what the attempt tells. */
+    static <T> T tryTo(Path output, Attempt<T> attempt) {
         try {
             return attempt.write();
         } catch (IOException e) {

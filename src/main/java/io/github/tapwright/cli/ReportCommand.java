@@ -111,10 +111,11 @@ final class ReportCommand extends ArchiveCommand {
                 "--spread goes with a sitting of taps, --against or --trend; leave it out");
         ReportRequest request =
                 new ReportRequest(kind, subject(), bench().clock().instant());
-        boolean usable = Output.tryTo(
+        Optional<String> nothingUsable = Output.tryTo(
                 out, () -> open.makeReport().write(request, out, terminal().progress()));
         terminal().note("wrote " + out);
-        return usable ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
+        nothingUsable.ifPresent(why -> terminal().note("nothing usable stands in it: " + why));
+        return nothingUsable.isEmpty() ? ExitCode.DONE : ExitCode.NOTHING_USABLE;
     }
 
     private ReportSubject subject() {

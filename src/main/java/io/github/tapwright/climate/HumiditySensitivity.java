@@ -3,10 +3,12 @@ package io.github.tapwright.climate;
 /**
  * By how much a resonance moves for each point of dampness.
  *
- * <p>Learnt: ln f = a + k·x by least squares over the instrument's own history, u_k = s/√Σ(x − x̄)², n − 2 degrees of freedom. The slope
- * is taken as it comes: nothing pulls it towards what is assumed. With fewer than three sittings, or a range below 5 points of
- * humidity (0.8 % of moisture; common practice, no source), what {@link HumidityScale} assumes is used and the basis says so. A
- * learnt slope takes other changes along if they ran beside the weather: two summers and two winters are better than one of each.
+ * <p>Learnt: ln f = a + k·x + d·t by least squares over the instrument's own history, time t beside dampness x, so that a steady drift
+ * is not learnt as humidity: k = Σxᵣyᵣ/Σxᵣ² of what the lines over time leave of x and of y = ln f, u_k = s/√Σxᵣ², n − 3 degrees of freedom
+ * [SeberLee2003]. The slope is taken as it comes: nothing pulls it towards what is assumed. With fewer than four sittings, or a range below
+ * 5 points of humidity (0.8 % of moisture; common practice, no source), what {@link HumidityScale} assumes is used and the basis says
+ * so; it is as well where so much is not left beside time, because humidity and a drift then look alike. What changed otherwise than
+ * steadily a learnt slope still takes along: two summers and two winters are better than one of each.
  *
  * @param scale by what dampness is counted
  * @param percentPerPoint 100·k, in % of the frequency per point of the scale
@@ -23,7 +25,7 @@ public record HumiditySensitivity(
         SensitivityBasis basis,
         int sittings) {
 
-    private static final int FEWEST = 3;
+    private static final int FEWEST = 4;
 
     /**
      * What an instrument's history tells.
@@ -39,6 +41,9 @@ public record HumiditySensitivity(
         if (history.range() < history.scale().rangeNeeded) {
             return assumed(history, SensitivityBasis.ASSUMED_TOO_LITTLE_RANGE);
         }
+        if (history.rangeBesideTime() < history.scale().rangeNeeded) {
+            return assumed(history, SensitivityBasis.ASSUMED_RAN_WITH_TIME);
+        }
         return learnt(history);
     }
 
@@ -53,35 +58,27 @@ public record HumiditySensitivity(
     }
 
     private static HumiditySensitivity learnt(HumidityHistory history) {
-        int n = history.points().size();
-        double meanX = history.points().stream()
-                .mapToDouble(HumidityHistory.Point::dampness)
-                .average()
-                .orElseThrow();
-        double meanY = history.points().stream()
-                .mapToDouble(p -> Math.log(p.frequencyHz()))
-                .average()
-                .orElseThrow();
+        double[] x = history.dampnessBesideTime();
+        double[] y = history.logarithmsBesideTime();
         double xx = 0;
         double xy = 0;
-        for (HumidityHistory.Point point : history.points()) {
-            xx += (point.dampness() - meanX) * (point.dampness() - meanX);
-            xy += (point.dampness() - meanX) * (Math.log(point.frequencyHz()) - meanY);
+        for (int i = 0; i < x.length; i++) {
+            xx += x[i] * x[i];
+            xy += x[i] * y[i];
         }
         double slope = xy / xx;
         double left = 0;
-        for (HumidityHistory.Point point : history.points()) {
-            double residual = Math.log(point.frequencyHz()) - meanY - slope * (point.dampness() - meanX);
-            left += residual * residual;
+        for (int i = 0; i < x.length; i++) {
+            left += (y[i] - slope * x[i]) * (y[i] - slope * x[i]);
         }
-        double freedom = n - 2.0;
+        double freedom = x.length - 3.0;
         return new HumiditySensitivity(
                 history.scale(),
                 100 * slope,
                 100 * Math.sqrt(left / freedom / xx),
                 freedom,
                 SensitivityBasis.LEARNT,
-                n);
+                x.length);
     }
 
     /**

@@ -6,8 +6,7 @@ import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What was taken out of a figure before it was compared, part by part.
@@ -42,18 +41,14 @@ public record Correction(List<Part> parts) {
                 .toList();
     }
 
-    /** What a budget comes to, its parts of this correction making it no surer than the other parts are by themselves. */
-    static Estimate knownNoBetter(UncertaintyBudget budget, Optional<Correction> correction) {
-        Set<String> causes = correction.map(Correction::parts).orElse(List.of()).stream()
-                .map(Part::cause)
-                .collect(Collectors.toSet());
-        List<Component> others = budget.components().stream()
-                .filter(c -> !causes.contains(c.name()))
-                .toList();
-        Estimate whole = budget.combined();
-        return causes.isEmpty()
-                ? whole
-                : whole.knownNoBetterThan(new UncertaintyBudget(budget.value(), others, List.of()).combined());
+    /**
+     * Its parts in such a budget, which must make nothing surer, see {@link UncertaintyBudget#combinedAssuming}.
+     *
+     * @param correction empty where nothing was corrected
+     * @return their names
+     */
+    static Stream<String> causes(Optional<Correction> correction) {
+        return correction.map(Correction::parts).orElse(List.of()).stream().map(Part::cause);
     }
 
     /** What this one of a frequency does to its decay time, of one Q as 1/f: T·f/(f + k) = T − k·T/(f + k), k what is added to f. */

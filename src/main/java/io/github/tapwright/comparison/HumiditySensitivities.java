@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -28,6 +29,9 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
 
     private static final String BARE_SPRUCE =
             "assumed for bare spruce, an estimate and not measured on this instrument";
+
+    private static final String DRIFT_APART = "a steady drift set apart";
+    private static final String RAN_WITH_TIME = " humidity ran with time, and a drift would be learnt as humidity";
 
     /** Keeps a copy. */
     public HumiditySensitivities {
@@ -65,31 +69,44 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
      * How one resonance's sensitivity is known.
      *
      * @param mode which; empty for one without a name
-     * @return such as "learnt from 8 sittings of this instrument"
+     * @return such as "learnt from 8 sittings of this instrument, a steady drift set apart"
      */
     public String basis(Optional<ModeName> mode) {
         HumiditySensitivity sensitivity = of(mode);
         if (isLearnt(sensitivity)) {
-            return "learnt from " + sensitivity.sittings() + " sittings of this instrument";
+            return "learnt from " + sensitivity.sittings() + " sittings of this instrument, " + DRIFT_APART;
         }
-        return mode.equals(Optional.of(ModeName.MAIN_AIR))
-                ? BARE_SPRUCE + ", of which the main air takes " + ClimateCorrection.WOOD_SHARE_WORDS
-                : BARE_SPRUCE;
+        return BARE_SPRUCE
+                + (mode.equals(Optional.of(ModeName.MAIN_AIR))
+                        ? ", of which the main air takes " + ClimateCorrection.WOOD_SHARE_WORDS
+                        : "")
+                + (ranWithTime(sensitivity) ? ": in its " + sensitivity.sittings() + " sittings" + RAN_WITH_TIME : "");
     }
 
     /**
      * How all of them are known.
      *
-     * @return such as "learnt for main top and main back, assumed for bare spruce … for the others"
+     * @return such as "learnt from this instrument for main top and main back, a steady drift set apart, for others assumed for bare spruce …"
      */
     String basis() {
-        List<String> learnt = Arrays.stream(ModeName.values())
-                .filter(m -> isLearnt(of(Optional.of(m))))
+        String learnt = listed(HumiditySensitivities::isLearnt);
+        String ran = listed(HumiditySensitivities::ranWithTime);
+        return (learnt.isEmpty()
+                        ? ""
+                        : "learnt from this instrument for " + learnt + ", " + DRIFT_APART + ", for others ")
+                + BARE_SPRUCE
+                + (ran.isEmpty() ? "" : ": in its sittings with " + ran + RAN_WITH_TIME);
+    }
+
+    private String listed(Predicate<HumiditySensitivity> which) {
+        return listed(Arrays.stream(ModeName.values())
+                .filter(m -> which.test(of(Optional.of(m))))
                 .map(ModeName::words)
-                .toList();
-        return learnt.isEmpty()
-                ? BARE_SPRUCE
-                : "learnt from this instrument for " + listed(learnt) + ", for others " + BARE_SPRUCE;
+                .toList());
+    }
+
+    private static boolean ranWithTime(HumiditySensitivity sensitivity) {
+        return sensitivity.basis() == SensitivityBasis.ASSUMED_RAN_WITH_TIME;
     }
 
     private static boolean isLearnt(HumiditySensitivity sensitivity) {
@@ -98,6 +115,8 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
 
     private static String listed(List<String> words) {
         int last = words.size() - 1;
-        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return words.size() < 2
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 }

@@ -8,7 +8,8 @@ import java.util.function.Supplier;
  * The study of one kind that was kept last, read once for all that is asked of it.
  *
  * @param study what it says now; empty if none is kept, or it no longer holds
- * @param lapse why it no longer holds: its sittings, corrected since, no longer go together; empty if it does, or none is kept
+ * @param lapse why it no longer holds: its sittings, corrected or analysed anew since, no longer go together or no longer tell anything; empty if
+ *     it does, or none is kept
  * @param <S> the kind of study
  */
 public record KeptStudy<S>(Optional<S> study, Optional<String> lapse) {
@@ -26,6 +27,15 @@ public record KeptStudy<S>(Optional<S> study, Optional<String> lapse) {
         } catch (RefusedEntryException e) {
             return new KeptStudy<>(Optional.empty(), Optional.of(String.valueOf(e.getMessage())));
         }
+    }
+
+    /**
+     * What is assumed where it says nothing.
+     *
+     * @return cautious figures, the basis of which says whether a study was kept
+     */
+    public SetUpSpread cautious() {
+        return exists() ? SetUpSpread.LAPSED : SetUpSpread.USUAL;
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.statistics.Estimate;
+import java.util.stream.Stream;
 
 /**
  * How far figures of one kind scatter from one sitting to the next, and where that is known from.
@@ -24,6 +25,17 @@ public record KnownScatter(double deviation, double degreesOfFreedom, SetUpSprea
     /** What is taken as well known, because somebody said so or nobody knows better. */
     static KnownScatter said(double deviation, SetUpSpread.Basis basis) {
         return new KnownScatter(deviation, Double.POSITIVE_INFINITY, basis);
+    }
+
+    /**
+     * Its part in a budget, if nobody has measured or said it: such a part must make nothing surer, see
+     * {@link io.github.tapwright.statistics.UncertaintyBudget#combinedAssuming}.
+     *
+     * @param part the part's name
+     * @return that name; empty where it is measured or given
+     */
+    public Stream<String> assumed(String part) {
+        return basis.isAssumed() ? Stream.of(part) : Stream.empty();
     }
 
     /**

@@ -10,6 +10,7 @@ import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.statistics.Median;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +23,13 @@ import java.util.stream.Collectors;
  *
  * <p>Only strung sittings of taps with the hole not covered count: finish and strings move resonances by themselves. What one
  * instrument does says little about another, so for two instruments nothing is learnt and what is assumed stands. Warm air raises the main
- * air, and summers are damp: of it only sittings of known temperature count, brought to one temperature first.
+ * air, and summers are damp: of it only sittings of known temperature count, brought to one temperature first. Time is set beside
+ * humidity, and where humidity ran with time nothing is learnt, see {@link HumiditySensitivity}: a drift would be taken for humidity, and
+ * whoever compares or follows the instrument would not find it.
  */
 public final class SensitivityLearning {
+
+    private static final double SECONDS_A_DAY = 86_400;
 
     private final SittingStore sittings;
 
@@ -64,7 +69,7 @@ public final class SensitivityLearning {
     }
 
     /** A resonance in the air of one sitting, its humidity known. */
-    private record Point(Air air, double frequencyHz) {
+    private record Point(Instant at, Air air, double frequencyHz) {
 
         /** As it would have been at another temperature; empty if its own is not known or out of range. */
         Optional<Double> at(double celsius, double airShare) {
@@ -73,14 +78,17 @@ public final class SensitivityLearning {
         }
 
         HumidityHistory.Point moved(double hz) {
-            return new HumidityHistory.Point(air.relativeHumidityPercent().orElseThrow(), hz);
+            return new HumidityHistory.Point(
+                    at.getEpochSecond() / SECONDS_A_DAY,
+                    air.relativeHumidityPercent().orElseThrow(),
+                    hz);
         }
     }
 
     private static List<Point> points(ModeName mode, List<SittingSummary> sittings) {
         return sittings.stream()
                 .filter(s -> s.air().relativeHumidityPercent().isPresent())
-                .flatMap(s -> frequency(mode, s).map(hz -> new Point(s.air(), hz)).stream())
+                .flatMap(s -> frequency(mode, s).map(hz -> new Point(s.takenAt().instant(), s.air(), hz)).stream())
                 .toList();
     }
 

@@ -21,8 +21,8 @@ public record SetUpSpread(KnownScatter frequency, KnownScatter q, KnownScatter l
     public enum Basis {
         /** Cautious figures for a bench nobody has studied. */
         ASSUMED("assumed, not measured on this bench"),
-        /** The same, because a sitting of the study that held was corrected and no longer goes with the others. */
-        LAPSED("assumed: the sittings of this bench's study no longer go together, make a new one"),
+        /** The same, because sittings of the study that held were corrected or analysed anew: they no longer go together, or tell nothing. */
+        LAPSED("assumed: the study of this bench no longer holds, make a new one"),
         /** What the maker said. */
         GIVEN("as given"),
         /** A study of this bench, kept in the archive. */

@@ -9,6 +9,8 @@ import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One figure of one sitting.
@@ -25,6 +27,8 @@ public record SittingFigure(
         Estimate found,
         Optional<Correction> correction,
         Optional<Double> humidityPercent) {
+
+    private static final String SETTING_UP = "setting up";
 
     /**
      * A figure of a sitting.
@@ -54,8 +58,8 @@ public record SittingFigure(
 
     /**
      * The figure in the common air with all that makes it unsure: u² = u_own² + s² + u_k², u_own what fit and strikes, or the sitting's
-     * plucks, leave unsure, s the spread of setting up or plucking again, k the correction, each with its degrees of freedom. k gives
-     * the whole no more of them than it has without. Of plucks the whole has no more of them than s, as in a comparison of two sittings.
+     * plucks, leave unsure, s the spread of setting up or plucking again, k the correction, each with its degrees of freedom. k, and s
+     * where it is assumed, give the whole no more of them than it has without. Of plucks the whole has no more of them than s, as in a comparison of two sittings.
      *
      * @param subject what the figure is of
      * @param bench what is known about setting up and plucking again
@@ -65,9 +69,12 @@ public record SittingFigure(
         Estimate again = bench.again(subject, measured());
         List<Component> components = new ArrayList<>();
         components.add(new Component("the sitting's own", found, 1));
-        components.add(new Component("setting up", again, 1));
+        components.add(new Component(SETTING_UP, again, 1));
         components.addAll(Correction.components(correction));
-        Estimate all = Correction.knownNoBetter(new UncertaintyBudget(corrected(), components, List.of()), correction);
+        Stream<String> assumed = bench.spread(subject).known(subject.quantity()).assumed(SETTING_UP);
+        Estimate all = new UncertaintyBudget(corrected(), components, List.of())
+                .combinedAssuming(
+                        Stream.concat(Correction.causes(correction), assumed).collect(Collectors.toSet()));
         return subject.equals(Subject.PLUCKS) ? all.knownNoBetterThan(again) : all;
     }
 

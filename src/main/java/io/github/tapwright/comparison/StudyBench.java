@@ -61,12 +61,18 @@ public final class StudyBench {
      * @throws RefusedEntryException as there, and if nothing was found in all set-ups
      */
     public BenchStudy keep(List<SittingId> ids) {
+        BenchStudy study = telling(ids);
+        studies.add(ids, clock.instant());
+        return study;
+    }
+
+    /** A study holds as long as it could be kept. */
+    private BenchStudy telling(List<SittingId> ids) {
         BenchStudy study = study(ids);
         if (study.spread().isEmpty()) {
             throw new RefusedEntryException(
-                    "no resonance was found in every set-up, so there is nothing to keep; look at the sittings one by one");
+                    "no resonance was found in every set-up, so the study tells nothing; look at the sittings one by one");
         }
-        studies.add(ids, clock.instant());
         return study;
     }
 
@@ -151,15 +157,15 @@ public final class StudyBench {
      * @return evaluated anew
      */
     public KeptStudy<BenchStudy> kept() {
-        return KeptStudy.of(() -> studies.latest(Procedure.BodyTaps.KEY).map(this::study));
+        return KeptStudy.of(() -> studies.latest(Procedure.BodyTaps.KEY).map(this::telling));
     }
 
     /**
      * How far setting up again moves figures, as far as anybody knows.
      *
      * @param said the maker's own figures; empty for those of the study that holds
-     * @return these, or the study's, or else {@link SetUpSpread#USUAL}; its basis says if a study was kept whose sittings,
-     *     corrected since, may no longer be compared
+     * @return these, or the study's, or else {@link SetUpSpread#USUAL}; its basis says if a study was kept that no longer
+     *     holds
      */
     public SetUpSpread spread(Optional<SetUpSpread> said) {
         return said.orElseGet(() -> spread(said, kept()));
@@ -173,8 +179,7 @@ public final class StudyBench {
      * @return as {@link #spread(Optional)}
      */
     public static SetUpSpread spread(Optional<SetUpSpread> said, KeptStudy<BenchStudy> kept) {
-        return said.or(() -> kept.study().flatMap(BenchStudy::spread))
-                .orElse(kept.lapse().isPresent() ? SetUpSpread.LAPSED : SetUpSpread.USUAL);
+        return said.or(() -> kept.study().flatMap(BenchStudy::spread)).orElseGet(kept::cautious);
     }
 
     private static void refuseUnlike(SittingOutline first, SittingOutline other) {

@@ -1,6 +1,7 @@
 package io.github.tapwright.report;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a report says, before the workshop's head and the day are put on it.
@@ -9,9 +10,10 @@ import java.util.List;
  * @param lead the lines below the title
  * @param sections in order
  * @param pictures those its sections show
- * @param usable whether anything usable was found
+ * @param nothingUsable why nothing usable stands in it; empty if something does
  */
-record Draft(String title, List<String> lead, List<Section> sections, Pictures pictures, boolean usable) {
+record Draft(
+        String title, List<String> lead, List<Section> sections, Pictures pictures, Optional<String> nothingUsable) {
 
     Draft {
         lead = List.copyOf(lead);

@@ -16,6 +16,7 @@ import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.statistics.Summary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Groups of instruments against each other. */
@@ -57,7 +58,7 @@ final class GroupReport {
                 List.of("Sittings " + study.settings().stage().words()),
                 sections,
                 pictures,
-                !study.differences().isEmpty());
+                study.differences().isEmpty() ? Optional.of("there are no two groups to compare") : Optional.empty());
     }
 
     private List<String> words() {

@@ -63,13 +63,21 @@ final class HistoryReport {
                 List.of(lead),
                 sections,
                 pictures,
-                !history.series().isEmpty());
+                history.series().isEmpty() ? Optional.of(nothing()) : Optional.empty());
+    }
+
+    private String nothing() {
+        int leftOut = history.leftOut().size();
+        return "there is " + TrendWords.NOTHING
+                + (leftOut == 0
+                        ? ""
+                        : "; the reason for " + Figures.count(leftOut, "sitting") + " left out stands in the report");
     }
 
     private Section words() {
         List<String> lines = new ArrayList<>();
         if (history.series().isEmpty()) {
-            lines.add("There is no sitting with a named resonance or with plucks that may be compared.");
+            lines.add("There is " + TrendWords.NOTHING + ".");
         } else if (history.questions() > 0) {
             history.series().forEach(s -> lines.add(TrendWords.sentence(s, history)));
         } else {

@@ -92,12 +92,13 @@ public final class MakeReport {
      * @param request which report
      * @param file ends in ".pdf" or ".html"
      * @param progress told about each step
-     * @return whether anything usable stands in it; a report without findings says why and is written too
+     * @return why nothing usable stands in it, such as "there are no two groups to compare"; empty if something does. A report without
+     *     findings is written too
      * @throws RefusedEntryException if there is no such sitting or instrument, they cannot be compared at all, or the file's name ends
      *     otherwise
      * @throws IOException if the file cannot be written
      */
-    public boolean write(ReportRequest request, Path file, Progress progress) throws IOException {
+    public Optional<String> write(ReportRequest request, Path file, Progress progress) throws IOException {
         requireKnownEnding(file);
         try {
             progress.at("gathering figures", 0, 2);
@@ -112,7 +113,7 @@ public final class MakeReport {
                     request.madeAt(),
                     day(request.madeAt()));
             ReportFile.write(report, file);
-            return draft.usable();
+            return draft.nothingUsable();
         } finally {
             progress.end();
         }
@@ -160,8 +161,10 @@ public final class MakeReport {
                                 matter,
                                 compared.map(ComparedFindings::cannotTell).orElse(List.of()))
                         : WorkshopReport.close(matter, compared.map(c -> c.two().first())));
-        boolean usable = sitting.latest().findings().areUsable();
-        return new Draft(title(instrument, kind), lead(instrument, sitting), sections, pictures, usable);
+        Optional<String> nothingUsable = sitting.latest().findings().areUsable()
+                ? Optional.empty()
+                : Optional.of("nothing was found in the recordings of sitting " + id);
+        return new Draft(title(instrument, kind), lead(instrument, sitting), sections, pictures, nothingUsable);
     }
 
     private static String title(Instrument instrument, ReportKind kind) {

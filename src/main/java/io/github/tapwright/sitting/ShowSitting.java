@@ -45,6 +45,16 @@ public final class ShowSitting {
         return found;
     }
 
+    /**
+     * Whether there is such a sitting.
+     *
+     * @param id its number
+     * @return false if there is none
+     */
+    public boolean knows(SittingId id) {
+        return !sittings.outlines(List.of(id)).isEmpty();
+    }
+
     static RefusedEntryException noSuchSitting(SittingId id) {
         return new RefusedEntryException("there is no sitting " + id + "; look its number up in the list of sittings");
     }

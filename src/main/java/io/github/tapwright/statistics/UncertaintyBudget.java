@@ -106,6 +106,26 @@ public record UncertaintyBudget(double value, List<Component> components, List<C
     }
 
     /**
+     * The result where some parts are assumed: they add their u, but the whole has no more degrees of freedom than the other parts have
+     * together. Welch and Satterthwaite's formula would take them for perfectly known, and a result could be surer with an assumption
+     * than without.
+     *
+     * @param assumed names of parts that may only make it less sure
+     * @return value, u and the smaller ν
+     */
+    public Estimate combinedAssuming(Set<String> assumed) {
+        List<Component> others =
+                components.stream().filter(c -> !assumed.contains(c.name())).toList();
+        if (others.isEmpty() || others.size() == components.size()) {
+            return combined();
+        }
+        List<Correlation> amongOthers = correlations.stream()
+                .filter(r -> !assumed.contains(r.first()) && !assumed.contains(r.second()))
+                .toList();
+        return combined().knownNoBetterThan(new UncertaintyBudget(value, others, amongOthers).combined());
+    }
+
+    /**
      * The share of the variance that one part brings by itself.
      *
      * @param component one of the parts

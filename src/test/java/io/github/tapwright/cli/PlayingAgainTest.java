@@ -159,7 +159,8 @@ class PlayingAgainTest {
         assertThat(archive.run("repeatability", 1, 2, 3, "--keep").code()).isZero();
         assertThat(archive.run("sitting", "edit", 3, "--gain", "5").code()).isZero();
 
-        assertThat(archive.run("compare", 1, 2).out()).contains("no longer go together, make a new one");
+        assertThat(archive.run("compare", 1, 2).out())
+                .contains("the study of this bench no longer holds, make a new one");
         assertThat(archive.run("repeatability").err())
                 .contains("sittings 1 and 3 may not be compared, gain: 4 / 5", "leave one out")
                 .hasLineCount(1);

@@ -64,6 +64,41 @@ class ReportCommandTest {
                 .doesNotContain("(as given)");
     }
 
+    @Test
+    void whereNothingUsableStandsInAReportTheReasonIsSaidToo() {
+        assertThat(run("instrument", "add", "50").code()).isZero();
+        Path empty = folder.resolve("empty.html");
+
+        CommandRun history = run("report", "--trend", "50", "--out", empty);
+        assertThat(history.code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(history.err())
+                .contains("wrote " + empty)
+                .contains("nothing usable stands in it: there is no sitting with a named resonance or with plucks");
+        CommandRun groups = run("report", "--group", "construction", "--out", empty);
+        assertThat(groups.code()).isEqualTo(ExitCode.NOTHING_USABLE);
+        assertThat(groups.err()).contains("nothing usable stands in it: there are no two groups to compare");
+        assertThat(run("report", "2", "--out", empty).err())
+                .contains("wrote " + empty)
+                .doesNotContain("nothing usable");
+    }
+
+    @Test
+    void whoeverGivesShopNumbersForSittingsIsToldHowToCompareInstruments() {
+        assertThat(run("instrument", "add", "B-7").code()).isZero();
+
+        CommandRun labels = run("compare", "36", "B-7");
+        assertThat(labels.code()).isEqualTo(ExitCode.WRONG_USE);
+        assertThat(labels.err())
+                .contains("there is no sitting 36, but an instrument with that shop number")
+                .contains("compare --instruments 36 B-7 compares the latest sittings of two instruments");
+        assertThat(run("compare", "1", "B-7").err()).contains("there is no sitting B-7, but an instrument");
+        assertThat(run("compare", "1", "9").err())
+                .contains("there is no sitting 9;")
+                .doesNotContain("--instruments");
+        assertThat(run("compare", "1", "x").err()).contains("sittings are numbered 1, 2, 3");
+        assertThat(run("compare", "1", "2").code()).isZero();
+    }
+
     private static String inShort(Path html) throws IOException {
         String whole = Files.readString(html);
         return whole.substring(whole.indexOf("In short"), whole.indexOf("How the body answers"));

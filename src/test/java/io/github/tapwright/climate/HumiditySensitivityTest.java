@@ -31,39 +31,75 @@ class HumiditySensitivityTest {
     void anExactHistoryIsLearntExactly() {
         HumiditySensitivity learnt = of(
                 HumidityScale.RELATIVE_HUMIDITY,
-                new Point(35, 200 * Math.exp(0.002 * 10)),
-                new Point(45, 200),
-                new Point(60, 200 * Math.exp(-0.002 * 15)));
+                new Point(0, 35, 200 * Math.exp(0.002 * 10)),
+                new Point(90, 60, 200 * Math.exp(-0.002 * 15)),
+                new Point(180, 45, 200),
+                new Point(270, 40, 200 * Math.exp(0.002 * 5)));
 
         assertThat(learnt.basis()).isEqualTo(SensitivityBasis.LEARNT);
         assertThat(learnt.percentPerPoint()).isCloseTo(-0.2, within(1e-12));
         assertThat(learnt.standardUncertainty()).isCloseTo(0, within(1e-10));
         assertThat(learnt.degreesOfFreedom()).isEqualTo(1);
-        assertThat(learnt.sittings()).isEqualTo(3);
+        assertThat(learnt.sittings()).isEqualTo(4);
     }
 
     @Test
     void anInstrumentThatDoesNotFollowIsBelieved() {
         HumiditySensitivity learnt = of(
                 HumidityScale.RELATIVE_HUMIDITY,
-                new Point(30, 180.1),
-                new Point(40, 179.9),
-                new Point(50, 180.1),
-                new Point(60, 179.9));
+                new Point(30, 30, 180.1),
+                new Point(0, 40, 179.9),
+                new Point(0, 50, 180.1),
+                new Point(30, 60, 179.9));
 
-        // by hand: slope −0.004·100/180 % per point; residuals leave u = √(0.016/500)·100/180 = 0.00314 %; t with 2
-        // degrees of freedom 4.303
+        // by hand, time at right angles to both: slope −0.004·100/180 % per point; residuals leave u =
+        // √(0.032/500)·100/180 =
+        // 0.00444 %; t with 1 degree of freedom 12.706
         assertThat(learnt.percentPerPoint()).isCloseTo(-0.00222, within(2e-5));
-        assertThat(learnt.standardUncertainty()).isCloseTo(0.00314, within(1e-5));
-        assertThat(halfWidth95(learnt)).isCloseTo(4.303 * learnt.standardUncertainty(), within(1e-5));
+        assertThat(learnt.standardUncertainty()).isCloseTo(0.00444, within(1e-5));
+        assertThat(halfWidth95(learnt)).isCloseTo(12.706 * learnt.standardUncertainty(), within(1e-5));
         assertThat(halfWidth95(learnt)).isGreaterThan(Math.abs(learnt.percentPerPoint()));
+    }
+
+    /** By −0.2 % a point and by −0.1 % a month: to the last digit, whatever the order of sittings. */
+    @Test
+    void aSteadyDriftIsSetApart() {
+        double[] percent = {40, 47, 52, 45, 50};
+        Point[] points = IntStream.range(0, 5)
+                .mapToObj(m -> new Point(30 * m, percent[m], 200 * Math.exp(-0.002 * percent[m] - 0.001 * m)))
+                .toArray(Point[]::new);
+
+        HumiditySensitivity learnt = of(HumidityScale.RELATIVE_HUMIDITY, points);
+
+        assertThat(learnt.percentPerPoint()).isCloseTo(-0.2, within(1e-9));
+        assertThat(learnt.degreesOfFreedom()).isEqualTo(2);
+    }
+
+    /** 40 to 52 %, of which the line over time leaves less than 5 points. */
+    @Test
+    void humidityThatRanWithTimeTeachesNothing() {
+        HumiditySensitivity ran = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(0, 40, 200),
+                new Point(30, 45, 199),
+                new Point(60, 47, 198.4),
+                new Point(90, 52, 197.5));
+
+        assertThat(ran.basis()).isEqualTo(SensitivityBasis.ASSUMED_RAN_WITH_TIME);
+        assertThat(ran.percentPerPoint()).isEqualTo(-0.225);
+        assertThat(ran.sittings()).isEqualTo(4);
     }
 
     @Test
     void tooFewSittingsAndTooLittleWeatherAreSaid() {
-        HumiditySensitivity few = of(HumidityScale.RELATIVE_HUMIDITY, new Point(30, 201), new Point(60, 199));
-        HumiditySensitivity still =
-                of(HumidityScale.RELATIVE_HUMIDITY, new Point(44, 201), new Point(45, 199), new Point(48, 200));
+        HumiditySensitivity few = of(
+                HumidityScale.RELATIVE_HUMIDITY, new Point(0, 30, 201), new Point(30, 60, 199), new Point(60, 35, 200));
+        HumiditySensitivity still = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(0, 44, 201),
+                new Point(30, 45, 199),
+                new Point(60, 48, 200),
+                new Point(90, 44, 200));
         HumiditySensitivity nothing = of(HumidityScale.WOOD_MOISTURE);
 
         assertThat(few.basis()).isEqualTo(SensitivityBasis.ASSUMED_TOO_FEW_SITTINGS);
@@ -100,8 +136,12 @@ class HumiditySensitivityTest {
 
     @Test
     void atTheReferenceNothingIsCorrectedAndTheSlopeDoesNotMatter() {
-        HumiditySensitivity learnt =
-                of(HumidityScale.RELATIVE_HUMIDITY, new Point(30, 201), new Point(45, 200.2), new Point(60, 199));
+        HumiditySensitivity learnt = of(
+                HumidityScale.RELATIVE_HUMIDITY,
+                new Point(0, 30, 201),
+                new Point(30, 45, 200.2),
+                new Point(60, 60, 199),
+                new Point(90, 40, 200));
 
         CorrectedFrequency here = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 45);
         CorrectedFrequency there = learnt.corrected(new MeasuredFrequency(200, 0), 45, 0, 55);
@@ -115,11 +155,13 @@ class HumiditySensitivityTest {
     @Test
     void theIntervalOfALearntSlopeHoldsTheTruth() {
         RandomDataGenerator random = new RandomDataGenerator(20_260_103);
+        int[] order = {3, 0, 5, 1, 4, 2};
         int held = 0;
         int studies = 2000;
         for (int i = 0; i < studies; i++) {
             Point[] points = IntStream.range(0, 6)
-                    .mapToObj(j -> new Point(32 + 5 * j, 200 * Math.exp(-0.0015 * (5 * j)) + random.nextNormal(0, 0.3)))
+                    .mapToObj(j -> new Point(
+                            30 * order[j], 32 + 5 * j, 200 * Math.exp(-0.0015 * (5 * j)) + random.nextNormal(0, 0.3)))
                     .toArray(Point[]::new);
             HumiditySensitivity learnt = of(HumidityScale.RELATIVE_HUMIDITY, points);
             held += Math.abs(learnt.percentPerPoint() + 0.15) <= halfWidth95(learnt) ? 1 : 0;
@@ -139,8 +181,8 @@ class HumiditySensitivityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"NaN, 100", "40, 0", "40, Infinity"})
-    void refusesSittingsWithoutNumbers(double dampness, double frequency) {
-        assertThatThrownBy(() -> new Point(dampness, frequency)).isInstanceOf(IllegalArgumentException.class);
+    @CsvSource({"NaN, 40, 100", "0, NaN, 100", "0, 40, 0", "0, 40, Infinity"})
+    void refusesSittingsWithoutNumbers(double days, double dampness, double frequency) {
+        assertThatThrownBy(() -> new Point(days, dampness, frequency)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -1,15 +1,19 @@
 package io.github.tapwright.comparison.body;
 
+import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Estimate;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The low resonances of one sitting as readings of the model: the fit's uncertainty and that of setting up again.
@@ -18,6 +22,8 @@ import java.util.Optional;
  * @param spread of setting up
  */
 record SittingResonances(Sitting sitting, SetUpSpread spread) {
+
+    private static final String SETTING_UP = "setting up";
 
     boolean hasBack() {
         return find(ModeName.MAIN_BACK).isPresent();
@@ -54,13 +60,12 @@ record SittingResonances(Sitting sitting, SetUpSpread spread) {
         return named.stream().findFirst().map(r -> widened(r.found().resonance().frequencyHz()));
     }
 
-    /** Both parts as one standard uncertainty with its effective degrees of freedom. Source: [GUM], G.4.1. */
+    /** Both parts as one standard uncertainty with its effective degrees of freedom; an assumed spread lends none. Source: [GUM], G.4.1. */
     private Estimate widened(Estimate hz) {
-        double own = hz.standardUncertainty() * hz.standardUncertainty();
-        double setUp = spread.frequencyShare() * hz.value() * spread.frequencyShare() * hz.value();
-        double all = own + setUp;
-        double inverse = own * own / hz.degreesOfFreedom()
-                + setUp * setUp / spread.frequency().degreesOfFreedom();
-        return new Estimate(hz.value(), Math.sqrt(all), inverse > 0 ? all * all / inverse : Double.POSITIVE_INFINITY);
+        return UncertaintyBudget.independent(
+                        hz.value(),
+                        new Component("fit and strikes", hz, 1),
+                        new Component(SETTING_UP, spread.of(Quantity.FREQUENCY, hz.value()), 1))
+                .combinedAssuming(spread.frequency().assumed(SETTING_UP).collect(Collectors.toSet()));
     }
 }

@@ -14,13 +14,15 @@ import io.github.tapwright.statistics.UncertaintyBudget;
 import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One quantity of what was played in two sittings, string by string and over all strings.
  *
  * <p>Over all strings: the mean of the strings' differences, each weighing the same, with u² = u²(notes or plucks) + 2·s² for the spread s of
  * setting up and playing again ([GUM], 5.1.2), which is what {@link PlayedScatter#counted} says where it was studied. It has no more degrees of
- * freedom than s: effective ones would be many where s happens to come out small, and intervals too short.
+ * freedom than s: effective ones would be many where s happens to come out small, and intervals too short. Nor has it more than notes or plucks
+ * where s is assumed: an assumption makes no answer surer.
  *
  * @param quantity what is compared
  * @param strings one for each string both sittings have
@@ -41,6 +43,8 @@ public record PlayedChange(
         boolean shown,
         double adjustedProbability) {
 
+    private static final String AGAIN = "setting up and playing again, A and B";
+
     /** Keeps copies of the lists. */
     public PlayedChange {
         strings = List.copyOf(strings);
@@ -60,7 +64,7 @@ public record PlayedChange(
                         p.value(),
                         List.of(
                                 new Component("notes or plucks of these days", p, 1),
-                                new Component("setting up and playing again, A and B", both(again), 1)),
+                                new Component(AGAIN, both(again), 1)),
                         List.of()));
         return new PlayedChange(
                 quantity,
@@ -80,7 +84,8 @@ public record PlayedChange(
     }
 
     private static Estimate combined(UncertaintyBudget budget, KnownScatter again) {
-        return budget.combined().knownNoBetterThan(again.estimate());
+        return budget.combinedAssuming(again.assumed(AGAIN).collect(Collectors.toSet()))
+                .knownNoBetterThan(again.estimate());
     }
 
     PlayedChange adjusted(double probability) {

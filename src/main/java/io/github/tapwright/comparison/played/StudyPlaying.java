@@ -95,14 +95,20 @@ public final class StudyPlaying {
      * @throws RefusedEntryException as there, and if no quantity could be studied
      */
     public PlayingStudy keep(List<SittingId> ids) {
+        PlayingStudy study = telling(ids);
+        studies.add(ids, clock.instant());
+        return study;
+    }
+
+    /** A study holds as long as it could be kept. */
+    private PlayingStudy telling(List<SittingId> ids) {
         PlayingStudy study = study(ids);
         if (study.scatters().isEmpty()) {
-            throw new RefusedEntryException("nothing could be studied, so there is nothing to keep: "
+            throw new RefusedEntryException("nothing could be studied, so the study tells nothing: "
                     + study.notStudied().stream()
                             .map(n -> n.quantity().words() + ", " + n.reason())
                             .collect(Collectors.joining("; ")));
         }
-        studies.add(ids, clock.instant());
         return study;
     }
 
@@ -113,7 +119,7 @@ public final class StudyPlaying {
      * @return evaluated anew
      */
     public KeptStudy<PlayingStudy> kept(String procedure) {
-        return KeptStudy.of(() -> studies.latest(procedure).map(this::study));
+        return KeptStudy.of(() -> studies.latest(procedure).map(this::telling));
     }
 
     /**
@@ -137,6 +143,6 @@ public final class StudyPlaying {
     public static PlayingSpread spread(Optional<SetUpSpread> said, KeptStudy<PlayingStudy> kept) {
         return said.map(PlayingSpread::of)
                 .or(() -> kept.study().flatMap(PlayingStudy::spread))
-                .orElseGet(() -> PlayingSpread.of(kept.exists() ? SetUpSpread.LAPSED : SetUpSpread.USUAL));
+                .orElseGet(() -> PlayingSpread.of(kept.cautious()));
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison.trend;
 
 import io.github.tapwright.comparison.SittingFigure;
+import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -17,11 +18,10 @@ import java.util.stream.Collectors;
  * @param day where the workshop is
  * @param measured as measured
  * @param corrected in the common air
- * @param ownVariance what the day's sittings are unsure by themselves, setting up again apart: the mean of their u²
+ * @param own what one of the day's sittings is unsure by itself, setting up again apart: 0 with u² their mean, see {@link #onAverage}
  * @param humidityPercent relative humidity; empty unless known for all the day's sittings
  */
-record DayFigure(
-        LocalDate day, double measured, double corrected, double ownVariance, Optional<Double> humidityPercent) {
+record DayFigure(LocalDate day, double measured, double corrected, Estimate own, Optional<Double> humidityPercent) {
 
     /** One for each day, oldest first. */
     static List<DayFigure> of(List<SittingFigure> figures, ZoneId zone) {
@@ -40,12 +40,21 @@ record DayFigure(
                 day,
                 median(figures, SittingFigure::measured),
                 median(figures, SittingFigure::corrected),
-                figures.stream()
-                        .mapToDouble(
-                                f -> f.found().standardUncertainty() * f.found().standardUncertainty())
-                        .average()
-                        .orElseThrow(),
+                onAverage(figures.stream().map(SittingFigure::found).toList()),
                 known ? Optional.of(median(figures, f -> f.humidityPercent().orElseThrow())) : Optional.empty());
+    }
+
+    /** What one of several is unsure by: 0 with the mean of their u², ν = (Σu²)²/Σ(u⁴/ν) by Welch and Satterthwaite. */
+    static Estimate onAverage(List<Estimate> several) {
+        double sum = 0;
+        double perFreedom = 0;
+        for (Estimate one : several) {
+            double variance = one.standardUncertainty() * one.standardUncertainty();
+            sum += variance;
+            perFreedom += variance * variance / one.degreesOfFreedom();
+        }
+        double freedom = perFreedom > 0 ? sum * sum / perFreedom : Double.POSITIVE_INFINITY;
+        return new Estimate(0, Math.sqrt(sum / several.size()), freedom);
     }
 
     private static double median(List<SittingFigure> figures, ToDoubleFunction<SittingFigure> of) {

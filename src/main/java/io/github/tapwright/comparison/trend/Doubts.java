@@ -29,8 +29,11 @@ final class Doubts {
 
     private Doubts() {}
 
-    static List<String> about(List<SittingOutline> stretch, BenchKnowledge bench, ZoneId zone) {
+    /** What a sitting's own figure lacks is said of all that are shown, what feigns a drift of those it is sought in. */
+    static List<String> about(
+            List<SittingOutline> shown, List<SittingOutline> stretch, BenchKnowledge bench, ZoneId zone) {
         List<String> doubts = new ArrayList<>();
+        figures(shown, doubts);
         jumps(stretch, doubts);
         say(
                 numbers(stretch, s -> outside(s.conditions().air(), bench.window())),
@@ -40,21 +43,9 @@ final class Doubts {
                         + Figures.plain(bench.window().highestPercent())
                         + " % the shop keeps: wood may not have settled");
         say(
-                numbers(
-                        stretch,
-                        s -> s.conditions().air().relativeHumidityPercent().isEmpty()),
-                doubts,
-                " without relative humidity: not corrected for it");
-        say(
                 numbers(stretch, s -> freshStrings(s, zone)),
                 doubts,
                 " less than " + DAYS_TO_SETTLE + " days after strings were fitted: new strings creep");
-        say(
-                numbers(
-                        stretch,
-                        s -> s.plucks().isPresent() && !PluckedStrings.of(s).tellScatter()),
-                doubts,
-                " with every string plucked once: how far single plucks scatter is not in the bars; pluck each string several times");
         changed("support", stretch, c -> c.placing().support(), doubts);
         changed("strike tool", stretch, c -> c.placing().strikeTool(), doubts);
         changed("strike place", stretch, c -> c.placing().strikePlace(), doubts);
@@ -65,6 +56,21 @@ final class Doubts {
         }
         seasons(stretch, doubts);
         return doubts;
+    }
+
+    private static void figures(List<SittingOutline> shown, List<String> doubts) {
+        say(
+                numbers(
+                        shown,
+                        s -> s.conditions().air().relativeHumidityPercent().isEmpty()),
+                doubts,
+                " without relative humidity: not corrected for it");
+        say(
+                numbers(
+                        shown,
+                        s -> s.plucks().isPresent() && !PluckedStrings.of(s).tellScatter()),
+                doubts,
+                " with every string plucked once: how far single plucks scatter is not in the bars; pluck each string several times");
     }
 
     private static void jumps(List<SittingOutline> stretch, List<String> doubts) {

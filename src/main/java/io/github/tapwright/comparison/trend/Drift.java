@@ -7,10 +7,13 @@ import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.MannKendall;
 import io.github.tapwright.statistics.TheilSen;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Whether one quantity drifts, as measured and in the common air.
@@ -41,6 +44,7 @@ public record Drift(
 
     private static final double SIGNIFICANT = 0.05;
     private static final double DAYS_A_MONTH = 30.44;
+    private static final String AGAIN = "plucking again";
 
     /**
      * A robust line with its test.
@@ -64,18 +68,25 @@ public record Drift(
                 corrected,
                 HumidityRegression.of(months, days),
                 months[months.length - 1],
-                setUpLimit(subject, days, bench.again(subject, middle)),
+                setUpLimit(subject, days, middle, bench),
                 humidityLimit(subject, months, days, bench) * Math.abs(middle),
                 corrected.test().probability()));
     }
 
-    /** Of plucks with what those of one sitting leave unsure, which is no small part of what they scatter. */
-    private static double setUpLimit(Subject subject, List<DayFigure> days, Estimate again) {
-        double own = subject.equals(Subject.PLUCKS)
-                ? days.stream().mapToDouble(DayFigure::ownVariance).average().orElseThrow()
-                : 0;
-        double one = Math.hypot(again.standardUncertainty(), Math.sqrt(own));
-        return new Estimate(0, one, again.degreesOfFreedom()).limitOfTwo95();
+    /**
+     * Of plucks with what those of one sitting leave unsure, which is no small part of what they scatter: the degrees of freedom of both
+     * together, no more than those of plucking again, nor more than the plucks' where that is assumed.
+     */
+    private static double setUpLimit(Subject subject, List<DayFigure> days, double middle, BenchKnowledge bench) {
+        Estimate again = bench.again(subject, middle);
+        if (!subject.equals(Subject.PLUCKS)) {
+            return again.limitOfTwo95();
+        }
+        Estimate plucks = DayFigure.onAverage(days.stream().map(DayFigure::own).toList());
+        return UncertaintyBudget.independent(0, new Component(AGAIN, again, 1), new Component("plucks", plucks, 1))
+                .combinedAssuming(bench.plucks().assumed(AGAIN).collect(Collectors.toSet()))
+                .knownNoBetterThan(again)
+                .limitOfTwo95();
     }
 
     /** t(ν)·u_k·Δx, Δx what humidity's own line makes of the whole time; relative to the figure. */

@@ -140,7 +140,7 @@ public record History(
                 atOnce.adjusted(Series::adjusted),
                 atOnce.count(),
                 plucks.unit(),
-                Doubts.about(within(events, used), bench, zone),
+                Doubts.about(used, within(events, used), bench, zone),
                 leftOut);
     }
 

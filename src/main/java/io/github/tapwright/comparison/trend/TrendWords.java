@@ -17,6 +17,9 @@ public final class TrendWords {
                     + " vibration treatment (Clemens and others 2014). Whoever claims that an instrument opened up needs a control: a"
                     + " like instrument, not played, measured in the same sittings.";
 
+    /** What is said where there is nothing to follow; "there is" goes before. */
+    public static final String NOTHING = "no sitting with a named resonance or with plucks that may be compared";
+
     private TrendWords() {}
 
     /**

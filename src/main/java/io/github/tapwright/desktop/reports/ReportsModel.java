@@ -205,13 +205,13 @@ public final class ReportsModel {
         ReportRequest request = new ReportRequest(form.kind().get(), form.subject(), clock.instant());
         work.start(
                 new Job<>("Making the report", progress -> use.makeReport().write(request, target, progress)),
-                usable -> {
+                nothingUsable -> {
                     made.remove(target);
                     made.add(0, target);
-                    notices.say(
-                            usable
-                                    ? "Wrote " + target
-                                    : "Wrote " + target + ", but nothing usable was found; it says why");
+                    notices.say("Wrote " + target
+                            + nothingUsable
+                                    .map(why -> ", but nothing usable stands in it: " + why)
+                                    .orElse(""));
                 });
     }
 

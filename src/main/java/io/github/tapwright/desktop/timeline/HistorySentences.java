@@ -21,7 +21,7 @@ final class HistorySentences {
     List<Sentence> all() {
         List<Sentence> lines = new ArrayList<>();
         if (history.series().isEmpty()) {
-            lines.add(Sentence.open("There is no sitting with a named resonance or with plucks that may be compared."));
+            lines.add(Sentence.open("There is " + TrendWords.NOTHING + "."));
         } else if (history.questions() > 0) {
             history.series().stream()
                     .sorted(Comparator.comparing(s -> !drifts(s)))

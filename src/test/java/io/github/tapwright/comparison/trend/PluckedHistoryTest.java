@@ -11,8 +11,11 @@ import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.instrument.Strings;
 import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
@@ -20,6 +23,7 @@ import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.StudentQuantile;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +44,10 @@ class PluckedHistoryTest {
 
     /** A month later than the last one; each string with its levels. */
     private void add(double[]... strings) {
+        add(InventedBody.conditions(Stage.LATER, 45), strings);
+    }
+
+    private void add(Conditions conditions, double[]... strings) {
         List<Pluck> plucks = new ArrayList<>();
         for (int string = 1; string <= strings.length; string++) {
             for (double db : strings[string - 1]) {
@@ -58,7 +66,7 @@ class PluckedHistoryTest {
                 number,
                 "117",
                 Instant.parse("2026-0" + number + "-01T12:00:00Z"),
-                InventedBody.conditions(Stage.LATER, 45),
+                conditions,
                 new Findings.OfPlucks(
                         new PluckRun(plucks, Tuning.CLASSICAL, Optional.of(new CalibrationId(1)), "invented-1")))));
     }
@@ -118,6 +126,38 @@ class PluckedHistoryTest {
                 .asString()
                 .startsWith(
                         "sitting 1 with every string plucked once: how far single plucks scatter is not in the bars");
+    }
+
+    /** Both sittings stand in the list and the picture, with their bars. */
+    @Test
+    void thatASittingBeforeTheLatestEventHasAShortBarIsSaidToo() {
+        add(new double[] {70}, new double[] {74});
+        add(withOtherStrings(), new double[] {69, 71}, new double[] {73, 75});
+
+        assertThat(history().since()).isPresent();
+        assertThat(history().warnings())
+                .singleElement()
+                .asString()
+                .startsWith("sitting 1 with every string plucked once");
+    }
+
+    @Test
+    void thatASittingBeforeTheLatestEventIsNotCorrectedIsSaidToo() {
+        add(conditions(Air.UNKNOWN, Optional.empty()), new double[] {69, 71});
+        add(withOtherStrings(), new double[] {69, 71});
+
+        assertThat(history().warnings()).singleElement().asString().startsWith("sitting 1 without relative humidity");
+    }
+
+    private static Conditions withOtherStrings() {
+        return conditions(InventedBody.conditions(Stage.LATER, 45).air(), Optional.of(LocalDate.parse("2026-01-20")));
+    }
+
+    private static Conditions conditions(Air air, Optional<LocalDate> fittedOn) {
+        Conditions c = InventedBody.conditions(Stage.LATER, 45);
+        Strings strings = new Strings(c.strings().state(), c.strings().setName(), fittedOn);
+        return new Conditions(
+                c.stage(), air, strings, c.hole(), c.placing(), c.microphone(), c.addedMass(), c.operator(), c.note());
     }
 
     /** Levels rise by 2.4 dB in all; two such sittings of an unchanged guitar may lie t·√2·√(0.25 + 0.5) = 3.4 dB apart. */
