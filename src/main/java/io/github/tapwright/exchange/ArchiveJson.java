@@ -5,6 +5,7 @@ import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.FormerNumber;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
@@ -26,6 +27,10 @@ public final class ArchiveJson {
             Field.maybe("name", GivenName::name),
             Field.of("given_at", g -> g.givenAt().toString()));
 
+    private static final List<Field<FormerNumber>> FORMER_NUMBERS = List.of(
+            Field.of("shop_number", f -> f.shopNumber().text()),
+            Field.of("until", f -> f.until().toString()));
+
     private ArchiveJson() {}
 
     /**
@@ -42,10 +47,13 @@ public final class ArchiveJson {
      * One instrument.
      *
      * @param instrument the instrument
+     * @param formerNumbers the shop numbers it had before it was renumbered, oldest first
      * @return an object
      */
-    public static String instrument(Instrument instrument) {
-        return JsonText.of(JsonText.object(InstrumentFields.ALL, instrument));
+    public static String instrument(Instrument instrument, List<FormerNumber> formerNumbers) {
+        Map<String, @Nullable Object> document = JsonText.object(InstrumentFields.ALL, instrument);
+        document.put("former_shop_numbers", JsonText.array(FORMER_NUMBERS, formerNumbers));
+        return JsonText.of(document);
     }
 
     /**

@@ -86,7 +86,7 @@ public final class AddSitting {
 
     private <T> T keep(SittingRequest request, Progress progress, Function<NewSitting, T> keeping) {
         if (instruments.find(request.instrument()).isEmpty()) {
-            throw ShowInstrument.notOnTheShelf(request.instrument());
+            throw ShowInstrument.notOnTheShelf(instruments, request.instrument());
         }
         Instant now = clock.instant();
         dates.refuseLaterStrings(request.takenAt().map(Moment::instant).orElse(now), request.conditions());

@@ -39,7 +39,7 @@ public final class ListSittings {
      */
     public List<SittingSummary> of(ShopNumber shopNumber) {
         if (instruments.find(shopNumber).isEmpty()) {
-            throw ShowInstrument.notOnTheShelf(shopNumber);
+            throw ShowInstrument.notOnTheShelf(instruments, shopNumber);
         }
         return sittings.list(Optional.of(shopNumber));
     }

@@ -71,13 +71,15 @@ class MigrationTest {
             Instrument before = workshop.archive.instruments().all().get(0);
             workshop.archive
                     .instruments()
-                    .replace(new Instrument(
+                    .replace(
                             before.shopNumber(),
-                            before.kind(),
-                            before.body(),
-                            before.construction(),
-                            Optional.of("a new name"),
-                            before.notes()));
+                            new Instrument(
+                                    before.shopNumber(),
+                                    before.kind(),
+                                    before.body(),
+                                    before.construction(),
+                                    Optional.of("a new name"),
+                                    before.notes()));
         }
         try (Connection connection =
                         DriverManager.getConnection("jdbc:sqlite:" + archive().resolve("tapwright.db"));
