@@ -24,11 +24,13 @@ final class InstrumentTable implements InstrumentStore {
 
     private static final String SHELF = """
             SELECT i.*, (SELECT count(*) FROM sitting c WHERE c.instrument_id = i.id) AS sittings,
+                   (SELECT count(*) FROM sitting c WHERE c.instrument_id = i.id AND c.id IN (%1$s)) AS set_aside,
                    s.id AS last_id, s.taken_at, s.time_known, s.stage, s.strings, s.string_set, s.strings_fitted_on
             FROM instrument i LEFT JOIN sitting s ON s.id =
-                (SELECT id FROM sitting WHERE instrument_id = i.id ORDER BY taken_at DESC, id DESC LIMIT 1)
+                (SELECT id FROM sitting WHERE instrument_id = i.id AND id NOT IN (%1$s)
+                 ORDER BY taken_at DESC, id DESC LIMIT 1)
             ORDER BY i.shop_number
-            """;
+            """.formatted(OutOfUseTable.SITTINGS.ids());
 
     /** Rows that an edit replaced by one of another number: the next row put aside, or the instrument as it is now. */
     private static final String FORMER = """
@@ -145,7 +147,8 @@ final class InstrumentTable implements InstrumentStore {
         Optional<SittingId> last = row.optionalInteger("last_id").map(SittingId::new);
         return new ShelfPlace(
                 instrument(row),
-                row.integer("sittings"),
+                row.integer("sittings") - row.integer("set_aside"),
+                row.integer("set_aside"),
                 last.isEmpty()
                         ? Optional.empty()
                         : Optional.of(new ShelfPlace.LastSitting(

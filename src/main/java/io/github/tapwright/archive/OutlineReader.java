@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.sitting.GivenName;
@@ -48,10 +49,12 @@ final class OutlineReader {
     private final Connection connection;
     private final Map<Long, List<GivenName>> names;
     private final Map<Long, List<OfString>> plucks;
+    private final Map<Long, OutOfUse> setAside;
 
     private OutlineReader(Connection connection, String which, Object... parameters) throws SQLException {
         this.connection = connection;
         this.names = names(connection);
+        this.setAside = OutOfUseTable.SITTINGS.all(connection);
         this.plucks = new HashMap<>();
         Query.all(
                 connection,
@@ -108,7 +111,8 @@ final class OutlineReader {
                         ? Optional.of(new PluckLevels(
                                 plucks.getOrDefault(id, List.of()),
                                 row.optionalInteger("calibration_id").isPresent()))
-                        : Optional.<PluckLevels>empty());
+                        : Optional.<PluckLevels>empty(),
+                Optional.ofNullable(setAside.get(id)));
     }
 
     private static List<ShownResonance> resonances(Row row, List<GivenName> given) throws SQLException {

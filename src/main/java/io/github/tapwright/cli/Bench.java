@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.archive.ArchiveException;
 import io.github.tapwright.archive.Restore;
@@ -179,6 +180,10 @@ final class Bench {
 
         ListSittings listSittings() {
             return new ListSittings(archive.instruments(), archive.sittings());
+        }
+
+        SetSittingAside setSittingAside() {
+            return new SetSittingAside(archive.sittings(), clock);
         }
 
         ShowSitting showSitting() {

@@ -1,5 +1,7 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.instrument.ShopNumber;
+import picocli.CommandLine.Option;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Sitting;
@@ -27,6 +29,12 @@ final class SittingEditCommand extends ArchiveCommand {
     @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
     private SittingId id = new SittingId(1);
 
+    @Option(
+            names = "--instrument",
+            paramLabel = "NUMBER",
+            description = "Shop number of the instrument it was really of; recordings, results and names go with it.")
+    private Optional<String> instrument = Optional.empty();
+
     @Mixin
     private TakenOption taken = new TakenOption();
 
@@ -53,12 +61,7 @@ final class SittingEditCommand extends ArchiveCommand {
         ConditionsText.takenOff(edited.before().conditions(), sitting.conditions())
                 .ifPresent(line -> terminal().say("  %s", line));
         analysed(edited).ifPresent(line -> terminal().say("  %s", line));
-        for (WrittenDown before : edit.corrected(id)) {
-            String otherDay = before.takenAt().equals(sitting.takenAt())
-                    ? ""
-                    : before.takenAt().text(zone) + "; ";
-            terminal().say("  before a correction: %s%s", otherDay, ConditionsText.line(before.conditions()));
-        }
+        CorrectionText.lines(sitting, edit.corrected(id), zone).forEach(line -> terminal().say("  %s", line));
         edited.failure().ifPresent(failure -> {
             throw failure;
         });
@@ -67,6 +70,7 @@ final class SittingEditCommand extends ArchiveCommand {
 
     private WrittenDown corrected(WrittenDown before) {
         return new WrittenDown(
+                instrument.map(ShopNumber::new).orElse(before.instrument()),
                 taken.moment(bench().clock().getZone()).orElse(before.takenAt()), options.applyTo(before.conditions()));
     }
 

@@ -1,5 +1,8 @@
 package io.github.tapwright.cli;
 
+import java.util.List;
+import java.time.ZoneId;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
@@ -35,11 +38,14 @@ final class SittingShowCommand extends ArchiveCommand {
         plot.ifPresent(PictureOption::check);
         Sitting sitting = open.showSitting().show(id);
         Optional<Sitting> taps = open.findTaps().near(sitting);
-        SittingText text = new SittingText(terminal(), bench().clock().getZone());
+        List<WrittenDown> corrected = open.editSitting().corrected(id);
+        ZoneId zone = bench().clock().getZone();
+        SittingText text = new SittingText(terminal(), zone);
         if (json) {
-            terminal().print(ArchiveJson.sitting(sitting, taps));
+            terminal().print(ArchiveJson.sitting(sitting, taps, corrected));
         } else {
             text.print(sitting, taps);
+            CorrectionText.lines(sitting, corrected, zone).forEach(line -> terminal().say("  %s", line));
         }
         if (plot.isPresent()) {
             text.draw(sitting, plot.get());

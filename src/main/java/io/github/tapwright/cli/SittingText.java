@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import java.time.LocalDate;
 import io.github.tapwright.level.FullScale;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.picture.FingerboardMaps;
@@ -33,6 +34,10 @@ final class SittingText {
         terminal.say(
                 "Sitting %s of instrument %s, %s",
                 sitting.id(), sitting.instrument(), sitting.takenAt().text(zone));
+        sitting.setAside()
+                .ifPresent(why -> terminal.say(
+                        "  set aside on %s: %s; nothing else uses it",
+                        LocalDate.ofInstant(why.since(), zone), why.reason()));
         terminal.say("  %s", ConditionsText.line(sitting.conditions()));
         List<String> unknown = sitting.conditions().unknown();
         if (!unknown.isEmpty()) {

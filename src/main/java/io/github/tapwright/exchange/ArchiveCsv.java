@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
@@ -32,7 +33,10 @@ public final class ArchiveCsv {
                     Field.of("sitting", p -> p.sitting.id().toString()),
                     Field.of("shop_number", p -> p.sitting.instrument().text()),
                     Field.of("method_version", p -> p.sitting.latest().methodVersion()));
-            return Stream.concat(keys.stream(), Field.<Part<P>, P>within(fields, Part::part).stream())
+            List<Field<Part<P>>> flag =
+                    List.of(Field.maybe("set_aside", p -> p.sitting.setAside().map(OutOfUse::reason)));
+            return Stream.of(keys, Field.<Part<P>, P>within(fields, Part::part), flag)
+                    .flatMap(List::stream)
                     .toList();
         }
     }

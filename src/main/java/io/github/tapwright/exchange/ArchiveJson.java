@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
@@ -61,10 +62,12 @@ public final class ArchiveJson {
      *
      * @param sitting the sitting
      * @param taps the taps a run of notes is held against; empty if there are none
+     * @param corrected what was written down about it before it was corrected, oldest first
      * @return an object
      */
-    public static String sitting(Sitting sitting, Optional<Sitting> taps) {
+    public static String sitting(Sitting sitting, Optional<Sitting> taps, List<WrittenDown> corrected) {
         Map<String, @Nullable Object> document = document(sitting, taps);
+        document.put("before_corrections", JsonText.array(SittingFields.BEFORE_CORRECTIONS, corrected));
         taps.ifPresent(t -> document.put("resonances_of_sitting", t.id().toString()));
         return JsonText.of(document);
     }

@@ -1,5 +1,7 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.sitting.WrittenDown;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
@@ -46,7 +48,20 @@ final class SittingFields {
                                     "procedure",
                                     s -> s.latest().findings().procedure().key()),
                             Field.of("added_at", s -> s.addedAt().toString())),
-                    Field.within(CONDITIONS, Sitting::conditions))
+                    Field.within(CONDITIONS, Sitting::conditions),
+                    List.<Field<Sitting>>of(
+                            Field.maybe("set_aside", s -> s.setAside().map(OutOfUse::reason)),
+                            Field.maybe("set_aside_since", s -> s.setAside()
+                                    .map(why -> why.since().toString()))))
+            .flatMap(List::stream)
+            .toList();
+
+    static final List<Field<WrittenDown>> BEFORE_CORRECTIONS = Stream.of(
+                    List.<Field<WrittenDown>>of(
+                            Field.of("shop_number", w -> w.instrument().text()),
+                            Field.of("taken_at", w -> w.takenAt().instant().toString()),
+                            Field.of("taken_at_time_known", w -> w.takenAt().timeKnown())),
+                    Field.within(CONDITIONS, WrittenDown::conditions))
             .flatMap(List::stream)
             .toList();
 

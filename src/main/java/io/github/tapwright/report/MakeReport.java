@@ -93,7 +93,7 @@ public final class MakeReport {
      * @param file ends in ".pdf" or ".html"
      * @param progress told about each step
      * @return whether anything usable stands in it; a report without findings says why and is written too
-     * @throws RefusedEntryException if there is no such sitting or instrument, they cannot be compared at all, or the file's name ends
+     * @throws RefusedEntryException if there is no such sitting or instrument, a sitting is set aside, they cannot be compared at all, or the file's name ends
      *     otherwise
      * @throws IOException if the file cannot be written
      */
@@ -143,7 +143,7 @@ public final class MakeReport {
     }
 
     private Draft sitting(ReportKind kind, SittingId id, SetUpSpread spread, Optional<ComparedFindings> compared) {
-        Sitting sitting = new ShowSitting(stores.sittings()).show(id);
+        Sitting sitting = new ShowSitting(stores.sittings()).use(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
         Pictures pictures = new Pictures();
         Matter matter =

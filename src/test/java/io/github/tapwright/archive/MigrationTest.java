@@ -1,5 +1,6 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.OutOfUse;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
@@ -135,11 +136,37 @@ class MigrationTest {
         Conditions bare = conditions(Optional.empty(), Optional.empty());
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
             Moment taken = Moment.at(Instant.parse("2026-03-14T09:26:53Z"));
-            archive.sittings().correct(id, new WrittenDown(taken, loaded));
-            archive.sittings().correct(id, new WrittenDown(taken, bare));
+            archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, loaded));
+            archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, bare));
             assertThat(archive.sittings().corrected(id))
-                    .containsExactly(new WrittenDown(taken, Conditions.UNKNOWN), new WrittenDown(taken, loaded));
+                    .containsExactly(new WrittenDown(Workshop.NUMBER, taken, Conditions.UNKNOWN), new WrittenDown(Workshop.NUMBER, taken, loaded));
         }
+    }
+
+    @Test
+    void anArchiveOfTheEleventhVersionKeepsItsSittingsAndCanSetThemAside() throws SQLException {
+        fill();
+        try (Connection connection =
+                        DriverManager.getConnection("jdbc:sqlite:" + archive().resolve("tapwright.db"));
+                Statement statement = connection.createStatement()) {
+            for (String sql : List.of(
+                    "DROP TABLE sitting_set_aside",
+                    "DELETE FROM table_sum WHERE name = 'sitting_set_aside'",
+                    "PRAGMA user_version = 11")) {
+                statement.execute(sql);
+            }
+        }
+        SittingId id = new SittingId(1);
+        OutOfUse why = new OutOfUse("a neighbour's guitar", Instant.parse("2026-03-14T09:26:53Z"));
+        try (Archive archive = Archive.open(archive(), Workshop.CLOCK)) {
+            assertThat(archive.sittings().find(id).orElseThrow().setAside()).isEmpty();
+            archive.sittings().setAside(id, why);
+            assertThat(archive.verify(Progress.SILENT).clean()).isTrue();
+        }
+        try (Archive archive = Archive.open(archive(), Workshop.CLOCK)) {
+            assertThat(archive.sittings().find(id).orElseThrow().setAside()).contains(why);
+        }
+        assertThat(archive().resolve("backups")).isDirectoryContaining("glob:**before-leaving-version-11-*");
     }
 
     private static Conditions conditions(Optional<Double> restedHours, Optional<AddedMass> mass) {

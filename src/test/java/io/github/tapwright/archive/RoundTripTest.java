@@ -136,7 +136,8 @@ class RoundTripTest {
                             List.of(
                                     new Analysis(1, NOW, new Findings.OfTaps(first)),
                                     new Analysis(2, NOW.plusSeconds(9), new Findings.OfTaps(second))),
-                            List.of(name)));
+                            List.of(name),
+                            Optional.empty()));
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.compare;
 
+import io.github.tapwright.desktop.part.SittingTitle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
@@ -72,6 +73,23 @@ class CompareModelTest {
 
     private void choose(Sitting first, Sitting second) {
         Sides.choose(model, first, second);
+    }
+
+    @Test
+    void aSittingSetAsideIsNotOffered() {
+        Sitting wrong = desk.sitting(before.instrument(), 104, 199, TestDesk.strung(HoleState.OPEN));
+        model.refresh();
+        assertThat(model.choices()).anyMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
+
+        desk.setAside(wrong.id(), "a neighbour's guitar");
+        model.refresh();
+
+        assertThat(model.choices())
+                .isNotEmpty()
+                .noneMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
+        assertThat(new SittingTitle(ZoneOffset.UTC)
+                        .of(desk.showSitting().show(wrong.id())))
+                .endsWith("set aside: a neighbour's guitar");
     }
 
     @Test
