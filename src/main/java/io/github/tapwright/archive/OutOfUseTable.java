@@ -19,6 +19,8 @@ record OutOfUseTable(String table, String key) {
 
     static final OutOfUseTable SITTINGS = new OutOfUseTable("sitting_set_aside", "sitting_id");
 
+    static final OutOfUseTable CALIBRATIONS = new OutOfUseTable("calibration_withdrawn", "calibration_id");
+
     private record Entry(long id, OutOfUse why) {}
 
     /** A query for the numbers of all that is out of use. */

@@ -50,10 +50,12 @@ final class OutlineReader {
     private final Map<Long, List<GivenName>> names;
     private final Map<Long, List<OfString>> plucks;
     private final Map<Long, OutOfUse> setAside;
+    private final Map<Long, OutOfUse> withdrawn;
 
     private OutlineReader(Connection connection, String which, Object... parameters) throws SQLException {
         this.connection = connection;
         this.names = names(connection);
+        this.withdrawn = OutOfUseTable.CALIBRATIONS.all(connection);
         this.setAside = OutOfUseTable.SITTINGS.all(connection);
         this.plucks = new HashMap<>();
         Query.all(
@@ -110,7 +112,9 @@ final class OutlineReader {
                 procedure.equals(Procedure.OpenPlucks.KEY)
                         ? Optional.of(new PluckLevels(
                                 plucks.getOrDefault(id, List.of()),
-                                row.optionalInteger("calibration_id").isPresent()))
+                                row.optionalInteger("calibration_id").isPresent(),
+                                row.optionalInteger("calibration_id")
+                                        .flatMap(c -> Optional.ofNullable(withdrawn.get(c.longValue())))))
                         : Optional.<PluckLevels>empty(),
                 Optional.ofNullable(setAside.get(id)));
     }

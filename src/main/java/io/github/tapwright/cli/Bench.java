@@ -1,5 +1,6 @@
 package io.github.tapwright.cli;
 
+import io.github.tapwright.sitting.WithdrawCalibration;
 import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.archive.ArchiveException;
@@ -180,6 +181,10 @@ final class Bench {
 
         ListSittings listSittings() {
             return new ListSittings(archive.instruments(), archive.sittings());
+        }
+
+        WithdrawCalibration withdrawCalibration() {
+            return new WithdrawCalibration(archive.calibrations(), clock);
         }
 
         SetSittingAside setSittingAside() {

@@ -63,7 +63,7 @@ public final class ArchiveCsv {
         tables.put("resonances.csv", parts(sittings, ResonanceRow.TABLE, s -> ResonanceRow.of(s, s.latest())));
         tables.put("notes.csv", parts(sittings, RunNoteRow.FIELDS, ArchiveCsv::notes));
         tables.put("partials.csv", parts(sittings, PartialRow.FIELDS, ArchiveCsv::partials));
-        tables.put("plucks.csv", parts(sittings, PluckRow.FIELDS, ArchiveCsv::plucks));
+        tables.put("plucks.csv", parts(sittings, PluckRow.TABLE, ArchiveCsv::plucks));
         tables.put("calibrations.csv", CsvText.of(CalibrationFields.KEPT, calibrations));
         tables.putAll(ListeningFields.tables(listenings));
         return tables;
@@ -98,7 +98,7 @@ public final class ArchiveCsv {
         return sitting.latest()
                 .findings()
                 .plucks()
-                .map(run -> PluckRow.of(files(sitting), run.plucks()))
+                .map(run -> PluckRow.of(files(sitting), run))
                 .orElse(List.of());
     }
 

@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.mode.TapResult;
@@ -152,6 +153,9 @@ public final class ArchiveJson {
     private static void addPlucks(Map<String, @Nullable Object> document, List<String> files, PluckRun run) {
         document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
         document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
+        document.put(
+                "calibration_withdrawn",
+                run.withdrawn().map(OutOfUse::reason).orElse(null));
         document.put("open_strings_hz", run.tuning().openHz());
         document.put("fret_count", run.tuning().fretCount());
     }

@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.level.Calibration;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
@@ -33,6 +34,10 @@ final class CalibrationFields {
             Field.within(INPUT, AppliedCalibration::input),
             Field.within(FIGURES, AppliedCalibration::calibration));
 
+    private static final List<Field<KeptCalibration>> WITHDRAWN = List.of(
+            Field.maybe("withdrawn", k -> k.withdrawn().map(OutOfUse::reason)),
+            Field.maybe("withdrawn_since", k -> k.withdrawn().map(why -> why.since().toString())));
+
     static final List<Field<KeptCalibration>> KEPT = joined(
             List.of(
                     Field.of("id", k -> k.id().number()),
@@ -42,7 +47,7 @@ final class CalibrationFields {
                     Field.of("tone_file", k -> k.tone().fileName()),
                     Field.of("sha256", k -> k.tone().original().sha256())),
             Field.within(INPUT, KeptCalibration::input),
-            Field.within(FIGURES, KeptCalibration::calibration));
+            Stream.concat(Field.<KeptCalibration, Calibration>within(FIGURES, KeptCalibration::calibration).stream(), WITHDRAWN.stream()).toList());
 
     private CalibrationFields() {}
 

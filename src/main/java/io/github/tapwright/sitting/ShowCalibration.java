@@ -29,4 +29,20 @@ public final class ShowCalibration {
                 .orElseThrow(() -> new RefusedEntryException(
                         "there is no calibration " + id + "; look its number up with: calibration list"));
     }
+
+    /**
+     * One calibration, for something new.
+     *
+     * @param id its number
+     * @return the calibration
+     * @throws RefusedEntryException if there is none of this number, or it is withdrawn
+     */
+    public KeptCalibration use(CalibrationId id) {
+        KeptCalibration kept = show(id);
+        kept.withdrawn().ifPresent(why -> {
+            throw new RefusedEntryException("calibration " + id + " is withdrawn (" + why.reason()
+                    + "); choose another, or take it back with calibration withdraw " + id + " --take-back");
+        });
+        return kept;
+    }
 }

@@ -151,7 +151,8 @@ class MigrationTest {
                 Statement statement = connection.createStatement()) {
             for (String sql : List.of(
                     "DROP TABLE sitting_set_aside",
-                    "DELETE FROM table_sum WHERE name = 'sitting_set_aside'",
+                    "DROP TABLE calibration_withdrawn",
+                    "DELETE FROM table_sum WHERE name IN ('sitting_set_aside', 'calibration_withdrawn')",
                     "PRAGMA user_version = 11")) {
                 statement.execute(sql);
             }

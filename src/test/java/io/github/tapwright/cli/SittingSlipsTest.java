@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,24 +40,14 @@ class SittingSlipsTest {
 
     private static void tapped(
             ArchiveRun bench, String instrument, String file, String day, String stage, String hole) {
-        bench.done(
-                ("sitting add " + instrument + " " + CommandRun.DEMO.resolve(file + ".flac") + " --taken " + day
-                                + " --stage " + stage + " --hole " + hole + " --strings damped --humidity 45"
-                                + " --temperature 20 --gain 4")
-                        .split(" "));
+        String command = "sitting add " + instrument + " " + CommandRun.DEMO.resolve(file + ".flac") + " --taken " + day
+                + " --stage " + stage + " --hole " + hole + " --strings damped --humidity 45 --temperature 20 --gain 4";
+        bench.done((Object[]) command.split(" "));
     }
 
     @BeforeEach
     void copy() throws IOException {
-        bench = ArchiveRun.in(folder);
-        try (Stream<Path> files = Files.walk(made.resolve("archive"))) {
-            for (Path file : files.toList()) {
-                Files.copy(
-                        file,
-                        bench.archive()
-                                .resolve(made.resolve("archive").relativize(file).toString()));
-            }
-        }
+        bench = ArchiveRun.in(made).copiedTo(folder);
     }
 
     @Test
