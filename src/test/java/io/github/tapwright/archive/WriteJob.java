@@ -1,5 +1,7 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.sitting.CalibrationStore;
+import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.WrittenDown;
@@ -56,8 +58,16 @@ enum WriteJob {
             }
         }
     },
-    /** Puts slips right: renumbers a guitar, moves a sitting to it or from it, sets it aside and takes it back. */
+    /** Puts slips right: renumbers a guitar, moves a sitting to it or from it; sets it aside, withdraws a calibration, takes both back. */
     SLIPS {
+        @Override
+        void prepare(Path place) {
+            super.prepare(place);
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                workshop.calibrate(sound(place, "tone.wav"));
+            }
+        }
+
         @Override
         void run(Path place, Said said) {
             try (Workshop workshop = Workshop.in(archive(place))) {
@@ -164,6 +174,10 @@ enum WriteJob {
         sittings.correct(id, new WrittenDown(whose, sitting.takenAt(), sitting.conditions()));
         sittings.setAside(id, new OutOfUse("kept by mistake", Workshop.CLOCK.instant()));
         sittings.takeBack(id, Workshop.CLOCK.instant());
+        CalibrationStore calibrations = archive.calibrations();
+        CalibrationId calibration = calibrations.all().get(0).id();
+        calibrations.withdraw(calibration, new OutOfUse("wrong level", Workshop.CLOCK.instant()));
+        calibrations.takeBack(calibration, Workshop.CLOCK.instant());
     }
 
     private static CaptureId record(Workshop workshop) {
