@@ -1,21 +1,21 @@
 package io.github.tapwright.archive;
 
-import java.util.Map;
-import java.time.Instant;
-import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.CalibrationStore;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.NewCalibration;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.OutOfUse;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.StagedOriginal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Calibrations in the database, their recorded tones beside it. */
@@ -80,8 +80,8 @@ final class CalibrationTables implements CalibrationStore {
 
     @Override
     public void withdraw(CalibrationId id, OutOfUse why) {
-        database.write(connection -> OutOfUseTable.CALIBRATIONS.say(
-                connection, id.number(), Optional.of(why.reason()), why.since()));
+        database.write(connection ->
+                OutOfUseTable.CALIBRATIONS.say(connection, id.number(), Optional.of(why.reason()), why.since()));
     }
 
     @Override
@@ -91,8 +91,8 @@ final class CalibrationTables implements CalibrationStore {
 
     @Override
     public List<SittingId> restingOn(CalibrationId id) {
-        return database.read(connection -> Query.all(
-                connection, RESTING_ON, row -> new SittingId(row.longInteger("sitting_id")), id.number()));
+        return database.read(connection ->
+                Query.all(connection, RESTING_ON, row -> new SittingId(row.longInteger("sitting_id")), id.number()));
     }
 
     private KeptRecording place(NewCalibration calibration) {

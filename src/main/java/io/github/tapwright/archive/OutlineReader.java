@@ -1,9 +1,9 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.PluckLevels.OfString;
 import io.github.tapwright.sitting.Procedure;

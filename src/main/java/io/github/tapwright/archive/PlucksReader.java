@@ -1,9 +1,9 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
 import java.sql.Connection;

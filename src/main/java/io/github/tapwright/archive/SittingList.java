@@ -1,9 +1,9 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingSummary;
@@ -38,8 +38,8 @@ final class SittingList {
                 instrument.map(ShopNumber::text).stream().toArray());
     }
 
-    private static SittingSummary summary(
-            Row row, Map<Long, List<GivenName>> names, Map<Long, OutOfUse> setAside) throws SQLException {
+    private static SittingSummary summary(Row row, Map<Long, List<GivenName>> names, Map<Long, OutOfUse> setAside)
+            throws SQLException {
         long id = row.longInteger("id");
         Optional<byte[]> digest = row.optionalBytes("resonances");
         return new SittingSummary(

@@ -1,11 +1,11 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;

@@ -1,6 +1,5 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Analysis;
@@ -10,6 +9,7 @@ import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.NewSitting;
 import io.github.tapwright.sitting.NewSitting.NewRecording;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;

@@ -1,7 +1,5 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.sitting.WithdrawCalibration;
-import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.archive.Archive;
 import io.github.tapwright.archive.ArchiveException;
 import io.github.tapwright.archive.Restore;
@@ -35,10 +33,12 @@ import io.github.tapwright.sitting.MeasurePlucks;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
+import io.github.tapwright.sitting.WithdrawCalibration;
 import io.github.tapwright.sitting.listening.ListListenings;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.KeepCapture;

@@ -17,7 +17,10 @@ final class CalibrationGroup implements Runnable {
     private CommandSpec spec = CommandSpec.create();
 
     static List<Object> commands(Bench bench, Terminal terminal) {
-        return List.of(new CalibrationAddCommand(bench, terminal), new CalibrationListCommand(bench, terminal), new CalibrationWithdrawCommand(bench, terminal));
+        return List.of(
+                new CalibrationAddCommand(bench, terminal),
+                new CalibrationListCommand(bench, terminal),
+                new CalibrationWithdrawCommand(bench, terminal));
     }
 
     @Override

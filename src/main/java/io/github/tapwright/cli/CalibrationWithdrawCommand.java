@@ -45,8 +45,7 @@ final class CalibrationWithdrawCommand extends ArchiveCommand {
                 reason.isPresent() == takeBack,
                 "say what is wrong with --because \"REASON\", or use the calibration again with --take-back");
         WithdrawCalibration withdraw = open.withdrawCalibration();
-        KeptCalibration kept =
-                reason.map(why -> withdraw.withdraw(id, why)).orElseGet(() -> withdraw.takeBack(id));
+        KeptCalibration kept = reason.map(why -> withdraw.withdraw(id, why)).orElseGet(() -> withdraw.takeBack(id));
         terminal()
                 .say(
                         "Calibration %s, %s, %s, %s",

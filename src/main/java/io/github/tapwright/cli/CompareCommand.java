@@ -175,7 +175,8 @@ final class CompareCommand extends ArchiveCommand {
         ShopNumber instrument = new ShopNumber(text);
         SittingId latest = compare.latest(instrument);
         compare.passedOver(instrument)
-                .forEach(l -> say("Sitting " + l.sitting() + " of instrument " + instrument + " left out, " + l.reason()));
+                .forEach(l ->
+                        say("Sitting " + l.sitting() + " of instrument " + instrument + " left out, " + l.reason()));
         return latest;
     }
 

@@ -1,9 +1,9 @@
 package io.github.tapwright.cli;
 
-import java.util.List;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
+import java.util.List;
 
 /** What a command answers that has just kept a sitting. */
 final class SittingAnswer {

@@ -1,8 +1,7 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.instrument.ShopNumber;
-import picocli.CommandLine.Option;
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
@@ -11,6 +10,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Corrects what was written down about a sitting. */
@@ -61,7 +61,8 @@ final class SittingEditCommand extends ArchiveCommand {
         ConditionsText.takenOff(edited.before().conditions(), sitting.conditions())
                 .ifPresent(line -> terminal().say("  %s", line));
         analysed(edited).ifPresent(line -> terminal().say("  %s", line));
-        CorrectionText.lines(sitting, edit.corrected(id), zone).forEach(line -> terminal().say("  %s", line));
+        CorrectionText.lines(sitting, edit.corrected(id), zone)
+                .forEach(line -> terminal().say("  %s", line));
         edited.failure().ifPresent(failure -> {
             throw failure;
         });
@@ -71,7 +72,8 @@ final class SittingEditCommand extends ArchiveCommand {
     private WrittenDown corrected(WrittenDown before) {
         return new WrittenDown(
                 instrument.map(ShopNumber::new).orElse(before.instrument()),
-                taken.moment(bench().clock().getZone()).orElse(before.takenAt()), options.applyTo(before.conditions()));
+                taken.moment(bench().clock().getZone()).orElse(before.takenAt()),
+                options.applyTo(before.conditions()));
     }
 
     private static Optional<String> analysed(EditSitting.Edited edited) {

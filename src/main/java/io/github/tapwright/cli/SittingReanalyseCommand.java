@@ -1,13 +1,13 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.sitting.ReanalyseSitting;
-import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -107,7 +107,8 @@ final class SittingReanalyseCommand extends ArchiveCommand {
         ReanalyseSitting reanalyse = open.reanalyseSitting();
         Analysis latest = calibration
                 .map(c -> reanalyse.reanalyse(id, c, terminal().progress()))
-                .orElseGet(() -> reanalyse.reanalyse(id, settings(before), terminal().progress()));
+                .orElseGet(() ->
+                        reanalyse.reanalyse(id, settings(before), terminal().progress()));
         if (latest.number() == before.latest().number()) {
             terminal().say("Sitting %s: every figure is the same, nothing added", id);
             return;
@@ -157,7 +158,8 @@ final class SittingReanalyseCommand extends ArchiveCommand {
         return findings.taps()
                 .map(t -> Figures.count(t.resonances().size(), "resonance"))
                 .or(() -> findings.notes().map(n -> Figures.count(n.notes().size(), "note")))
-                .or(() -> findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck") + " in " + p.levelUnit()))
+                .or(() ->
+                        findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck") + " in " + p.levelUnit()))
                 .orElseThrow();
     }
 }

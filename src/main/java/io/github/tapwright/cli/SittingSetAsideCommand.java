@@ -50,7 +50,8 @@ final class SittingSetAsideCommand extends ArchiveCommand {
                         sitting.instrument(),
                         sitting.takenAt().text(bench().clock().getZone()),
                         sitting.setAside()
-                                .map(why -> "is set aside: " + why.reason() + String.format("%n  %s", BACK.formatted(id)))
+                                .map(why ->
+                                        "is set aside: " + why.reason() + String.format("%n  %s", BACK.formatted(id)))
                                 .orElse("is in use again"));
         return ExitCode.DONE;
     }

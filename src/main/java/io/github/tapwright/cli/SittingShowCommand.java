@@ -1,13 +1,13 @@
 package io.github.tapwright.cli;
 
-import java.util.List;
-import java.time.ZoneId;
-import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.WrittenDown;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -45,7 +45,8 @@ final class SittingShowCommand extends ArchiveCommand {
             terminal().print(ArchiveJson.sitting(sitting, taps, corrected));
         } else {
             text.print(sitting, taps);
-            CorrectionText.lines(sitting, corrected, zone).forEach(line -> terminal().say("  %s", line));
+            CorrectionText.lines(sitting, corrected, zone)
+                    .forEach(line -> terminal().say("  %s", line));
         }
         if (plot.isPresent()) {
             text.draw(sitting, plot.get());

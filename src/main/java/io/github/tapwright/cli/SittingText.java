@@ -1,6 +1,5 @@
 package io.github.tapwright.cli;
 
-import java.time.LocalDate;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.picture.FingerboardMaps;
 import io.github.tapwright.sitting.Analysis;
@@ -11,6 +10,7 @@ import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +19,7 @@ import java.util.stream.Stream;
 /** A sitting with its conditions and its latest analysis, for people. */
 final class SittingText {
 
-    private static final String WITHDRAWN =
-            """
+    private static final String WITHDRAWN = """
             These are no sound pressure levels, and loudness in sone is left out. Measure them anew without the calibration:
               tapwright sitting reanalyse %s
             or by another: tapwright sitting reanalyse %s --calibrated-by ID""";

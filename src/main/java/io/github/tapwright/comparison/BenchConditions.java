@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison;
 
-import java.util.stream.Stream;
 import static io.github.tapwright.comparison.Grade.DOUBTFUL;
 import static io.github.tapwright.comparison.Grade.FINE;
 import static io.github.tapwright.comparison.Grade.REFUSED;
@@ -12,6 +11,7 @@ import io.github.tapwright.sitting.Sitting;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How the instrument was held, struck and listened to.

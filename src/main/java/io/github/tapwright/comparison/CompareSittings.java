@@ -1,16 +1,16 @@
 package io.github.tapwright.comparison;
 
-import java.util.List;
-import java.util.ArrayList;
-import io.github.tapwright.sitting.SittingSummary;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Compares two sittings: conditions first, then figures. */

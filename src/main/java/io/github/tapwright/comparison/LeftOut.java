@@ -1,11 +1,11 @@
 package io.github.tapwright.comparison;
 
-import java.util.Optional;
-import io.github.tapwright.sitting.SittingSummary;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.Optional;
 
 /**
  * A sitting that was not used, and why.

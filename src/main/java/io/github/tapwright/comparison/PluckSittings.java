@@ -1,7 +1,7 @@
 package io.github.tapwright.comparison;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;

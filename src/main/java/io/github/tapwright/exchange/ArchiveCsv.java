@@ -1,9 +1,9 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;

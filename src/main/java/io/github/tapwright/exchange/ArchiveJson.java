@@ -1,7 +1,5 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.sitting.OutOfUse;
-import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
@@ -11,9 +9,11 @@ import io.github.tapwright.sitting.FormerNumber;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -154,8 +154,7 @@ public final class ArchiveJson {
         document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
         document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
         document.put(
-                "calibration_withdrawn",
-                run.withdrawn().map(OutOfUse::reason).orElse(null));
+                "calibration_withdrawn", run.withdrawn().map(OutOfUse::reason).orElse(null));
         document.put("open_strings_hz", run.tuning().openHz());
         document.put("fret_count", run.tuning().fretCount());
     }

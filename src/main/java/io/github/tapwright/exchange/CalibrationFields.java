@@ -1,10 +1,10 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.level.Calibration;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.KeptCalibration;
+import io.github.tapwright.sitting.OutOfUse;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -36,7 +36,8 @@ final class CalibrationFields {
 
     private static final List<Field<KeptCalibration>> WITHDRAWN = List.of(
             Field.maybe("withdrawn", k -> k.withdrawn().map(OutOfUse::reason)),
-            Field.maybe("withdrawn_since", k -> k.withdrawn().map(why -> why.since().toString())));
+            Field.maybe(
+                    "withdrawn_since", k -> k.withdrawn().map(why -> why.since().toString())));
 
     static final List<Field<KeptCalibration>> KEPT = joined(
             List.of(
@@ -47,7 +48,10 @@ final class CalibrationFields {
                     Field.of("tone_file", k -> k.tone().fileName()),
                     Field.of("sha256", k -> k.tone().original().sha256())),
             Field.within(INPUT, KeptCalibration::input),
-            Stream.concat(Field.<KeptCalibration, Calibration>within(FIGURES, KeptCalibration::calibration).stream(), WITHDRAWN.stream()).toList());
+            Stream.concat(
+                            Field.<KeptCalibration, Calibration>within(FIGURES, KeptCalibration::calibration).stream(),
+                            WITHDRAWN.stream())
+                    .toList());
 
     private CalibrationFields() {}
 

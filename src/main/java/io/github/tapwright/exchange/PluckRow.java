@@ -1,12 +1,12 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.sitting.PluckRun;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.CalibrationId;
-import java.util.stream.Stream;
-import java.util.Optional;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.sitting.PluckRun;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A pluck with the name of the file it was found in.

@@ -1,14 +1,14 @@
 package io.github.tapwright.exchange;
 
-import io.github.tapwright.sitting.WrittenDown;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -51,8 +51,9 @@ final class SittingFields {
                     Field.within(CONDITIONS, Sitting::conditions),
                     List.<Field<Sitting>>of(
                             Field.maybe("set_aside", s -> s.setAside().map(OutOfUse::reason)),
-                            Field.maybe("set_aside_since", s -> s.setAside()
-                                    .map(why -> why.since().toString()))))
+                            Field.maybe(
+                                    "set_aside_since",
+                                    s -> s.setAside().map(why -> why.since().toString()))))
             .flatMap(List::stream)
             .toList();
 

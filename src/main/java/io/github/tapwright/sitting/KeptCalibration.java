@@ -1,8 +1,8 @@
 package io.github.tapwright.sitting;
 
-import java.util.Optional;
 import io.github.tapwright.level.Calibration;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A calibration an archive keeps.

@@ -1,7 +1,7 @@
 package io.github.tapwright.sitting;
 
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The levels of a sitting's plucks whose string is known.

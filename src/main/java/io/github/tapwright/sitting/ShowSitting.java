@@ -1,8 +1,8 @@
 package io.github.tapwright.sitting;
 
-import java.util.Optional;
 import io.github.tapwright.instrument.RefusedEntryException;
 import java.util.List;
+import java.util.Optional;
 
 /** Shows a sitting with everything known about it. */
 public final class ShowSitting {

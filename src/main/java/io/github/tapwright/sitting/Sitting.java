@@ -1,12 +1,12 @@
 package io.github.tapwright.sitting;
 
-import java.util.Optional;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.TapResult;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A sitting as the archive keeps it.

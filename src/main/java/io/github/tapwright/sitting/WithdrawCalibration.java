@@ -50,7 +50,8 @@ public final class WithdrawCalibration {
     public KeptCalibration takeBack(CalibrationId id) {
         ShowCalibration show = new ShowCalibration(calibrations);
         if (show.show(id).withdrawn().isEmpty()) {
-            throw new RefusedEntryException("calibration " + id + " is not withdrawn, so there is nothing to take back");
+            throw new RefusedEntryException(
+                    "calibration " + id + " is not withdrawn, so there is nothing to take back");
         }
         calibrations.takeBack(id, clock.instant());
         return show.show(id);

@@ -1,17 +1,5 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.SoundFacts;
-import io.github.tapwright.sitting.SittingStore;
-import io.github.tapwright.sitting.SittingOutline;
-import io.github.tapwright.sitting.SittingId;
-import io.github.tapwright.sitting.PluckRun;
-import io.github.tapwright.sitting.Pluck;
-import io.github.tapwright.sitting.OutOfUse;
-import io.github.tapwright.sitting.NewSitting;
-import io.github.tapwright.sitting.NewAnalysis;
-import io.github.tapwright.sitting.Findings;
-import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.note.run.Tuning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
@@ -19,6 +7,7 @@ import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.level.CalibratorTone;
 import io.github.tapwright.level.Sound;
+import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.UnreadableRecordingException;
@@ -26,9 +15,20 @@ import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.CalibrationRequest;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.NewSitting;
+import io.github.tapwright.sitting.OutOfUse;
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SoundFacts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -168,8 +168,7 @@ class CalibrationStoreTest {
                     .extracting(Pluck::maximumSone)
                     .containsExactly(Optional.empty());
             assertThat(sittings.outlines(List.of(id)))
-                    .containsExactly(
-                            SittingOutline.of(sittings.find(id).orElseThrow()));
+                    .containsExactly(SittingOutline.of(sittings.find(id).orElseThrow()));
             workshop.archive.calibrations().takeBack(kept.id(), Workshop.CLOCK.instant());
             assertThat(run(workshop, id)).isEqualTo(run);
             assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();

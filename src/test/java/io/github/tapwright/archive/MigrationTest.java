@@ -1,6 +1,5 @@
 package io.github.tapwright.archive;
 
-import io.github.tapwright.sitting.OutOfUse;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
@@ -9,6 +8,7 @@ import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
@@ -139,7 +139,9 @@ class MigrationTest {
             archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, loaded));
             archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, bare));
             assertThat(archive.sittings().corrected(id))
-                    .containsExactly(new WrittenDown(Workshop.NUMBER, taken, Conditions.UNKNOWN), new WrittenDown(Workshop.NUMBER, taken, loaded));
+                    .containsExactly(
+                            new WrittenDown(Workshop.NUMBER, taken, Conditions.UNKNOWN),
+                            new WrittenDown(Workshop.NUMBER, taken, loaded));
         }
     }
 

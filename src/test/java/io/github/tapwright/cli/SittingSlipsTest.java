@@ -89,7 +89,9 @@ class SittingSlipsTest {
         CommandRun refused = bench.run("sitting", "edit", "2", "--instrument", "99", "--humidity", "50");
 
         assertThat(refused.code()).isEqualTo(ExitCode.WRONG_USE);
-        assertThat(refused.err()).contains("no instrument has the shop number 99").hasLineCount(1);
+        assertThat(refused.err())
+                .contains("no instrument has the shop number 99")
+                .hasLineCount(1);
         assertThat(bench.done("sitting", "show", "2").out())
                 .contains("of instrument 33", "humidity 45 %")
                 .doesNotContain("before a correction");
@@ -130,7 +132,9 @@ class SittingSlipsTest {
             assertThat(run.code()).as(command).isEqualTo(ExitCode.WRONG_USE);
             assertThat(run.err())
                     .as(command)
-                    .contains("sitting 2 is set aside (" + WRONG + ")", "take it back with sitting set-aside 2 --take-back")
+                    .contains(
+                            "sitting 2 is set aside (" + WRONG + ")",
+                            "take it back with sitting set-aside 2 --take-back")
                     .hasLineCount(1);
         }
     }
@@ -169,14 +173,17 @@ class SittingSlipsTest {
         JsonNode shown = bench.json("sitting", "show", "2");
         assertThat(shown.path("set_aside").asText()).isEqualTo(WRONG);
         assertThat(shown.path("set_aside_since").asText()).startsWith("2026-03-14");
-        assertThat(bench.json("sitting", "show", "1").path("set_aside").isNull()).isTrue();
+        assertThat(bench.json("sitting", "show", "1").path("set_aside").isNull())
+                .isTrue();
         Path tables = folder.resolve("tables");
         bench.done("export", tables);
         for (String table : List.of("sittings.csv", "resonances.csv", "strikes.csv", "recordings.csv")) {
             List<String> lines = Files.readAllLines(tables.resolve(table));
             assertThat(lines.get(0)).as(table).contains("set_aside");
             assertThat(lines.stream().filter(l -> l.startsWith("2,"))).as(table).isNotEmpty();
-            assertThat(lines).as(table).allSatisfy(l -> assertThat(l.contains(WRONG)).isEqualTo(l.startsWith("2,")));
+            assertThat(lines)
+                    .as(table)
+                    .allSatisfy(l -> assertThat(l.contains(WRONG)).isEqualTo(l.startsWith("2,")));
         }
     }
 
@@ -189,8 +196,7 @@ class SittingSlipsTest {
 
         assertThat(bench.done("trend", "33").out()).isEqualTo(before);
         assertThat(bench.done("sitting", "show", "2").out()).doesNotContain("set aside");
-        assertThat(bench.run("sitting", "set-aside", "2", "--take-back").err())
-                .contains("sitting 2 is not set aside");
+        assertThat(bench.run("sitting", "set-aside", "2", "--take-back").err()).contains("sitting 2 is not set aside");
         assertThat(bench.done("verify").out()).contains("Everything is as it should be.");
     }
 

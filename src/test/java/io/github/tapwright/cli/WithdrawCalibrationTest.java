@@ -88,7 +88,8 @@ class WithdrawCalibrationTest {
             assertThat(run.code()).as(command).isEqualTo(ExitCode.WRONG_USE);
             assertThat(run.err())
                     .as(command)
-                    .contains("calibration 1 is " + REASON, "choose another, or take it back with calibration withdraw 1")
+                    .contains(
+                            "calibration 1 is " + REASON, "choose another, or take it back with calibration withdraw 1")
                     .hasLineCount(1);
         }
     }
@@ -144,8 +145,7 @@ class WithdrawCalibrationTest {
 
         CommandRun anew = bench.done("sitting", "reanalyse", "1", "2", "3");
 
-        assertThat(anew.out())
-                .contains("Sitting 1: analysis 2 by method", "4 plucks in dB re full scale", REASON);
+        assertThat(anew.out()).contains("Sitting 1: analysis 2 by method", "4 plucks in dB re full scale", REASON);
         assertThat(level()).isCloseTo(claimed - 137.01, within(0.02));
         assertThat(bench.done("sitting", "show", "1").out())
                 .contains("dB re full scale", "analysis 2 of 2")
@@ -167,7 +167,8 @@ class WithdrawCalibrationTest {
 
         assertThat(level()).isCloseTo(claimed - 20, within(0.02));
         assertThat(bench.done("compare", "1", "2").out()).doesNotContain("withdrawn");
-        assertThat(bench.run("sitting", "reanalyse", "--all", "--calibrated-by", "2").err())
+        assertThat(bench.run("sitting", "reanalyse", "--all", "--calibrated-by", "2")
+                        .err())
                 .contains("--calibrated-by goes with numbers of sittings of plucks alone");
     }
 
@@ -186,7 +187,8 @@ class WithdrawCalibrationTest {
                 .contains("calibration,calibration_withdrawn");
         assertThat(Files.readAllLines(tables.resolve("plucks.csv")).stream().skip(1))
                 .allMatch(line -> line.contains(",1," + WRONG));
-        assertThat(Files.readAllLines(tables.resolve("calibrations.csv")).get(1)).contains(WRONG);
+        assertThat(Files.readAllLines(tables.resolve("calibrations.csv")).get(1))
+                .contains(WRONG);
         assertThat(new ArchiveRun(folder.resolve("again"))
                         .done("calibration", "list")
                         .out())
@@ -208,6 +210,10 @@ class WithdrawCalibrationTest {
 
     private double level() throws IOException {
         JsonNode analyses = bench.json("sitting", "show", "1").path("analyses");
-        return analyses.path(analyses.size() - 1).path("plucks").path(0).path("lafmax_db").asDouble();
+        return analyses.path(analyses.size() - 1)
+                .path("plucks")
+                .path(0)
+                .path("lafmax_db")
+                .asDouble();
     }
 }

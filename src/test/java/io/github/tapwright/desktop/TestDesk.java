@@ -1,8 +1,6 @@
 package io.github.tapwright.desktop;
 
-import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.archive.Archive;
-import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.comparison.CompareSittings;
@@ -44,8 +42,10 @@ import io.github.tapwright.sitting.Placing;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.FingerboardRun;

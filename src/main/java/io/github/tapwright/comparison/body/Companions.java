@@ -1,6 +1,5 @@
 package io.github.tapwright.comparison.body;
 
-import java.util.List;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Procedure;
@@ -11,6 +10,7 @@ import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 

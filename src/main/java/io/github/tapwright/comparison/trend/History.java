@@ -152,18 +152,14 @@ public record History(
     }
 
     private static List<SittingOutline> taps(List<SittingOutline> ordered, List<LeftOut> leftOut) {
-        return keep(
-                ordered.stream().filter(is(Procedure.BodyTaps.KEY)).toList(), TapSittings::objection, leftOut);
+        return keep(ordered.stream().filter(is(Procedure.BodyTaps.KEY)).toList(), TapSittings::objection, leftOut);
     }
 
     private static List<SittingOutline> keep(
-            List<SittingOutline> from,
-            Function<SittingOutline, Optional<String>> objection,
-            List<LeftOut> leftOut) {
+            List<SittingOutline> from, Function<SittingOutline, Optional<String>> objection, List<LeftOut> leftOut) {
         List<SittingOutline> kept = new ArrayList<>();
-        from.forEach(s -> objection
-                .apply(s)
-                .ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> kept.add(s)));
+        from.forEach(s ->
+                objection.apply(s).ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> kept.add(s)));
         return kept;
     }
 

@@ -1,9 +1,9 @@
 package io.github.tapwright.desktop.part;
 
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingSummary;
 import java.time.ZoneId;

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop.compare;
 
-import io.github.tapwright.desktop.part.SittingTitle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
@@ -10,6 +9,7 @@ import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.settings.DeskSettings;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ConstructionKind;
@@ -84,11 +84,8 @@ class CompareModelTest {
         desk.setAside(wrong.id(), "a neighbour's guitar");
         model.refresh();
 
-        assertThat(model.choices())
-                .isNotEmpty()
-                .noneMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
-        assertThat(new SittingTitle(ZoneOffset.UTC)
-                        .of(desk.showSitting().show(wrong.id())))
+        assertThat(model.choices()).isNotEmpty().noneMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
+        assertThat(new SittingTitle(ZoneOffset.UTC).of(desk.showSitting().show(wrong.id())))
                 .endsWith("set aside: a neighbour's guitar");
     }
 
