@@ -30,8 +30,8 @@ public record SetUps(SittingStore sittings, String remedy) {
      *
      * @param ids their numbers
      * @return their outlines, in the order given
-     * @throws RefusedEntryException if there are too few, one is given twice or set aside, two hold the same recording, they are of different kinds or
-     *     instruments, or the instrument was worked on in between
+     * @throws RefusedEntryException if there are too few, one is given twice or set aside, two hold the same recording, they
+     *     are of different kinds or instruments, or the instrument was worked on in between
      */
     public List<SittingOutline> of(List<SittingId> ids) {
         if (new HashSet<>(ids).size() != ids.size()) {

@@ -93,8 +93,8 @@ public final class MakeReport {
      * @param file ends in ".pdf" or ".html"
      * @param progress told about each step
      * @return whether anything usable stands in it; a report without findings says why and is written too
-     * @throws RefusedEntryException if there is no such sitting or instrument, a sitting is set aside, they cannot be compared at all, or the file's name ends
-     *     otherwise
+     * @throws RefusedEntryException if there is no such sitting or instrument, a sitting is set aside, they cannot be compared
+     *     at all, or the file's name ends otherwise
      * @throws IOException if the file cannot be written
      */
     public boolean write(ReportRequest request, Path file, Progress progress) throws IOException {

@@ -62,9 +62,7 @@ public final class AddSitting {
      */
     public Sitting add(SittingRequest request, Progress progress) {
         request.takenAt().ifPresent(taken -> dates.refuseImpossible(taken, sittings.lastAdded()));
-        if (request.procedure() instanceof Procedure.OpenPlucks plucks) {
-            plucks.calibration().ifPresent(calibrations::use);
-        }
+        calibrations.refuseWithdrawn(request.procedure());
         return keep(request, progress, sitting -> found(sittings.add(sitting)));
     }
 
@@ -77,8 +75,8 @@ public final class AddSitting {
     public record Once(Sitting sitting, boolean before) {}
 
     /**
-     * Adds a sitting of one recording as {@link #add} does, unless it is there already, such as by another program a moment ago. A recording
-     * made before its calibration was withdrawn is kept all the same, and says so.
+     * Adds a sitting of one recording as {@link #add} does, unless it is there already, such as by another program a moment
+     * ago. A recording made before its calibration was withdrawn is kept all the same, and says so.
      *
      * @param request what to add, one file
      * @param progress told about each step

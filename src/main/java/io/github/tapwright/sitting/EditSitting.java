@@ -48,8 +48,8 @@ public final class EditSitting {
     }
 
     /**
-     * Corrects a sitting's instrument, date and conditions; recordings, results and names go with it. The soundhole decides which names are suggested, so a correction there
-     * adds an analysis.
+     * Corrects a sitting's instrument, date and conditions; recordings, results and names go with it. The soundhole decides
+     * which names are suggested, so a correction there adds an analysis.
      *
      * @param id which sitting
      * @param change from what is known to what shall be known

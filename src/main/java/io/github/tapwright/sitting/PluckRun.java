@@ -8,8 +8,9 @@ import java.util.Optional;
 /**
  * Repeated plucks of the open strings of one instrument in one set-up.
  *
- * <p>Once its calibration is withdrawn its levels are no sound pressure levels any more: all of them are wrong by one unknown figure, so that
- * they may be held against each other and nothing else. Loudness in sone, which does not follow levels evenly, means nothing then.
+ * <p>Once its calibration is withdrawn its levels are no sound pressure levels any more: all of them are wrong by one unknown
+ * figure, so that they may be held against each other and nothing else. Loudness in sone, which does not follow levels evenly,
+ * means nothing then.
  *
  * @param plucks in the order played
  * @param tuning what the open strings sound

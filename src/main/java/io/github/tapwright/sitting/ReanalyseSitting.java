@@ -55,7 +55,8 @@ public final class ReanalyseSitting {
      * @param calibration what the levels shall rest on
      * @param progress told about each file and step
      * @return the new analysis; or the latest, and nothing is added, if every number is the same
-     * @throws RefusedEntryException if there is no such sitting or calibration, the calibration is withdrawn, or the sitting is not of plucks
+     * @throws RefusedEntryException if there is no such sitting or calibration, the calibration is withdrawn, or the sitting is
+     *     not of plucks
      */
     public Analysis reanalyse(SittingId id, CalibrationId calibration, Progress progress) {
         Sitting sitting = new ShowSitting(sittings).show(id);

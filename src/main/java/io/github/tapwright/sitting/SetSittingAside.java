@@ -6,8 +6,8 @@ import java.time.Clock;
 /**
  * Sets a sitting aside that should not have been kept, and takes it back.
  *
- * <p>A sitting set aside is kept, listed and shown as what it is. Nothing beyond itself uses it: whoever names it in a question is refused, and
- * where it would have come along of itself it is left out, which the answer says.
+ * <p>A sitting set aside is kept, listed and shown as what it is. Nothing beyond itself uses it: whoever names it in a question
+ * is refused, and where it would have come along of itself it is left out, which the answer says.
  */
 public final class SetSittingAside {
 

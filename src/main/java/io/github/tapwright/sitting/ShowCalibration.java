@@ -45,4 +45,16 @@ public final class ShowCalibration {
         });
         return kept;
     }
+
+    /**
+     * Refuses to begin something new that would rest on a calibration withdrawn.
+     *
+     * @param procedure what is to be done
+     * @throws RefusedEntryException if its calibration does not exist, or is withdrawn
+     */
+    public void refuseWithdrawn(Procedure procedure) {
+        if (procedure instanceof Procedure.OpenPlucks plucks) {
+            plucks.calibration().ifPresent(this::use);
+        }
+    }
 }

@@ -7,8 +7,9 @@ import java.util.List;
 /**
  * Withdraws a calibration that was wrong, and takes it back.
  *
- * <p>A calibration withdrawn is kept with its tone and listed with the reason. Nothing new uses it. Levels of sittings that rest on it stay as they were
- * measured, but are no longer called sound pressure levels and are compared with nothing, until they are measured anew.
+ * <p>A calibration withdrawn is kept with its tone and listed with the reason. Nothing new uses it. Levels of sittings that
+ * rest on it stay as they were measured, but are no longer called sound pressure levels and are compared with nothing, until
+ * they are measured anew.
  */
 public final class WithdrawCalibration {
 

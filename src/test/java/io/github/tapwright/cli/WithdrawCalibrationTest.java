@@ -82,6 +82,7 @@ class WithdrawCalibrationTest {
 
         for (String command : List.of(
                 "sitting add 41 " + made.resolve("41-2026-03-02.wav") + " --procedure plucks --calibrated-by 1",
+                "record 41 --procedure plucks --calibrated-by 1",
                 "level " + made.resolve("41-2026-03-02.wav") + " --calibrated-by 1",
                 "sitting reanalyse 1 --calibrated-by 1")) {
             CommandRun run = bench.run((Object[]) command.split(" "));

@@ -64,7 +64,8 @@ public final class ComparePlayed {
      * @param b after
      * @param settings how
      * @return the comparison
-     * @throws RefusedEntryException if there is no such sitting, one is set aside, both are the same, or they are not both of notes or both of plucks
+     * @throws RefusedEntryException if there is no such sitting, one is set aside, both are the same, or they are not both of
+     *     notes or both of plucks
      */
     public Compared compare(SittingId a, SittingId b, CompareSittings.Settings settings) {
         if (a.equals(b)) {
