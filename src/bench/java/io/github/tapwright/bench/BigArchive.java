@@ -143,6 +143,8 @@ final class BigArchive {
                         "k, ordinal, source, attack_at_s, string, lafmax_db + 2 * x + y",
                         "analysis_id = 1 AND t = 5"),
                 "INSERT INTO given_name SELECT id, 0, 190, 'main top', taken_at FROM sitting WHERE id % 7 = 0 AND id > 5",
+                "DROP TABLE calibration_withdrawn",
+                "DROP TABLE sitting_set_aside",
                 "DROP TABLE tap_digest",
                 "DROP TABLE table_sum",
                 "DROP TABLE listening_answer",

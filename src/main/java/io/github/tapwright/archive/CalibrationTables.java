@@ -6,12 +6,16 @@ import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.NewCalibration;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.OutOfUse;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.StagedOriginal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Calibrations in the database, their recorded tones beside it. */
@@ -19,6 +23,9 @@ final class CalibrationTables implements CalibrationStore {
 
     private static final String ALL =
             "SELECT c.*, o.size_bytes, o.extension FROM calibration c JOIN original o ON o.sha256 = c.sha256";
+
+    private static final String RESTING_ON = "SELECT sitting_id FROM pluck_analysis a WHERE calibration_id = ?"
+            + " AND number = (SELECT max(number) FROM pluck_analysis l WHERE l.sitting_id = a.sitting_id) ORDER BY sitting_id";
 
     private final Database database;
     private final Originals originals;
@@ -55,7 +62,9 @@ final class CalibrationTables implements CalibrationStore {
     public Optional<KeptCalibration> find(CalibrationId id) {
         return database.read(connection -> {
             List<Notice> notices = notices(connection);
-            return Query.one(connection, ALL + " WHERE c.id = ?", row -> calibration(row, notices), id.number());
+            Map<Long, OutOfUse> withdrawn = OutOfUseTable.CALIBRATIONS.all(connection);
+            return Query.one(
+                    connection, ALL + " WHERE c.id = ?", row -> calibration(row, notices, withdrawn), id.number());
         });
     }
 
@@ -63,8 +72,27 @@ final class CalibrationTables implements CalibrationStore {
     public List<KeptCalibration> all() {
         return database.read(connection -> {
             List<Notice> notices = notices(connection);
-            return Query.all(connection, ALL + " ORDER BY c.taken_at, c.id", row -> calibration(row, notices));
+            Map<Long, OutOfUse> withdrawn = OutOfUseTable.CALIBRATIONS.all(connection);
+            return Query.all(
+                    connection, ALL + " ORDER BY c.taken_at, c.id", row -> calibration(row, notices, withdrawn));
         });
+    }
+
+    @Override
+    public void withdraw(CalibrationId id, OutOfUse why) {
+        database.write(connection ->
+                OutOfUseTable.CALIBRATIONS.say(connection, id.number(), Optional.of(why.reason()), why.since()));
+    }
+
+    @Override
+    public void takeBack(CalibrationId id, Instant at) {
+        database.write(connection -> OutOfUseTable.CALIBRATIONS.say(connection, id.number(), Optional.empty(), at));
+    }
+
+    @Override
+    public List<SittingId> restingOn(CalibrationId id) {
+        return database.read(connection ->
+                Query.all(connection, RESTING_ON, row -> new SittingId(row.longInteger("sitting_id")), id.number()));
     }
 
     private KeptRecording place(NewCalibration calibration) {
@@ -108,7 +136,8 @@ final class CalibrationTables implements CalibrationStore {
                 row -> new Notice(row.longInteger("calibration_id"), row.text("notice")));
     }
 
-    private static KeptCalibration calibration(Row row, List<Notice> all) throws SQLException {
+    private static KeptCalibration calibration(Row row, List<Notice> all, Map<Long, OutOfUse> withdrawn)
+            throws SQLException {
         long id = row.longInteger("id");
         List<String> notices = all.stream()
                 .filter(n -> n.calibrationId() == id)
@@ -120,6 +149,7 @@ final class CalibrationTables implements CalibrationStore {
                 row.instant("added_at"),
                 CalibrationColumns.input(row),
                 SoundColumns.read(row, notices),
-                CalibrationColumns.read(row));
+                CalibrationColumns.read(row),
+                Optional.ofNullable(withdrawn.get(id)));
     }
 }

@@ -8,24 +8,43 @@ import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.Layer;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.FormerNumber;
 import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.ShelfPlace;
 import io.github.tapwright.sitting.SittingId;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Instruments in the database. */
 final class InstrumentTable implements InstrumentStore {
 
     private static final String SHELF = """
             SELECT i.*, (SELECT count(*) FROM sitting c WHERE c.instrument_id = i.id) AS sittings,
+                   (SELECT count(*) FROM sitting c WHERE c.instrument_id = i.id AND c.id IN (%1$s)) AS set_aside,
                    s.id AS last_id, s.taken_at, s.time_known, s.stage, s.strings, s.string_set, s.strings_fitted_on
             FROM instrument i LEFT JOIN sitting s ON s.id =
-                (SELECT id FROM sitting WHERE instrument_id = i.id ORDER BY taken_at DESC, id DESC LIMIT 1)
+                (SELECT id FROM sitting WHERE instrument_id = i.id AND id NOT IN (%1$s)
+                 ORDER BY taken_at DESC, id DESC LIMIT 1)
             ORDER BY i.shop_number
+            """.formatted(OutOfUseTable.SITTINGS.ids());
+
+    /** Rows that an edit replaced by one of another number: the next row put aside, or the instrument as it is now. */
+    private static final String FORMER = """
+            SELECT b.shop_number, b.replaced_at
+            FROM instrument i JOIN instrument_before b ON b.instrument_id = i.id
+            WHERE i.shop_number = ? AND b.shop_number <> coalesce(
+                (SELECT n.shop_number FROM instrument_before n WHERE n.instrument_id = i.id AND n.id > b.id
+                 ORDER BY n.id LIMIT 1), i.shop_number)
+            ORDER BY b.id
             """;
+
+    private static final String ONCE =
+            "SELECT shop_number FROM instrument WHERE id IN (SELECT instrument_id FROM instrument_before WHERE shop_number = ?)"
+                    + " ORDER BY shop_number";
 
     private final Database database;
 
@@ -36,21 +55,72 @@ final class InstrumentTable implements InstrumentStore {
     @Override
     public void add(Instrument instrument) {
         database.write(connection -> {
-            if (id(connection, instrument.shopNumber()).isPresent()) {
-                throw new RefusedEntryException("the shop number " + instrument.shopNumber()
-                        + " is taken; edit that instrument, or choose another number");
-            }
+            refuseTaken(
+                    connection,
+                    instrument.shopNumber(),
+                    Optional.empty(),
+                    "edit that instrument, or choose another number");
             return row(instrument).run(connection);
         });
     }
 
     @Override
-    public void replace(Instrument instrument) {
-        String number = instrument.shopNumber().text();
-        int changed = database.write(connection -> row(instrument).updateWhere(connection, "shop_number", number));
-        if (changed == 0) {
-            throw unknown(instrument.shopNumber());
+    public void replace(ShopNumber shopNumber, Instrument instrument) {
+        ShopNumber now = instrument.shopNumber();
+        database.write(connection -> {
+            long id = required(connection, shopNumber);
+            if (!now.equals(shopNumber)) {
+                refuseTaken(
+                        connection,
+                        now,
+                        Optional.of(shopNumber),
+                        "if that is the same guitar, move the sittings of " + shopNumber
+                                + " there with sitting edit, else choose another number");
+            }
+            return row(instrument).updateWhere(connection, "id", id);
+        });
+    }
+
+    /** Two numbers that differ only in small and capital letters would make two guitars of one label. */
+    private static void refuseTaken(
+            Connection connection, ShopNumber wanted, Optional<ShopNumber> except, String remedy) throws SQLException {
+        for (ShopNumber taken : numbers(connection)) {
+            if (taken.equals(wanted)) {
+                throw new RefusedEntryException("the shop number " + wanted + " is taken; " + remedy);
+            }
+            if (taken.differsOnlyInCase(wanted) && !except.equals(Optional.of(taken))) {
+                throw new RefusedEntryException("the shop number " + wanted + " would differ from " + taken
+                        + ", which is taken, only in small and capital letters; " + remedy);
+            }
         }
+    }
+
+    private static List<ShopNumber> numbers(Connection connection) throws SQLException {
+        return Query.all(
+                connection, "SELECT shop_number FROM instrument ORDER BY shop_number", InstrumentTable::number);
+    }
+
+    private static ShopNumber number(Row row) throws SQLException {
+        return new ShopNumber(row.text("shop_number"));
+    }
+
+    @Override
+    public List<FormerNumber> formerNumbers(ShopNumber shopNumber) {
+        return database.read(connection -> Query.all(connection, FORMER, InstrumentTable::former, shopNumber.text()));
+    }
+
+    private static FormerNumber former(Row row) throws SQLException {
+        return new FormerNumber(number(row), row.instant("replaced_at"));
+    }
+
+    @Override
+    public List<ShopNumber> perhapsMeant(ShopNumber shopNumber) {
+        return database.read(connection -> {
+            Set<ShopNumber> meant = new LinkedHashSet<>(numbers(connection));
+            meant.removeIf(n -> !n.differsOnlyInCase(shopNumber));
+            meant.addAll(Query.all(connection, ONCE, InstrumentTable::number, shopNumber.text()));
+            return List.copyOf(meant);
+        });
     }
 
     @Override
@@ -77,7 +147,8 @@ final class InstrumentTable implements InstrumentStore {
         Optional<SittingId> last = row.optionalInteger("last_id").map(SittingId::new);
         return new ShelfPlace(
                 instrument(row),
-                row.integer("sittings"),
+                row.integer("sittings") - row.integer("set_aside"),
+                row.integer("set_aside"),
                 last.isEmpty()
                         ? Optional.empty()
                         : Optional.of(new ShelfPlace.LastSitting(

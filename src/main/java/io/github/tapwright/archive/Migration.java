@@ -27,7 +27,8 @@ record Migration(int version, List<String> statements) {
             "008-shop.sql",
             "009-digests.sql",
             "010-listening.sql",
-            "011-table-sums.sql");
+            "011-table-sums.sql",
+            "012-slips.sql");
 
     private static final Map<Integer, SqlWork<Integer>> FILLINGS = Map.of(9, TapDigestTable::fill);
 

@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.PluckLevels.OfString;
 import io.github.tapwright.sitting.Procedure;
@@ -48,10 +49,14 @@ final class OutlineReader {
     private final Connection connection;
     private final Map<Long, List<GivenName>> names;
     private final Map<Long, List<OfString>> plucks;
+    private final Map<Long, OutOfUse> setAside;
+    private final Map<Long, OutOfUse> withdrawn;
 
     private OutlineReader(Connection connection, String which, Object... parameters) throws SQLException {
         this.connection = connection;
         this.names = names(connection);
+        this.withdrawn = OutOfUseTable.CALIBRATIONS.all(connection);
+        this.setAside = OutOfUseTable.SITTINGS.all(connection);
         this.plucks = new HashMap<>();
         Query.all(
                 connection,
@@ -107,8 +112,11 @@ final class OutlineReader {
                 procedure.equals(Procedure.OpenPlucks.KEY)
                         ? Optional.of(new PluckLevels(
                                 plucks.getOrDefault(id, List.of()),
-                                row.optionalInteger("calibration_id").isPresent()))
-                        : Optional.<PluckLevels>empty());
+                                row.optionalInteger("calibration_id").isPresent(),
+                                row.optionalInteger("calibration_id")
+                                        .flatMap(c -> Optional.ofNullable(withdrawn.get(c.longValue())))))
+                        : Optional.<PluckLevels>empty(),
+                Optional.ofNullable(setAside.get(id)));
     }
 
     private static List<ShownResonance> resonances(Row row, List<GivenName> given) throws SQLException {

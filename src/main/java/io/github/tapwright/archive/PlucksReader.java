@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Pluck;
 import io.github.tapwright.sitting.PluckRun;
 import java.sql.Connection;
@@ -36,13 +37,15 @@ final class PlucksReader {
                 "SELECT * FROM pluck_analysis WHERE sitting_id = ? ORDER BY number",
                 PlucksReader::head,
                 sittingId);
+        Map<Long, OutOfUse> withdrawn = OutOfUseTable.CALIBRATIONS.all(connection);
         List<Analysis> analyses = new ArrayList<>();
         for (Head head : heads) {
             PluckRun run = new PluckRun(
                     plucks(head.id()),
                     OpenStringColumns.read(connection, "pluck_open_string", head.id(), head.fretCount()),
                     head.calibration(),
-                    head.methodVersion());
+                    head.methodVersion(),
+                    head.calibration().flatMap(id -> Optional.ofNullable(withdrawn.get(id.number()))));
             analyses.add(new Analysis(head.number(), head.madeAt(), new Findings.OfPlucks(run)));
         }
         return analyses;

@@ -3,6 +3,7 @@ package io.github.tapwright.archive;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.sitting.GivenName;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
 import io.github.tapwright.sitting.SittingSummary;
@@ -29,14 +30,16 @@ final class SittingList {
 
     static List<SittingSummary> read(Connection connection, Optional<ShopNumber> instrument) throws SQLException {
         Map<Long, List<GivenName>> names = OutlineReader.names(connection);
+        Map<Long, OutOfUse> setAside = OutOfUseTable.SITTINGS.all(connection);
         return Query.all(
                 connection,
                 SITTINGS + (instrument.isPresent() ? "WHERE i.shop_number = ?" : "") + " ORDER BY s.taken_at, s.id",
-                row -> summary(row, names),
+                row -> summary(row, names, setAside),
                 instrument.map(ShopNumber::text).stream().toArray());
     }
 
-    private static SittingSummary summary(Row row, Map<Long, List<GivenName>> names) throws SQLException {
+    private static SittingSummary summary(Row row, Map<Long, List<GivenName>> names, Map<Long, OutOfUse> setAside)
+            throws SQLException {
         long id = row.longInteger("id");
         Optional<byte[]> digest = row.optionalBytes("resonances");
         return new SittingSummary(
@@ -49,7 +52,8 @@ final class SittingList {
                 row.optionalNumber("added_mass_g").isPresent(),
                 row.text("procedure"),
                 row.integer("recordings"),
-                lines(digest.map(TapDigest::resonances).orElse(List.of()), names.getOrDefault(id, List.of())));
+                lines(digest.map(TapDigest::resonances).orElse(List.of()), names.getOrDefault(id, List.of())),
+                Optional.ofNullable(setAside.get(id)));
     }
 
     private static List<Line> lines(List<NamedResonance> found, List<GivenName> given) {

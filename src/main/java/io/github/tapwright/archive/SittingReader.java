@@ -5,6 +5,7 @@ import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptRecording;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
@@ -41,7 +42,10 @@ final class SittingReader {
                 "SELECT * FROM given_name WHERE sitting_id = ? ORDER BY ordinal",
                 SittingReader::name,
                 id.number());
-        return Query.one(connection, SITTING, row -> sitting(id, row, recordings, analyses, names), id.number());
+        Optional<OutOfUse> setAside =
+                Optional.ofNullable(OutOfUseTable.SITTINGS.all(connection).get(id.number()));
+        return Query.one(
+                connection, SITTING, row -> sitting(id, row, recordings, analyses, names, setAside), id.number());
     }
 
     /** Empty if there is no such sitting. */
@@ -77,7 +81,12 @@ final class SittingReader {
     }
 
     private static Sitting sitting(
-            SittingId id, Row row, List<KeptRecording> recordings, List<Analysis> analyses, List<GivenName> names)
+            SittingId id,
+            Row row,
+            List<KeptRecording> recordings,
+            List<Analysis> analyses,
+            List<GivenName> names,
+            Optional<OutOfUse> setAside)
             throws SQLException {
         if (recordings.isEmpty() || analyses.isEmpty()) {
             throw half(id);
@@ -90,7 +99,8 @@ final class SittingReader {
                 ConditionColumns.read(row),
                 recordings,
                 new ArrayList<>(analyses),
-                names);
+                names,
+                setAside);
     }
 
     static ArchiveException half(SittingId id) {

@@ -9,6 +9,7 @@ import io.github.tapwright.sitting.NewAnalysis;
 import io.github.tapwright.sitting.NewSitting;
 import io.github.tapwright.sitting.NewSitting.NewRecording;
 import io.github.tapwright.sitting.Original;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
@@ -32,8 +33,8 @@ final class SittingTables implements SittingStore {
 
     private static final String LAST_OF_TAPS =
             "SELECT id FROM sitting WHERE instrument_id = (SELECT id FROM instrument WHERE shop_number = ?)"
-                    + " AND procedure = 'taps' AND added_mass_g IS NULL AND hole IS NOT 'covered'"
-                    + " ORDER BY taken_at DESC, id DESC LIMIT 1";
+                    + " AND procedure = 'taps' AND added_mass_g IS NULL AND hole IS NOT 'covered' AND id NOT IN ("
+                    + OutOfUseTable.SITTINGS.ids() + ") ORDER BY taken_at DESC, id DESC LIMIT 1";
 
     private static final String OF_ONE_RECORDING =
             "SELECT s.id FROM sitting s JOIN recording r ON r.sitting_id = s.id WHERE r.sha256 = ? AND r.file_name = ?"
@@ -41,6 +42,10 @@ final class SittingTables implements SittingStore {
                     + " OR EXISTS (SELECT 1 FROM sitting_before b WHERE b.sitting_id = s.id AND b.taken_at = ?))"
                     + " AND (SELECT count(*) FROM recording WHERE sitting_id = s.id) = 1"
                     + " ORDER BY s.id LIMIT 1";
+
+    private static final String BEFORE =
+            "SELECT b.*, i.shop_number FROM sitting_before b JOIN instrument i ON i.id = b.instrument_id"
+                    + " WHERE b.sitting_id = ? ORDER BY b.id";
 
     private static final String SHARED = "SELECT sha256, sitting_id FROM recording"
             + " WHERE sha256 IN (SELECT sha256 FROM recording GROUP BY sha256 HAVING count(DISTINCT sitting_id) > 1)"
@@ -206,7 +211,8 @@ final class SittingTables implements SittingStore {
     public void correct(SittingId id, WrittenDown known) {
         database.write(connection -> {
             refuseUnknown(connection, id);
-            Insert row = SittingWriter.put(Insert.into("sitting"), known.takenAt());
+            long instrument = InstrumentTable.required(connection, known.instrument());
+            Insert row = SittingWriter.put(Insert.into("sitting").put("instrument_id", instrument), known.takenAt());
             return ConditionColumns.put(row, known.conditions()).updateWhere(connection, "id", id.number());
         });
     }
@@ -215,9 +221,29 @@ final class SittingTables implements SittingStore {
     public List<WrittenDown> corrected(SittingId id) {
         return database.read(connection -> Query.all(
                 connection,
-                "SELECT * FROM sitting_before WHERE sitting_id = ? ORDER BY id",
-                row -> new WrittenDown(SittingReader.takenAt(row), ConditionColumns.read(row)),
+                BEFORE,
+                row -> new WrittenDown(
+                        new ShopNumber(row.text("shop_number")),
+                        SittingReader.takenAt(row),
+                        ConditionColumns.read(row)),
                 id.number()));
+    }
+
+    @Override
+    public void setAside(SittingId id, OutOfUse why) {
+        say(id, Optional.of(why.reason()), why.since());
+    }
+
+    @Override
+    public void takeBack(SittingId id, Instant at) {
+        say(id, Optional.empty(), at);
+    }
+
+    private void say(SittingId id, Optional<String> reason, Instant at) {
+        database.write(connection -> {
+            refuseUnknown(connection, id);
+            return OutOfUseTable.SITTINGS.say(connection, id.number(), reason, at);
+        });
     }
 
     @Override

@@ -33,10 +33,12 @@ import io.github.tapwright.sitting.MeasurePlucks;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowInstrument;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SideBySide;
+import io.github.tapwright.sitting.WithdrawCalibration;
 import io.github.tapwright.sitting.listening.ListListenings;
 import io.github.tapwright.sitting.live.InputDevice;
 import io.github.tapwright.sitting.live.KeepCapture;
@@ -179,6 +181,14 @@ final class Bench {
 
         ListSittings listSittings() {
             return new ListSittings(archive.instruments(), archive.sittings());
+        }
+
+        WithdrawCalibration withdrawCalibration() {
+            return new WithdrawCalibration(archive.calibrations(), clock);
+        }
+
+        SetSittingAside setSittingAside() {
+            return new SetSittingAside(archive.sittings(), clock);
         }
 
         ShowSitting showSitting() {

@@ -38,7 +38,7 @@ final class CalibrationChoice {
     Optional<AppliedCalibration> find(Bench bench, Path archive, Terminal terminal) {
         if (kept.isPresent()) {
             try (OpenBench open = bench.open(archive, false, terminal.progress())) {
-                return Optional.of(AppliedCalibration.of(open.showCalibration().show(kept.get())));
+                return Optional.of(AppliedCalibration.of(open.showCalibration().use(kept.get())));
             }
         }
         return tone.map(stated -> AppliedCalibration.of(

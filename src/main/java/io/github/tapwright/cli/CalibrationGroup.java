@@ -10,18 +10,21 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "calibration",
         mixinStandardHelpOptions = true,
-        description = "Calibrator tones, each of one microphone, input and gain: add, list.")
+        description = "Calibrator tones, each of one microphone, input and gain: add, list, withdraw.")
 final class CalibrationGroup implements Runnable {
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     static List<Object> commands(Bench bench, Terminal terminal) {
-        return List.of(new CalibrationAddCommand(bench, terminal), new CalibrationListCommand(bench, terminal));
+        return List.of(
+                new CalibrationAddCommand(bench, terminal),
+                new CalibrationListCommand(bench, terminal),
+                new CalibrationWithdrawCommand(bench, terminal));
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "calibration needs one of: add, list");
+        throw new ParameterException(spec.commandLine(), "calibration needs one of: add, list, withdraw");
     }
 }

@@ -45,14 +45,15 @@ final class CalibrationText {
             terminal.say("No calibrations yet; add one with: tapwright calibration add FILE --level 94");
             return;
         }
-        Table table = new Table("calibration", "taken", "tone", "full scale (dB re 20 µPa)", "microphone", "gain");
+        Table table = new Table("calibration", "taken", "tone", "full scale (dB re 20 µPa)", "microphone", "gain", "");
         calibrations.forEach(k -> table.add(
                 k.id().toString(),
                 k.takenAt().text(zone),
                 Figures.plain(k.calibration().tone().levelDb()) + " dB",
                 Figures.text(k.calibration().fullScaleLevel()),
                 k.input().microphone().orElse(UNKNOWN),
-                k.input().gain().orElse(UNKNOWN)));
+                k.input().gain().orElse(UNKNOWN),
+                k.withdrawn().map(why -> "withdrawn: " + why.reason()).orElse("")));
         table.lines().forEach(terminal.out()::println);
         terminal.say("Each holds for its microphone, input and gain alone.");
     }

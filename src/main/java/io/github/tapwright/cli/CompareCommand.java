@@ -187,6 +187,23 @@ final class CompareCommand extends ArchiveCommand {
     }
 
     private SittingId sitting(CompareSittings compare, String text) {
-        return instruments ? compare.latest(new ShopNumber(text)) : new SittingIdConverter().convert(text);
+        if (!instruments) {
+            return new SittingIdConverter().convert(text);
+        }
+        ShopNumber instrument = new ShopNumber(text);
+        SittingId latest = compare.latest(instrument);
+        compare.passedOver(instrument)
+                .forEach(l ->
+                        say("Sitting " + l.sitting() + " of instrument " + instrument + " left out, " + l.reason()));
+        return latest;
+    }
+
+    /** Part of the answer, but no part of a document. */
+    private void say(String line) {
+        if (json) {
+            terminal().note(line);
+        } else {
+            terminal().say("%s", line);
+        }
     }
 }

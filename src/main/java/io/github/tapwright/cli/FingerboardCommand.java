@@ -90,7 +90,7 @@ final class FingerboardCommand implements Callable<Integer> {
 
     private List<ShownResonance> resonances(SittingId id) {
         try (OpenBench open = bench.open(archive.folder(), false, terminal.progress())) {
-            Sitting tapped = open.showSitting().show(id).requireTaps();
+            Sitting tapped = open.showSitting().use(id).requireTaps();
             return tapped.resonances(tapped.latest());
         }
     }

@@ -32,7 +32,9 @@ final class InstrumentListCommand extends ArchiveCommand {
         } else {
             Table table = new Table("number", "sittings", "about");
             shelf.forEach(p -> table.add(
-                    p.instrument().shopNumber().text(), Integer.toString(p.sittings()), about(p.instrument())));
+                    p.instrument().shopNumber().text(),
+                    p.sittings() + (p.setAside() == 0 ? "" : ", " + p.setAside() + " set aside"),
+                    about(p.instrument())));
             table.lines().forEach(terminal().out()::println);
         }
         return ExitCode.DONE;

@@ -4,6 +4,9 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.FormerNumber;
+import java.time.ZoneId;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,13 +28,14 @@ final class InstrumentShowCommand extends ArchiveCommand {
     @Override
     int run(OpenBench open) {
         Instrument instrument = open.showInstrument().show(new ShopNumber(number));
+        List<FormerNumber> former = open.showInstrument().formerNumbers(instrument.shopNumber());
         if (json) {
-            terminal().print(ArchiveJson.instrument(instrument));
+            terminal().print(ArchiveJson.instrument(instrument, former));
         } else {
-            new InstrumentText(terminal()).print(instrument);
+            ZoneId zone = bench().clock().getZone();
+            new InstrumentText(terminal(), zone).print(instrument, former);
             terminal().say("");
-            new SittingListText(terminal(), bench().clock().getZone())
-                    .print(open.listSittings().of(instrument.shopNumber()));
+            new SittingListText(terminal(), zone).print(open.listSittings().of(instrument.shopNumber()));
         }
         return ExitCode.DONE;
     }

@@ -5,19 +5,25 @@ import io.github.tapwright.instrument.Construction;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.sitting.FormerNumber;
 import io.github.tapwright.statistics.Figures;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 
 /** All that is known about an instrument, for people; what is not known says so. */
 final class InstrumentText {
 
     private final Terminal terminal;
+    private final ZoneId zone;
 
-    InstrumentText(Terminal terminal) {
+    InstrumentText(Terminal terminal, ZoneId zone) {
         this.terminal = terminal;
+        this.zone = zone;
     }
 
-    void print(Instrument instrument) {
+    void print(Instrument instrument, List<FormerNumber> formerNumbers) {
         Body body = instrument.body();
         Construction top = instrument.construction();
         terminal.say(
@@ -35,6 +41,8 @@ final class InstrumentText {
         }
         line("bracing", top.bracing());
         line("notes", instrument.notes());
+        formerNumbers.forEach(f -> terminal.say(
+                "  before it was renumbered on %s: %s", LocalDate.ofInstant(f.until(), zone), f.shopNumber()));
     }
 
     private void line(String what, Optional<String> text) {

@@ -174,6 +174,7 @@ final class RecordCommand implements Callable<Integer> {
                 () -> new RefusedEntryException("record needs the shop number of an instrument; see record --help")));
         Procedure wanted = procedure.procedure();
         options.check(wanted instanceof Procedure.BodyTaps);
+        open.showCalibration().refuseWithdrawn(wanted);
         LiveRequest request =
                 new LiveRequest(instrument, wanted, conditions.conditions(), options.device(), options.format());
         int waiting = open.keepCapture().waiting().size();

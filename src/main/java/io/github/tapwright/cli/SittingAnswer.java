@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
+import java.util.List;
 
 /** What a command answers that has just kept a sitting. */
 final class SittingAnswer {
@@ -20,7 +21,7 @@ final class SittingAnswer {
     /** Prints the sitting; gives the exit code. */
     int give(OpenBench open, Sitting sitting) {
         if (json) {
-            terminal.print(ArchiveJson.sitting(sitting, open.findTaps().near(sitting)));
+            terminal.print(ArchiveJson.sitting(sitting, open.findTaps().near(sitting), List.of()));
         } else {
             new SittingText(terminal, bench.clock().getZone())
                     .print(sitting, open.findTaps().near(sitting));

@@ -1,6 +1,7 @@
 package io.github.tapwright.cli;
 
 import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
@@ -9,6 +10,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Corrects what was written down about a sitting. */
@@ -26,6 +28,12 @@ final class SittingEditCommand extends ArchiveCommand {
 
     @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
     private SittingId id = new SittingId(1);
+
+    @Option(
+            names = "--instrument",
+            paramLabel = "NUMBER",
+            description = "Shop number of the instrument it was really of; recordings, results and names go with it.")
+    private Optional<String> instrument = Optional.empty();
 
     @Mixin
     private TakenOption taken = new TakenOption();
@@ -53,12 +61,8 @@ final class SittingEditCommand extends ArchiveCommand {
         ConditionsText.takenOff(edited.before().conditions(), sitting.conditions())
                 .ifPresent(line -> terminal().say("  %s", line));
         analysed(edited).ifPresent(line -> terminal().say("  %s", line));
-        for (WrittenDown before : edit.corrected(id)) {
-            String otherDay = before.takenAt().equals(sitting.takenAt())
-                    ? ""
-                    : before.takenAt().text(zone) + "; ";
-            terminal().say("  before a correction: %s%s", otherDay, ConditionsText.line(before.conditions()));
-        }
+        CorrectionText.lines(sitting, edit.corrected(id), zone)
+                .forEach(line -> terminal().say("  %s", line));
         edited.failure().ifPresent(failure -> {
             throw failure;
         });
@@ -67,7 +71,9 @@ final class SittingEditCommand extends ArchiveCommand {
 
     private WrittenDown corrected(WrittenDown before) {
         return new WrittenDown(
-                taken.moment(bench().clock().getZone()).orElse(before.takenAt()), options.applyTo(before.conditions()));
+                instrument.map(ShopNumber::new).orElse(before.instrument()),
+                taken.moment(bench().clock().getZone()).orElse(before.takenAt()),
+                options.applyTo(before.conditions()));
     }
 
     private static Optional<String> analysed(EditSitting.Edited edited) {

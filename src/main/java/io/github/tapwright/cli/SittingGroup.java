@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sitting",
         mixinStandardHelpOptions = true,
-        description = "Visits of an instrument to the microphone: add, list, show, edit, reanalyse, name.")
+        description = "Visits of an instrument to the microphone: add, list, show, edit, reanalyse, name, set-aside.")
 final class SittingGroup implements Runnable {
 
     @Spec
@@ -23,12 +23,13 @@ final class SittingGroup implements Runnable {
                 new SittingShowCommand(bench, terminal),
                 new SittingEditCommand(bench, terminal),
                 new SittingReanalyseCommand(bench, terminal),
-                new SittingNameCommand(bench, terminal));
+                new SittingNameCommand(bench, terminal),
+                new SittingSetAsideCommand(bench, terminal));
     }
 
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "sitting needs one of: add, list, show, edit, reanalyse, name");
+                spec.commandLine(), "sitting needs one of: add, list, show, edit, reanalyse, name, set-aside");
     }
 }

@@ -38,6 +38,9 @@ final class SittingListText {
     }
 
     private static String named(SittingSummary sitting) {
+        if (sitting.setAside().isPresent()) {
+            return "set aside: " + sitting.setAside().get().reason();
+        }
         if (!sitting.procedure().equals(Procedure.BodyTaps.KEY)) {
             return "";
         }

@@ -4,8 +4,10 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
+import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Procedure;
+import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -46,6 +48,14 @@ final class SittingReanalyseCommand extends ArchiveCommand {
     @Option(names = "--use-all", description = "Take back every strike that was set aside.")
     private boolean all;
 
+    @Option(
+            names = "--calibrated-by",
+            paramLabel = "ID",
+            converter = CalibrationChoice.CalibrationIdConverter.class,
+            description =
+                    "Plucks: another calibration kept in the archive; the one before if left out, none if that was withdrawn.")
+    private Optional<CalibrationId> calibration = Optional.empty();
+
     SittingReanalyseCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
     }
@@ -70,6 +80,9 @@ final class SittingReanalyseCommand extends ArchiveCommand {
             throw new RefusedEntryException(
                     "--set-aside numbers the strikes of one sitting; name one, without --use-all");
         }
+        Given.refuse(
+                calibration.isPresent() && (which.all || settings.isPresent() || all || !unwanted.isEmpty()),
+                "--calibrated-by goes with numbers of sittings of plucks alone");
         List<SittingId> ids = which.all ? every(open) : which.some;
         ids.forEach(id -> reanalyse(open, id));
         return ExitCode.DONE;
@@ -91,8 +104,11 @@ final class SittingReanalyseCommand extends ArchiveCommand {
 
     private void reanalyse(OpenBench open, SittingId id) {
         Sitting before = open.showSitting().show(id);
-        Analysis latest = open.reanalyseSitting()
-                .reanalyse(id, settings(before), terminal().progress());
+        ReanalyseSitting reanalyse = open.reanalyseSitting();
+        Analysis latest = calibration
+                .map(c -> reanalyse.reanalyse(id, c, terminal().progress()))
+                .orElseGet(() ->
+                        reanalyse.reanalyse(id, settings(before), terminal().progress()));
         if (latest.number() == before.latest().number()) {
             terminal().say("Sitting %s: every figure is the same, nothing added", id);
             return;
@@ -142,7 +158,8 @@ final class SittingReanalyseCommand extends ArchiveCommand {
         return findings.taps()
                 .map(t -> Figures.count(t.resonances().size(), "resonance"))
                 .or(() -> findings.notes().map(n -> Figures.count(n.notes().size(), "note")))
-                .or(() -> findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck")))
+                .or(() ->
+                        findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck") + " in " + p.levelUnit()))
                 .orElseThrow();
     }
 }

@@ -4,7 +4,10 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.exchange.ArchiveJson;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.WrittenDown;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -35,11 +38,15 @@ final class SittingShowCommand extends ArchiveCommand {
         plot.ifPresent(PictureOption::check);
         Sitting sitting = open.showSitting().show(id);
         Optional<Sitting> taps = open.findTaps().near(sitting);
-        SittingText text = new SittingText(terminal(), bench().clock().getZone());
+        List<WrittenDown> corrected = open.editSitting().corrected(id);
+        ZoneId zone = bench().clock().getZone();
+        SittingText text = new SittingText(terminal(), zone);
         if (json) {
-            terminal().print(ArchiveJson.sitting(sitting, taps));
+            terminal().print(ArchiveJson.sitting(sitting, taps, corrected));
         } else {
             text.print(sitting, taps);
+            CorrectionText.lines(sitting, corrected, zone)
+                    .forEach(line -> terminal().say("  %s", line));
         }
         if (plot.isPresent()) {
             text.draw(sitting, plot.get());

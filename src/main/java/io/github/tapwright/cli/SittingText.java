@@ -1,17 +1,16 @@
 package io.github.tapwright.cli;
 
-import io.github.tapwright.level.FullScale;
 import io.github.tapwright.report.picture.CurvePicture;
 import io.github.tapwright.report.picture.FingerboardMaps;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.KeptRecording;
-import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.statistics.Figures;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +18,11 @@ import java.util.stream.Stream;
 
 /** A sitting with its conditions and its latest analysis, for people. */
 final class SittingText {
+
+    private static final String WITHDRAWN = """
+            These are no sound pressure levels, and loudness in sone is left out. Measure them anew without the calibration:
+              tapwright sitting reanalyse %s
+            or by another: tapwright sitting reanalyse %s --calibrated-by ID""";
 
     private final Terminal terminal;
     private final ZoneId zone;
@@ -33,6 +37,10 @@ final class SittingText {
         terminal.say(
                 "Sitting %s of instrument %s, %s",
                 sitting.id(), sitting.instrument(), sitting.takenAt().text(zone));
+        sitting.setAside()
+                .ifPresent(why -> terminal.say(
+                        "  set aside on %s: %s; nothing else uses it",
+                        LocalDate.ofInstant(why.since(), zone), why.reason()));
         terminal.say("  %s", ConditionsText.line(sitting.conditions()));
         List<String> unknown = sitting.conditions().unknown();
         if (!unknown.isEmpty()) {
@@ -46,9 +54,10 @@ final class SittingText {
                         .print(files(sitting), result, lines(sitting, analysis), notices(sitting)));
         findings.notes().ifPresent(board -> print(sitting, board, taps));
         findings.plucks().ifPresent(run -> {
-            PlucksText text = new PlucksText(terminal, unit(run));
-            text.print(run.plucks(), List.of(), List.of());
+            PlucksText text = new PlucksText(terminal, run.levelUnit());
+            text.print(run.meaningful(), List.of(), List.of());
             text.printRemarks(remarks(sitting));
+            run.withdrawn().ifPresent(why -> terminal.say(WITHDRAWN, sitting.id(), sitting.id()));
         });
         terminal.say(
                 "%nMethod %s, analysis %d of %d",
@@ -61,10 +70,6 @@ final class SittingText {
         new FingerboardText(terminal).print(files(sitting), board, resonances);
         taps.filter(t -> !board.fastDecays().isEmpty())
                 .ifPresent(t -> terminal.say("Resonances are those of the taps of sitting %s", t.id()));
-    }
-
-    private static String unit(PluckRun run) {
-        return run.calibration().map(id -> "dB re 20 µPa by calibration " + id).orElseGet(() -> new FullScale().unit());
     }
 
     /** Writes the response curve, or the maps of a run, of the latest analysis, if there is one. */

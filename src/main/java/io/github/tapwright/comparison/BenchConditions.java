@@ -6,12 +6,12 @@ import static io.github.tapwright.comparison.Grade.REFUSED;
 
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.Microphone;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How the instrument was held, struck and listened to.
@@ -60,7 +60,7 @@ final class BenchConditions {
                         DOUBTFUL,
                         "each has its own frequency response"),
                 distance(Pair.of(a, b, c -> c.microphone().distanceMm())),
-                gain(a.microphone(), b.microphone(), relative, calibrations(first, second)));
+                gain(first, second, relative));
     }
 
     private static ConditionCheck text(String name, Pair<String> pair, Grade decay, Grade level, String why) {
@@ -80,11 +80,17 @@ final class BenchConditions {
                         "distance", FINE, FINE, DOUBTFUL, words + ": near sources weigh more in a near microphone");
     }
 
-    private static ConditionCheck gain(Microphone a, Microphone b, boolean relative, Pair<CalibrationId> calibrations) {
-        Pair<String> gain = Pair.of(a, b, Microphone::gain);
+    private static ConditionCheck gain(Sitting first, Sitting second, boolean relative) {
+        Pair<CalibrationId> calibrations = Pair.of(first, second, BenchConditions::calibration);
+        Pair<String> gain =
+                Pair.of(first, second, s -> s.conditions().microphone().gain());
         String words = gain.words(Function.identity());
         if (relative) {
             return ConditionCheck.all("gain", FINE, words + ": it drops out of levels of taps");
+        }
+        Optional<ConditionCheck> withdrawn = withdrawn(first, second);
+        if (withdrawn.isPresent()) {
+            return withdrawn.get();
         }
         if (calibrations.known()) {
             return ConditionCheck.all(
@@ -111,8 +117,14 @@ final class BenchConditions {
                         + (gain.known() ? "" : "; write it down: sitting edit NUMBER --gain …"));
     }
 
-    private static Pair<CalibrationId> calibrations(Sitting first, Sitting second) {
-        return Pair.of(first, second, BenchConditions::calibration);
+    /** Refuses levels that rest on a calibration withdrawn since; empty if neither sitting's do. */
+    private static Optional<ConditionCheck> withdrawn(Sitting first, Sitting second) {
+        return Stream.of(first, second)
+                .flatMap(s -> s.latest().findings().plucks().flatMap(PluckRun::withdrawn).stream()
+                        .map(why -> "the calibration of sitting " + s.id() + " is withdrawn (" + why.reason()
+                                + "); measure its levels anew with sitting reanalyse " + s.id()))
+                .findFirst()
+                .map(words -> ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
     }
 
     private static Optional<CalibrationId> calibration(Sitting sitting) {

@@ -3,10 +3,14 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Compares two sittings: conditions first, then figures. */
@@ -59,7 +63,7 @@ public final class CompareSittings {
      * @param b after
      * @param settings how
      * @return the comparison
-     * @throws RefusedEntryException if there is no such sitting, both are the same, or one is not of taps
+     * @throws RefusedEntryException if there is no such sitting, one is set aside, both are the same, or one is not of taps
      */
     public Compared compare(SittingId a, SittingId b, Settings settings) {
         if (a.equals(b)) {
@@ -86,7 +90,26 @@ public final class CompareSittings {
                         "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
     }
 
+    /**
+     * What {@link #latest} passed over.
+     *
+     * @param instrument whose
+     * @return its sittings of taps taken later, which are set aside, oldest first
+     */
+    public List<LeftOut> passedOver(ShopNumber instrument) {
+        Optional<SittingId> latest = sittings.lastOfTaps(instrument);
+        List<LeftOut> later = new ArrayList<>();
+        for (SittingSummary sitting : sittings.list(Optional.of(instrument))) {
+            if (Optional.of(sitting.id()).equals(latest)) {
+                later.clear();
+            } else if (sitting.procedure().equals(Procedure.BodyTaps.KEY)) {
+                sitting.setAside().ifPresent(why -> later.add(LeftOut.of(sitting, why)));
+            }
+        }
+        return later;
+    }
+
     private Sitting ofTaps(SittingId id) {
-        return new ShowSitting(sittings).show(id).requireTaps();
+        return new ShowSitting(sittings).use(id).requireTaps();
     }
 }

@@ -1,8 +1,11 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.sitting.SittingSummary;
+import java.util.Optional;
 
 /**
  * A sitting that was not used, and why.
@@ -22,5 +25,23 @@ public record LeftOut(SittingId sitting, ShopNumber instrument, String reason) {
      */
     public static LeftOut of(SittingOutline sitting, String reason) {
         return new LeftOut(sitting.id(), sitting.instrument(), reason);
+    }
+
+    /**
+     * Why a sitting must be left out whatever is asked.
+     *
+     * @param sitting which
+     * @return that the maker set it aside, with the maker's reason; empty if it is in use
+     */
+    public static Optional<String> reason(SittingOutline sitting) {
+        return sitting.setAside().map(LeftOut::words);
+    }
+
+    private static String words(OutOfUse setAside) {
+        return "set aside: " + setAside.reason();
+    }
+
+    static LeftOut of(SittingSummary sitting, OutOfUse setAside) {
+        return new LeftOut(sitting.id(), sitting.instrument(), words(setAside));
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
@@ -14,7 +15,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * Sittings of plucks whose levels may stand beside each other: all calibrated, or all at one known gain; about one distance.
+ * Sittings of plucks whose levels may stand beside each other: all by calibrations in use, or all at one known gain; about one distance.
  *
  * <p>The level of a sitting is the mean over the strings that all of them have, each weighing the same, of its plucks' largest
  * A-weighted levels (F).
@@ -41,8 +42,16 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
      */
     public static PluckSittings among(List<SittingOutline> plucks) {
         List<LeftOut> leftOut = new ArrayList<>();
+        List<SittingOutline> meaningful = new ArrayList<>();
+        for (SittingOutline sitting : plucks) {
+            sitting.plucks()
+                    .flatMap(PluckLevels::withdrawn)
+                    .ifPresentOrElse(
+                            why -> leftOut.add(LeftOut.of(sitting, withdrawn(sitting, why))),
+                            () -> meaningful.add(sitting));
+        }
         List<SittingOutline> used =
-                keep(plucks, s -> !PluckedStrings.of(s).isEmpty(), "no pluck of an open string was found", leftOut);
+                keep(meaningful, s -> !PluckedStrings.of(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
         if (calibrated) {
             used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);
@@ -71,6 +80,11 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
                 ? Optional.empty()
                 : Optional.of(
                         SittingFigure.of(sitting, PluckedStrings.of(sitting).mean(strings), Optional.empty()));
+    }
+
+    private static String withdrawn(SittingOutline sitting, OutOfUse why) {
+        return "its calibration is withdrawn (" + why.reason() + "); measure its levels anew with sitting reanalyse "
+                + sitting.id();
     }
 
     private static List<SittingOutline> keep(

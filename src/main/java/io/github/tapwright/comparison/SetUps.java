@@ -30,8 +30,8 @@ public record SetUps(SittingStore sittings, String remedy) {
      *
      * @param ids their numbers
      * @return their outlines, in the order given
-     * @throws RefusedEntryException if there are too few, one is given twice, two hold the same recording, they are of different kinds or
-     *     instruments, or the instrument was worked on in between
+     * @throws RefusedEntryException if there are too few, one is given twice or set aside, two hold the same recording, they
+     *     are of different kinds or instruments, or the instrument was worked on in between
      */
     public List<SittingOutline> of(List<SittingId> ids) {
         if (new HashSet<>(ids).size() != ids.size()) {
@@ -41,7 +41,7 @@ public record SetUps(SittingStore sittings, String remedy) {
             throw new RefusedEntryException("a study needs " + BenchStudy.FEWEST + " set-ups at least, better "
                     + BenchStudy.ENOUGH + "; " + remedy);
         }
-        List<SittingOutline> setUps = new ShowSitting(sittings).outlines(ids);
+        List<SittingOutline> setUps = new ShowSitting(sittings).useOutlines(ids);
         refuseOneRecordingTwice(ids);
         setUps.forEach(other -> refuseMixed(setUps.get(0), other));
         for (int i = 0; i < setUps.size(); i++) {

@@ -3,6 +3,7 @@ package io.github.tapwright.exchange;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;
@@ -32,7 +33,10 @@ public final class ArchiveCsv {
                     Field.of("sitting", p -> p.sitting.id().toString()),
                     Field.of("shop_number", p -> p.sitting.instrument().text()),
                     Field.of("method_version", p -> p.sitting.latest().methodVersion()));
-            return Stream.concat(keys.stream(), Field.<Part<P>, P>within(fields, Part::part).stream())
+            List<Field<Part<P>>> flag =
+                    List.of(Field.maybe("set_aside", p -> p.sitting.setAside().map(OutOfUse::reason)));
+            return Stream.of(keys, Field.<Part<P>, P>within(fields, Part::part), flag)
+                    .flatMap(List::stream)
                     .toList();
         }
     }
@@ -59,7 +63,7 @@ public final class ArchiveCsv {
         tables.put("resonances.csv", parts(sittings, ResonanceRow.TABLE, s -> ResonanceRow.of(s, s.latest())));
         tables.put("notes.csv", parts(sittings, RunNoteRow.FIELDS, ArchiveCsv::notes));
         tables.put("partials.csv", parts(sittings, PartialRow.FIELDS, ArchiveCsv::partials));
-        tables.put("plucks.csv", parts(sittings, PluckRow.FIELDS, ArchiveCsv::plucks));
+        tables.put("plucks.csv", parts(sittings, PluckRow.TABLE, ArchiveCsv::plucks));
         tables.put("calibrations.csv", CsvText.of(CalibrationFields.KEPT, calibrations));
         tables.putAll(ListeningFields.tables(listenings));
         return tables;
@@ -94,7 +98,7 @@ public final class ArchiveCsv {
         return sitting.latest()
                 .findings()
                 .plucks()
-                .map(run -> PluckRow.of(files(sitting), run.plucks()))
+                .map(run -> PluckRow.of(files(sitting), run))
                 .orElse(List.of());
     }
 

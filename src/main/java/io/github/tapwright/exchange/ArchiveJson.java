@@ -5,12 +5,15 @@ import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.FormerNumber;
 import io.github.tapwright.sitting.GivenName;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.sitting.listening.ListeningSession;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +28,10 @@ public final class ArchiveJson {
             Field.of("frequency_hz", GivenName::frequencyHz),
             Field.maybe("name", GivenName::name),
             Field.of("given_at", g -> g.givenAt().toString()));
+
+    private static final List<Field<FormerNumber>> FORMER_NUMBERS = List.of(
+            Field.of("shop_number", f -> f.shopNumber().text()),
+            Field.of("until", f -> f.until().toString()));
 
     private ArchiveJson() {}
 
@@ -42,10 +49,13 @@ public final class ArchiveJson {
      * One instrument.
      *
      * @param instrument the instrument
+     * @param formerNumbers the shop numbers it had before it was renumbered, oldest first
      * @return an object
      */
-    public static String instrument(Instrument instrument) {
-        return JsonText.of(JsonText.object(InstrumentFields.ALL, instrument));
+    public static String instrument(Instrument instrument, List<FormerNumber> formerNumbers) {
+        Map<String, @Nullable Object> document = JsonText.object(InstrumentFields.ALL, instrument);
+        document.put("former_shop_numbers", JsonText.array(FORMER_NUMBERS, formerNumbers));
+        return JsonText.of(document);
     }
 
     /**
@@ -53,10 +63,12 @@ public final class ArchiveJson {
      *
      * @param sitting the sitting
      * @param taps the taps a run of notes is held against; empty if there are none
+     * @param corrected what was written down about it before it was corrected, oldest first
      * @return an object
      */
-    public static String sitting(Sitting sitting, Optional<Sitting> taps) {
+    public static String sitting(Sitting sitting, Optional<Sitting> taps, List<WrittenDown> corrected) {
         Map<String, @Nullable Object> document = document(sitting, taps);
+        document.put("before_corrections", JsonText.array(SittingFields.BEFORE_CORRECTIONS, corrected));
         taps.ifPresent(t -> document.put("resonances_of_sitting", t.id().toString()));
         return JsonText.of(document);
     }
@@ -141,6 +153,8 @@ public final class ArchiveJson {
     private static void addPlucks(Map<String, @Nullable Object> document, List<String> files, PluckRun run) {
         document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
         document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
+        document.put(
+                "calibration_withdrawn", run.withdrawn().map(OutOfUse::reason).orElse(null));
         document.put("open_strings_hz", run.tuning().openHz());
         document.put("fret_count", run.tuning().fretCount());
     }

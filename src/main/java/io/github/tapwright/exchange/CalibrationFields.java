@@ -4,6 +4,7 @@ import io.github.tapwright.level.Calibration;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.KeptCalibration;
+import io.github.tapwright.sitting.OutOfUse;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -33,6 +34,11 @@ final class CalibrationFields {
             Field.within(INPUT, AppliedCalibration::input),
             Field.within(FIGURES, AppliedCalibration::calibration));
 
+    private static final List<Field<KeptCalibration>> WITHDRAWN = List.of(
+            Field.maybe("withdrawn", k -> k.withdrawn().map(OutOfUse::reason)),
+            Field.maybe(
+                    "withdrawn_since", k -> k.withdrawn().map(why -> why.since().toString())));
+
     static final List<Field<KeptCalibration>> KEPT = joined(
             List.of(
                     Field.of("id", k -> k.id().number()),
@@ -42,7 +48,10 @@ final class CalibrationFields {
                     Field.of("tone_file", k -> k.tone().fileName()),
                     Field.of("sha256", k -> k.tone().original().sha256())),
             Field.within(INPUT, KeptCalibration::input),
-            Field.within(FIGURES, KeptCalibration::calibration));
+            Stream.concat(
+                            Field.<KeptCalibration, Calibration>within(FIGURES, KeptCalibration::calibration).stream(),
+                            WITHDRAWN.stream())
+                    .toList());
 
     private CalibrationFields() {}
 

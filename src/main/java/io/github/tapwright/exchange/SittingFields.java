@@ -6,7 +6,9 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.KeptRecording;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,7 +48,21 @@ final class SittingFields {
                                     "procedure",
                                     s -> s.latest().findings().procedure().key()),
                             Field.of("added_at", s -> s.addedAt().toString())),
-                    Field.within(CONDITIONS, Sitting::conditions))
+                    Field.within(CONDITIONS, Sitting::conditions),
+                    List.<Field<Sitting>>of(
+                            Field.maybe("set_aside", s -> s.setAside().map(OutOfUse::reason)),
+                            Field.maybe(
+                                    "set_aside_since",
+                                    s -> s.setAside().map(why -> why.since().toString()))))
+            .flatMap(List::stream)
+            .toList();
+
+    static final List<Field<WrittenDown>> BEFORE_CORRECTIONS = Stream.of(
+                    List.<Field<WrittenDown>>of(
+                            Field.of("shop_number", w -> w.instrument().text()),
+                            Field.of("taken_at", w -> w.takenAt().instant().toString()),
+                            Field.of("taken_at_time_known", w -> w.takenAt().timeKnown())),
+                    Field.within(CONDITIONS, WrittenDown::conditions))
             .flatMap(List::stream)
             .toList();
 

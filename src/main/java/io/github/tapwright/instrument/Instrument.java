@@ -36,4 +36,14 @@ public record Instrument(
     public static Instrument of(ShopNumber shopNumber, InstrumentKind kind) {
         return new Instrument(shopNumber, kind, Body.UNKNOWN, Construction.UNKNOWN, Optional.empty(), Optional.empty());
     }
+
+    /**
+     * The same instrument under another number.
+     *
+     * @param number the number it should have had
+     * @return all else as it is
+     */
+    public Instrument renumbered(ShopNumber number) {
+        return new Instrument(number, kind, body, construction, nickname, notes);
+    }
 }

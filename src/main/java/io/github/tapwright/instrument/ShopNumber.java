@@ -19,6 +19,16 @@ public record ShopNumber(String text) {
                         "a shop number needs 1 to " + LONGEST + " characters; enter the number on the label"));
     }
 
+    /**
+     * Whether a label could be read as either: two numbers such as 58a and 58A.
+     *
+     * @param other another number
+     * @return true if they differ, but only in small and capital letters
+     */
+    public boolean differsOnlyInCase(ShopNumber other) {
+        return !equals(other) && text.equalsIgnoreCase(other.text);
+    }
+
     @Override
     public String toString() {
         return text;

@@ -114,7 +114,9 @@ final class ClientReport {
                     Figures.text(levels.getMin(), 1),
                     Figures.text(levels.getMax(), 1));
         });
-        String unit = run.calibration().isPresent() ? "dB re 20 µPa" : "dB re full scale of the recording";
+        String unit = run.withdrawn().isPresent()
+                ? "dB by a calibration that was withdrawn: they tell strings apart, but not how loud the guitar is"
+                : run.calibration().isPresent() ? "dB re 20 µPa" : "dB re full scale of the recording";
         return List.of(Section.of(
                 "In short",
                 Words.paragraph(Figures.count(run.plucks().size(), "pluck") + " recorded, "

@@ -94,8 +94,8 @@ public final class MakeReport {
      * @param progress told about each step
      * @return why nothing usable stands in it, such as "there are no two groups to compare"; empty if something does. A report without
      *     findings is written too
-     * @throws RefusedEntryException if there is no such sitting or instrument, they cannot be compared at all, or the file's name ends
-     *     otherwise
+     * @throws RefusedEntryException if there is no such sitting or instrument, a sitting is set aside, they cannot be compared at all, or
+     *     the file's name ends otherwise
      * @throws IOException if the file cannot be written
      */
     public Optional<String> write(ReportRequest request, Path file, Progress progress) throws IOException {
@@ -144,7 +144,7 @@ public final class MakeReport {
     }
 
     private Draft sitting(ReportKind kind, SittingId id, SetUpSpread spread, Optional<ComparedFindings> compared) {
-        Sitting sitting = new ShowSitting(stores.sittings()).show(id);
+        Sitting sitting = new ShowSitting(stores.sittings()).use(id);
         Instrument instrument = new ShowInstrument(stores.instruments()).show(sitting.instrument());
         Pictures pictures = new Pictures();
         Matter matter =

@@ -93,7 +93,7 @@ final class WorkshopNotes {
         Grid grid = Grid.of(
                 "no.", "file", "time (s)", "string", "LAFmax (dB)", "momentary (LUFS)", "loudness (sone)", "remarks|");
         int number = 0;
-        for (Pluck p : run.plucks()) {
+        for (Pluck p : run.meaningful()) {
             number++;
             grid.add(
                     Integer.toString(number),
@@ -105,9 +105,7 @@ final class WorkshopNotes {
                     figure(p.maximumSone()),
                     p.string().isEmpty() ? "no open string, left out" : String.join("; ", p.warnings()));
         }
-        String unit =
-                run.calibration().map(id -> "dB re 20 µPa by calibration " + id).orElse("dB re full scale");
-        return List.of(Section.of("Plucks", grid.element(), Words.quiet("Levels in " + unit + ".")));
+        return List.of(Section.of("Plucks", grid.element(), Words.quiet("Levels in " + run.levelUnit() + ".")));
     }
 
     private static String figure(Optional<Double> value) {

@@ -23,6 +23,7 @@ public final class AddSitting {
     private final InstrumentStore instruments;
     private final SittingStore sittings;
     private final FindingsReader reader;
+    private final ShowCalibration calibrations;
     private final Clock clock;
     private final PossibleDates dates;
 
@@ -43,6 +44,7 @@ public final class AddSitting {
             Clock clock) {
         this.instruments = instruments;
         this.sittings = sittings;
+        this.calibrations = new ShowCalibration(calibrations);
         this.reader = new FindingsReader(source, calibrations);
         this.clock = clock;
         this.dates = new PossibleDates(clock);
@@ -54,11 +56,13 @@ public final class AddSitting {
      * @param request what to add
      * @param progress told about each file and step
      * @return the sitting as it is kept
-     * @throws RefusedEntryException if the instrument is unknown, one recording was given twice, or a day cannot be
+     * @throws RefusedEntryException if the instrument is unknown, one recording was given twice, the
+     *     calibration is withdrawn, or a day cannot be
      * @throws io.github.tapwright.recording.UnreadableRecordingException if a file holds no sound that can be read
      */
     public Sitting add(SittingRequest request, Progress progress) {
         request.takenAt().ifPresent(taken -> dates.refuseImpossible(taken, sittings.lastAdded()));
+        calibrations.refuseWithdrawn(request.procedure());
         return keep(request, progress, sitting -> found(sittings.add(sitting)));
     }
 
@@ -71,7 +75,8 @@ public final class AddSitting {
     public record Once(Sitting sitting, boolean before) {}
 
     /**
-     * Adds a sitting of one recording as {@link #add} does, unless it is there already, such as by another program a moment ago.
+     * Adds a sitting of one recording as {@link #add} does, unless it is there already, such as by another program a moment
+     * ago. A recording made before its calibration was withdrawn is kept all the same, and says so.
      *
      * @param request what to add, one file
      * @param progress told about each step
@@ -86,7 +91,7 @@ public final class AddSitting {
 
     private <T> T keep(SittingRequest request, Progress progress, Function<NewSitting, T> keeping) {
         if (instruments.find(request.instrument()).isEmpty()) {
-            throw ShowInstrument.notOnTheShelf(request.instrument());
+            throw ShowInstrument.notOnTheShelf(instruments, request.instrument());
         }
         Instant now = clock.instant();
         dates.refuseLaterStrings(request.takenAt().map(Moment::instant).orElse(now), request.conditions());

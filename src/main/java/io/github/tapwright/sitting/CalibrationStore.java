@@ -1,9 +1,10 @@
 package io.github.tapwright.sitting;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** Keeps calibrations with their recorded tones, bit for bit; they are only ever added. */
+/** Keeps calibrations with their recorded tones, bit for bit; none is ever deleted. */
 public interface CalibrationStore extends OriginalStore {
 
     /**
@@ -29,4 +30,28 @@ public interface CalibrationStore extends OriginalStore {
      * @return oldest tone first
      */
     List<KeptCalibration> all();
+
+    /**
+     * Withdraws a calibration; all that was said before is kept.
+     *
+     * @param id an existing calibration
+     * @param why the maker's reason
+     */
+    void withdraw(CalibrationId id, OutOfUse why);
+
+    /**
+     * Takes a calibration back into use.
+     *
+     * @param id an existing calibration
+     * @param at when the maker said so
+     */
+    void takeBack(CalibrationId id, Instant at);
+
+    /**
+     * The sittings whose levels rest on a calibration.
+     *
+     * @param id its number
+     * @return those whose latest analysis used it, in the order they were added
+     */
+    List<SittingId> restingOn(CalibrationId id);
 }

@@ -1,7 +1,6 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.Instrument;
-import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import java.util.function.UnaryOperator;
 
@@ -20,21 +19,16 @@ public final class EditInstrument {
     }
 
     /**
-     * Changes an instrument; its shop number stays, because sittings and labels refer to it.
+     * Changes an instrument; if its shop number was mistyped, that too, and all its sittings follow.
      *
      * @param shopNumber which instrument
      * @param change from what is known to what shall be known
      * @return the instrument as it is kept now
-     * @throws RefusedEntryException if there is no such instrument, or the change touches the shop number
+     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such instrument, or its new number is taken
      */
     public Instrument edit(ShopNumber shopNumber, UnaryOperator<Instrument> change) {
-        Instrument before = instruments.find(shopNumber).orElseThrow(() -> ShowInstrument.notOnTheShelf(shopNumber));
-        Instrument after = change.apply(before);
-        if (!after.shopNumber().equals(shopNumber)) {
-            throw new RefusedEntryException("the shop number of " + shopNumber
-                    + " cannot change; add a new instrument under the other number instead");
-        }
-        instruments.replace(after);
+        Instrument after = change.apply(new ShowInstrument(instruments).show(shopNumber));
+        instruments.replace(shopNumber, after);
         return after;
     }
 }

@@ -48,18 +48,18 @@ public final class EditSitting {
     }
 
     /**
-     * Corrects a sitting's date and conditions. The soundhole decides which names are suggested, so a correction there
-     * adds an analysis.
+     * Corrects a sitting's instrument, date and conditions; recordings, results and names go with it. The soundhole decides
+     * which names are suggested, so a correction there adds an analysis.
      *
      * @param id which sitting
      * @param change from what is known to what shall be known
      * @param progress told about each file and step of a new analysis
      * @return what was done; the correction is kept even if the new analysis failed
-     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such sitting, or a day cannot be
+     * @throws io.github.tapwright.instrument.RefusedEntryException if there is no such sitting or instrument, or a day cannot be
      */
     public Edited edit(SittingId id, UnaryOperator<WrittenDown> change, Progress progress) {
         Sitting kept = new ShowSitting(sittings).show(id);
-        WrittenDown before = new WrittenDown(kept.takenAt(), kept.conditions());
+        WrittenDown before = WrittenDown.of(kept);
         WrittenDown after = change.apply(before);
         refuseImpossible(before, after);
         if (!after.equals(before)) {

@@ -2,6 +2,7 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.level.Calibration;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A calibration an archive keeps.
@@ -12,6 +13,7 @@ import java.time.Instant;
  * @param input what it holds for
  * @param tone the recorded tone, bit for bit
  * @param calibration what it says
+ * @param withdrawn why it is used for nothing new; empty if it is in use
  */
 public record KeptCalibration(
         CalibrationId id,
@@ -19,4 +21,5 @@ public record KeptCalibration(
         Instant addedAt,
         CalibratedInput input,
         KeptRecording tone,
-        Calibration calibration) {}
+        Calibration calibration,
+        Optional<OutOfUse> withdrawn) {}

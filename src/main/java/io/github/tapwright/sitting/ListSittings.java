@@ -31,6 +31,15 @@ public final class ListSittings {
     }
 
     /**
+     * Every sitting that may be used for more than to be looked at.
+     *
+     * @return oldest first, without those set aside
+     */
+    public List<SittingSummary> inUse() {
+        return all().stream().filter(s -> s.setAside().isEmpty()).toList();
+    }
+
+    /**
      * The sittings of one instrument.
      *
      * @param shopNumber which instrument
@@ -39,7 +48,7 @@ public final class ListSittings {
      */
     public List<SittingSummary> of(ShopNumber shopNumber) {
         if (instruments.find(shopNumber).isEmpty()) {
-            throw ShowInstrument.notOnTheShelf(shopNumber);
+            throw ShowInstrument.notOnTheShelf(instruments, shopNumber);
         }
         return sittings.list(Optional.of(shopNumber));
     }

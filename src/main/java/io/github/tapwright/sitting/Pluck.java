@@ -27,4 +27,8 @@ public record Pluck(
     public Pluck {
         warnings = List.copyOf(warnings);
     }
+
+    Pluck withoutSone() {
+        return new Pluck(file, attackSeconds, string, lafMaxDb, momentaryMaxLufs, Optional.empty(), warnings);
+    }
 }

@@ -1,14 +1,16 @@
 package io.github.tapwright.sitting;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The levels of a sitting's plucks whose string is known.
  *
  * @param levels in the order played
- * @param calibrated whether they are levels re 20 µPa, not re full scale
+ * @param calibrated whether they were measured as levels re 20 µPa, not re full scale
+ * @param withdrawn why the calibration was withdrawn since, which leaves them levels re nothing; empty if it was not
  */
-public record PluckLevels(List<OfString> levels, boolean calibrated) {
+public record PluckLevels(List<OfString> levels, boolean calibrated, Optional<OutOfUse> withdrawn) {
 
     /** Keeps a copy of the list. */
     public PluckLevels {
@@ -30,6 +32,7 @@ public record PluckLevels(List<OfString> levels, boolean calibrated) {
                         .map(p -> new OfString(
                                 p.string().orElseThrow(), p.lafMaxDb().orElseThrow()))
                         .toList(),
-                run.calibration().isPresent());
+                run.calibration().isPresent(),
+                run.withdrawn());
     }
 }

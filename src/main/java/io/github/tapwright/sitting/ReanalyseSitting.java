@@ -11,6 +11,7 @@ public final class ReanalyseSitting {
 
     private final SittingStore sittings;
     private final FindingsReader reader;
+    private final ShowCalibration calibrations;
     private final Clock clock;
 
     /**
@@ -24,11 +25,12 @@ public final class ReanalyseSitting {
     public ReanalyseSitting(SittingStore sittings, CalibrationStore calibrations, RecordingSource source, Clock clock) {
         this.sittings = sittings;
         this.reader = new FindingsReader(source, calibrations);
+        this.calibrations = new ShowCalibration(calibrations);
         this.clock = clock;
     }
 
     /**
-     * Analyses a sitting's originals with today's method.
+     * Analyses a sitting's originals with today's method. Levels that rested on a calibration withdrawn since are measured re full scale.
      *
      * @param id which sitting
      * @param settings what to look for in taps; empty means as in the latest analysis
@@ -38,13 +40,44 @@ public final class ReanalyseSitting {
      */
     public Analysis reanalyse(SittingId id, Optional<TapSettings> settings, Progress progress) {
         Sitting sitting = new ShowSitting(sittings).show(id);
-        Analysis latest = sitting.latest();
-        Procedure before = latest.findings().procedure();
+        Procedure before = withoutWithdrawn(sitting.latest().findings());
         if (settings.isPresent() && !(before instanceof Procedure.BodyTaps)) {
             throw new RefusedEntryException("sitting " + id + " is for " + before.key()
                     + "; a band of frequencies is for taps only, leave it out for this sitting");
         }
-        Procedure procedure = settings.<Procedure>map(Procedure.BodyTaps::new).orElse(before);
+        return keep(sitting, settings.<Procedure>map(Procedure.BodyTaps::new).orElse(before), progress);
+    }
+
+    /**
+     * Measures the levels of a sitting of plucks anew, by another calibration.
+     *
+     * @param id which sitting
+     * @param calibration what the levels shall rest on
+     * @param progress told about each file and step
+     * @return the new analysis; or the latest, and nothing is added, if every number is the same
+     * @throws RefusedEntryException if there is no such sitting or calibration, the calibration is withdrawn, or the sitting is
+     *     not of plucks
+     */
+    public Analysis reanalyse(SittingId id, CalibrationId calibration, Progress progress) {
+        Sitting sitting = new ShowSitting(sittings).show(id);
+        if (!(sitting.latest().findings().procedure() instanceof Procedure.OpenPlucks plucks)) {
+            throw new RefusedEntryException("sitting " + id + " is for "
+                    + sitting.latest().findings().procedure().key()
+                    + "; a calibration is for sittings of plucks, leave it out for this sitting");
+        }
+        CalibrationId inUse = calibrations.use(calibration).id();
+        return keep(sitting, new Procedure.OpenPlucks(plucks.tuning(), Optional.of(inUse)), progress);
+    }
+
+    private static Procedure withoutWithdrawn(Findings findings) {
+        return findings.plucks()
+                .filter(run -> run.withdrawn().isPresent())
+                .<Procedure>map(run -> new Procedure.OpenPlucks(run.tuning(), Optional.empty()))
+                .orElseGet(findings::procedure);
+    }
+
+    private Analysis keep(Sitting sitting, Procedure procedure, Progress progress) {
+        Analysis latest = sitting.latest();
         List<SoundFile> files = sitting.recordings().stream()
                 .map(r -> new SoundFile(sittings.locate(r.original()), r.fileName()))
                 .toList();
@@ -52,6 +85,6 @@ public final class ReanalyseSitting {
                 .findings();
         return findings.equals(latest.findings())
                 ? latest
-                : sittings.addAnalysis(id, new NewAnalysis(clock.instant(), findings));
+                : sittings.addAnalysis(sitting.id(), new NewAnalysis(clock.instant(), findings));
     }
 }

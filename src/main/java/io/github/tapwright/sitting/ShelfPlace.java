@@ -9,10 +9,11 @@ import java.util.Optional;
  * An instrument on the shelf, with what its sittings last said about it.
  *
  * @param instrument which
- * @param sittings how many it has
- * @param last its last sitting of any kind; empty if it has none
+ * @param sittings how many it has in use
+ * @param setAside how many besides are set aside
+ * @param last its last sitting in use, of any kind; empty if it has none
  */
-public record ShelfPlace(Instrument instrument, int sittings, Optional<LastSitting> last) {
+public record ShelfPlace(Instrument instrument, int sittings, int setAside, Optional<LastSitting> last) {
 
     /**
      * A sitting on the shelf's line.

@@ -29,4 +29,32 @@ public final class ShowCalibration {
                 .orElseThrow(() -> new RefusedEntryException(
                         "there is no calibration " + id + "; look its number up with: calibration list"));
     }
+
+    /**
+     * One calibration, for something new.
+     *
+     * @param id its number
+     * @return the calibration
+     * @throws RefusedEntryException if there is none of this number, or it is withdrawn
+     */
+    public KeptCalibration use(CalibrationId id) {
+        KeptCalibration kept = show(id);
+        kept.withdrawn().ifPresent(why -> {
+            throw new RefusedEntryException("calibration " + id + " is withdrawn (" + why.reason()
+                    + "); choose another, or take it back with calibration withdraw " + id + " --take-back");
+        });
+        return kept;
+    }
+
+    /**
+     * Refuses to begin something new that would rest on a calibration withdrawn.
+     *
+     * @param procedure what is to be done
+     * @throws RefusedEntryException if its calibration does not exist, or is withdrawn
+     */
+    public void refuseWithdrawn(Procedure procedure) {
+        if (procedure instanceof Procedure.OpenPlucks plucks) {
+            plucks.calibration().ifPresent(this::use);
+        }
+    }
 }

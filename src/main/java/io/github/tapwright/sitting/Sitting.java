@@ -6,6 +6,7 @@ import io.github.tapwright.mode.NamedResonance;
 import io.github.tapwright.mode.TapResult;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A sitting as the archive keeps it.
@@ -18,6 +19,7 @@ import java.util.List;
  * @param recordings the recordings, in the order given; at least one
  * @param analyses what was found, oldest first; at least one
  * @param givenNames everything the maker said about names, oldest first
+ * @param setAside why it is used for nothing beyond itself; empty if it is in use
  */
 public record Sitting(
         SittingId id,
@@ -27,7 +29,8 @@ public record Sitting(
         Conditions conditions,
         List<KeptRecording> recordings,
         List<Analysis> analyses,
-        List<GivenName> givenNames) {
+        List<GivenName> givenNames,
+        Optional<OutOfUse> setAside) {
 
     /** Keeps copies of the lists and refuses half a sitting. */
     public Sitting {

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
  * @param resonances under the names that hold, lowest first; empty if nothing was found, or not taps but something else was measured
  * @param thirdOctaves the response curve boiled down; empty without a curve
  * @param plucks how loud its plucks were; empty if something else was measured
+ * @param setAside why it is used for nothing beyond itself; empty if it is in use
  */
 public record SittingOutline(
         SittingId id,
@@ -30,7 +31,8 @@ public record SittingOutline(
         String methodVersion,
         List<ShownResonance> resonances,
         Optional<ThirdOctaves> thirdOctaves,
-        Optional<PluckLevels> plucks) {
+        Optional<PluckLevels> plucks,
+        Optional<OutOfUse> setAside) {
 
     /** Keeps a copy of the list. */
     public SittingOutline {
@@ -54,7 +56,8 @@ public record SittingOutline(
                 latest.methodVersion(),
                 sitting.resonances(latest),
                 latest.taps().flatMap(TapResult::curve).map(ThirdOctaves::of),
-                latest.findings().plucks().map(PluckLevels::of));
+                latest.findings().plucks().map(PluckLevels::of),
+                sitting.setAside());
     }
 
     /**

@@ -84,7 +84,7 @@ public interface SittingStore extends OriginalStore {
     List<List<SittingId>> sharing();
 
     /**
-     * The last sitting of taps on an instrument as it is: no mass stuck on, the hole not covered.
+     * The last sitting of taps on an instrument as it is: no mass stuck on, the hole not covered, and not set aside.
      *
      * @param instrument whose
      * @return its number; of several taken at one moment the last added; empty if there is none
@@ -110,11 +110,29 @@ public interface SittingStore extends OriginalStore {
     Analysis addAnalysis(SittingId id, NewAnalysis analysis);
 
     /**
-     * Corrects what was written down about a sitting; what it replaces is kept.
+     * Sets a sitting aside; all that was said before is kept.
+     *
+     * @param id an existing sitting
+     * @param why the maker's reason
+     * @throws RefusedEntryException if there is no such sitting
+     */
+    void setAside(SittingId id, OutOfUse why);
+
+    /**
+     * Takes a sitting back into use.
+     *
+     * @param id an existing sitting
+     * @param at when the maker said so
+     * @throws RefusedEntryException if there is no such sitting
+     */
+    void takeBack(SittingId id, Instant at);
+
+    /**
+     * Corrects what was written down about a sitting, also of which instrument it is; what it replaces is kept.
      *
      * @param id an existing sitting
      * @param known all that is known now
-     * @throws RefusedEntryException if there is no such sitting
+     * @throws RefusedEntryException if there is no such sitting, or its instrument is not on the shelf
      */
     void correct(SittingId id, WrittenDown known);
 

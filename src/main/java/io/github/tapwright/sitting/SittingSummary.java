@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param procedure what it was made for, a {@link Procedure#key()}
  * @param recordingCount how many recordings it has
  * @param resonances those of the latest analysis, lowest first
+ * @param setAside why it is used for nothing beyond itself; empty if it is in use
  */
 public record SittingSummary(
         SittingId id,
@@ -30,7 +31,8 @@ public record SittingSummary(
         boolean loaded,
         String procedure,
         int recordingCount,
-        List<Line> resonances) {
+        List<Line> resonances,
+        Optional<OutOfUse> setAside) {
 
     /** Keeps a copy of the list. */
     public SittingSummary {
@@ -38,12 +40,12 @@ public record SittingSummary(
     }
 
     /**
-     * Whether its taps speak of the body as it is played: hole not covered, no mass stuck on.
+     * Whether its taps speak of the body as it is played: hole not covered, no mass stuck on, not set aside.
      *
      * @return false for these, and for sittings that were not made for taps
      */
     public boolean tapsTheBodyAsItIs() {
-        return procedure.equals(Procedure.BodyTaps.KEY) && !loaded && hole != HoleState.COVERED;
+        return procedure.equals(Procedure.BodyTaps.KEY) && !loaded && hole != HoleState.COVERED && setAside.isEmpty();
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.level.CalibratorTone;
 import io.github.tapwright.level.Sound;
+import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.recording.Recording;
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.UnreadableRecordingException;
@@ -14,9 +15,20 @@ import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.CalibrationRequest;
+import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.NewSitting;
+import io.github.tapwright.sitting.OutOfUse;
+import io.github.tapwright.sitting.Pluck;
+import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingOutline;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.SoundFacts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -122,6 +134,53 @@ class CalibrationStoreTest {
             assertThat(workshop.archive.verify(Progress.SILENT))
                     .isEqualTo(new VerifyReport(1, 1, 1, List.of(), List.of(), List.of(), List.of()));
         }
+    }
+
+    @Test
+    void aCalibrationWithdrawnIsKeptAndWhatRestsOnItSaysSo() throws IOException {
+        OutOfUse why = new OutOfUse("114 was typed", Workshop.CLOCK.instant());
+        Pluck pluck = new Pluck(
+                0, 0.5, Optional.of(6), Optional.of(80.5), Optional.empty(), Optional.of(12.5), List.of("clipped"));
+        SittingId id;
+        try (Workshop workshop = Workshop.in(archive())) {
+            KeptCalibration kept = add(workshop, tone("tone.wav", 1000));
+            SittingStore sittings = workshop.archive.sittings();
+            PluckRun run = new PluckRun(List.of(pluck), Tuning.CLASSICAL, Optional.of(kept.id()), "plucks-2");
+            id = sittings.add(new NewSitting(
+                    Workshop.NUMBER,
+                    Moment.at(Workshop.CLOCK.instant()),
+                    Workshop.CLOCK.instant(),
+                    Conditions.UNKNOWN,
+                    List.of(new NewSitting.NewRecording(
+                            sittings.stage(TestWav.write(folder.resolve("plucks.wav"), 1)),
+                            new SoundFacts("WAV", RATE_HZ, 1, 0, 1, List.of()))),
+                    new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfPlucks(run))));
+            assertThat(workshop.archive.calibrations().restingOn(kept.id())).containsExactly(id);
+            assertThat(run(workshop, id)).isEqualTo(run);
+
+            workshop.archive.calibrations().withdraw(kept.id(), why);
+
+            assertThat(workshop.archive.calibrations().find(kept.id()).flatMap(KeptCalibration::withdrawn))
+                    .contains(why);
+            assertThat(run(workshop, id).plucks()).containsExactly(pluck);
+            assertThat(run(workshop, id).withdrawn()).contains(why);
+            assertThat(run(workshop, id).meaningful())
+                    .extracting(Pluck::maximumSone)
+                    .containsExactly(Optional.empty());
+            assertThat(sittings.outlines(List.of(id)))
+                    .containsExactly(SittingOutline.of(sittings.find(id).orElseThrow()));
+            workshop.archive.calibrations().takeBack(kept.id(), Workshop.CLOCK.instant());
+            assertThat(run(workshop, id)).isEqualTo(run);
+            assertThat(workshop.archive.verify(Progress.SILENT).problems()).isEmpty();
+        }
+    }
+
+    private static PluckRun run(Workshop workshop, SittingId id) {
+        return workshop.archive
+                .sittings()
+                .find(id)
+                .flatMap(s -> s.latest().findings().plucks())
+                .orElseThrow();
     }
 
     private KeptCalibration add(Workshop workshop, Path file) {

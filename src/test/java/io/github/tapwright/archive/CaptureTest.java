@@ -257,7 +257,9 @@ class CaptureTest {
                             .keep(left.id(), n -> n, Progress.SILENT)
                             .sitting();
                     Moment earlier = Moment.at(first.takenAt().instant().minusSeconds(86_400));
-                    other.archive.sittings().correct(first.id(), new WrittenDown(earlier, first.conditions()));
+                    other.archive
+                            .sittings()
+                            .correct(first.id(), new WrittenDown(first.instrument(), earlier, first.conditions()));
                 }
             });
 

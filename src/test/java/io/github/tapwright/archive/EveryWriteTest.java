@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EveryWriteTest {
 
     private static final int EVERY = Integer.getInteger("tapwright.writes.every", 40);
-    private static final List<String> JOBS = words("tapwright.writes.jobs", "ADD,RECORD");
+    private static final List<String> JOBS = words("tapwright.writes.jobs", "ADD,RECORD,SLIPS");
     private static final List<String> HOW = words("tapwright.writes.how", "KILL,FULL");
     private static final int KILLED = 137;
     private static final int ARCHIVE_TROUBLE = 4;

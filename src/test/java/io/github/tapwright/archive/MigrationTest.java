@@ -8,6 +8,7 @@ import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Moment;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
@@ -71,13 +72,15 @@ class MigrationTest {
             Instrument before = workshop.archive.instruments().all().get(0);
             workshop.archive
                     .instruments()
-                    .replace(new Instrument(
+                    .replace(
                             before.shopNumber(),
-                            before.kind(),
-                            before.body(),
-                            before.construction(),
-                            Optional.of("a new name"),
-                            before.notes()));
+                            new Instrument(
+                                    before.shopNumber(),
+                                    before.kind(),
+                                    before.body(),
+                                    before.construction(),
+                                    Optional.of("a new name"),
+                                    before.notes()));
         }
         try (Connection connection =
                         DriverManager.getConnection("jdbc:sqlite:" + archive().resolve("tapwright.db"));
@@ -133,11 +136,40 @@ class MigrationTest {
         Conditions bare = conditions(Optional.empty(), Optional.empty());
         try (Archive archive = Archive.open(old, Workshop.CLOCK)) {
             Moment taken = Moment.at(Instant.parse("2026-03-14T09:26:53Z"));
-            archive.sittings().correct(id, new WrittenDown(taken, loaded));
-            archive.sittings().correct(id, new WrittenDown(taken, bare));
+            archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, loaded));
+            archive.sittings().correct(id, new WrittenDown(Workshop.NUMBER, taken, bare));
             assertThat(archive.sittings().corrected(id))
-                    .containsExactly(new WrittenDown(taken, Conditions.UNKNOWN), new WrittenDown(taken, loaded));
+                    .containsExactly(
+                            new WrittenDown(Workshop.NUMBER, taken, Conditions.UNKNOWN),
+                            new WrittenDown(Workshop.NUMBER, taken, loaded));
         }
+    }
+
+    @Test
+    void anArchiveOfTheEleventhVersionKeepsItsSittingsAndCanSetThemAside() throws SQLException {
+        fill();
+        try (Connection connection =
+                        DriverManager.getConnection("jdbc:sqlite:" + archive().resolve("tapwright.db"));
+                Statement statement = connection.createStatement()) {
+            for (String sql : List.of(
+                    "DROP TABLE sitting_set_aside",
+                    "DROP TABLE calibration_withdrawn",
+                    "DELETE FROM table_sum WHERE name IN ('sitting_set_aside', 'calibration_withdrawn')",
+                    "PRAGMA user_version = 11")) {
+                statement.execute(sql);
+            }
+        }
+        SittingId id = new SittingId(1);
+        OutOfUse why = new OutOfUse("a neighbour's guitar", Instant.parse("2026-03-14T09:26:53Z"));
+        try (Archive archive = Archive.open(archive(), Workshop.CLOCK)) {
+            assertThat(archive.sittings().find(id).orElseThrow().setAside()).isEmpty();
+            archive.sittings().setAside(id, why);
+            assertThat(archive.verify(Progress.SILENT).clean()).isTrue();
+        }
+        try (Archive archive = Archive.open(archive(), Workshop.CLOCK)) {
+            assertThat(archive.sittings().find(id).orElseThrow().setAside()).contains(why);
+        }
+        assertThat(archive().resolve("backups")).isDirectoryContaining("glob:**before-leaving-version-11-*");
     }
 
     private static Conditions conditions(Optional<Double> restedHours, Optional<AddedMass> mass) {

@@ -133,6 +133,8 @@ class OutlineTest {
             before = workshop.archive.sittings().outlines(Optional.empty());
         }
         run(
+                "DROP TABLE calibration_withdrawn",
+                "DROP TABLE sitting_set_aside",
                 "DROP TABLE table_sum",
                 "DROP TABLE listening_answer",
                 "DROP TABLE listening_sound",

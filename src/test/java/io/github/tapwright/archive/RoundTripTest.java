@@ -85,9 +85,9 @@ class RoundTripTest {
                     .isThrownBy(() -> workshop.archive.instruments().add(other))
                     .withMessageContaining("T-17 is taken");
             assertThatExceptionOfType(RefusedEntryException.class)
-                    .isThrownBy(() -> workshop.archive.instruments().replace(stranger))
+                    .isThrownBy(() -> workshop.archive.instruments().replace(stranger.shopNumber(), stranger))
                     .withMessageContaining("nobody");
-            workshop.archive.instruments().replace(other);
+            workshop.archive.instruments().replace(Workshop.NUMBER, other);
             assertThat(workshop.archive.instruments().all()).containsExactly(other);
         }
     }
@@ -136,7 +136,8 @@ class RoundTripTest {
                             List.of(
                                     new Analysis(1, NOW, new Findings.OfTaps(first)),
                                     new Analysis(2, NOW.plusSeconds(9), new Findings.OfTaps(second))),
-                            List.of(name)));
+                            List.of(name),
+                            Optional.empty()));
         }
     }
 

@@ -1,16 +1,29 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.audio.WavSamples;
+import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.level.CalibratorTone;
+import io.github.tapwright.level.Sound;
+import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleRate;
+import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddSitting;
+import io.github.tapwright.sitting.CalibratedInput;
+import io.github.tapwright.sitting.CalibrationRequest;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.tap.TapSettings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -51,6 +64,26 @@ final class Workshop implements AutoCloseable {
                                 Conditions.UNKNOWN,
                                 List.of(files),
                                 new Procedure.BodyTaps(TapSettings.STANDARD)),
+                        Progress.SILENT);
+    }
+
+    /** Keeps a calibration of a tone, which is written unless it is there. */
+    KeptCalibration calibrate(Path tone) {
+        try {
+            if (!Files.exists(tone)) {
+                double rateHz = 8000;
+                WavWriter.write(
+                        tone,
+                        Recording.of(new SampleRate(rateHz), Sound.sine(rateHz, 5, 1000, -20)),
+                        WavSamples.INT_24);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new AddCalibration(archive.calibrations(), TestWav.source(), CLOCK)
+                .add(
+                        new CalibrationRequest(
+                                tone, CalibratorTone.classOne(94), Optional.empty(), CalibratedInput.UNKNOWN),
                         Progress.SILENT);
     }
 

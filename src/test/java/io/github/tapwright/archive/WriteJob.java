@@ -1,12 +1,21 @@
 package io.github.tapwright.archive;
 
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.CalibrationStore;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Findings;
+import io.github.tapwright.sitting.InstrumentStore;
 import io.github.tapwright.sitting.NewAnalysis;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.SittingStore;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.sitting.live.Capture;
 import io.github.tapwright.sitting.live.CaptureId;
 import io.github.tapwright.sitting.live.CaptureNotes;
@@ -46,6 +55,24 @@ enum WriteJob {
                         .keep(id, n -> n, Progress.SILENT)
                         .sitting()
                         .id());
+            }
+        }
+    },
+    /** Puts slips right: renumbers a guitar, moves a sitting to it or from it; sets it aside, withdraws a calibration, takes both back. */
+    SLIPS {
+        @Override
+        void prepare(Path place) {
+            super.prepare(place);
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                workshop.calibrate(sound(place, "tone.wav"));
+            }
+        }
+
+        @Override
+        void run(Path place, Said said) {
+            try (Workshop workshop = Workshop.in(archive(place))) {
+                putRight(workshop.archive);
+                said.kept(new SittingId(1));
             }
         }
     },
@@ -126,6 +153,31 @@ enum WriteJob {
             NewAnalysis large = new NewAnalysis(Workshop.CLOCK.instant(), new Findings.OfTaps(AddSittingMain.RESULT));
             workshop.archive.sittings().addAnalysis(id, large);
         }
+    }
+
+    /** There and back again, wherever it was left before. */
+    private static void putRight(Archive archive) {
+        InstrumentStore shelf = archive.instruments();
+        ShopNumber mistyped = new ShopNumber("85");
+        ShopNumber meant = new ShopNumber("58");
+        if (shelf.find(mistyped).isEmpty() && shelf.find(meant).isEmpty()) {
+            shelf.add(Instrument.of(mistyped, InstrumentKind.CLASSICAL));
+        }
+        boolean right = shelf.find(meant).isPresent();
+        ShopNumber from = right ? meant : mistyped;
+        ShopNumber to = right ? mistyped : meant;
+        shelf.replace(from, shelf.find(from).orElseThrow().renumbered(to));
+        SittingId id = new SittingId(1);
+        SittingStore sittings = archive.sittings();
+        Sitting sitting = sittings.find(id).orElseThrow();
+        ShopNumber whose = sitting.instrument().equals(Workshop.NUMBER) ? to : Workshop.NUMBER;
+        sittings.correct(id, new WrittenDown(whose, sitting.takenAt(), sitting.conditions()));
+        sittings.setAside(id, new OutOfUse("kept by mistake", Workshop.CLOCK.instant()));
+        sittings.takeBack(id, Workshop.CLOCK.instant());
+        CalibrationStore calibrations = archive.calibrations();
+        CalibrationId calibration = calibrations.all().get(0).id();
+        calibrations.withdraw(calibration, new OutOfUse("wrong level", Workshop.CLOCK.instant()));
+        calibrations.takeBack(calibration, Workshop.CLOCK.instant());
     }
 
     private static CaptureId record(Workshop workshop) {

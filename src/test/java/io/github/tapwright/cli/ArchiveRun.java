@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 
@@ -25,6 +26,17 @@ record ArchiveRun(Path archive) {
         ArchiveRun made = in(folder);
         made.done("instrument", "add", instrument);
         return made;
+    }
+
+    /** Another archive in a folder of a test, the same as this one is now. */
+    ArchiveRun copiedTo(Path folder) throws IOException {
+        ArchiveRun copy = in(folder);
+        try (Stream<Path> files = Files.walk(archive)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, copy.archive.resolve(archive.relativize(file).toString()));
+            }
+        }
+        return copy;
     }
 
     CommandRun run(Object... arguments) {

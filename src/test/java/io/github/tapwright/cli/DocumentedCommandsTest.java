@@ -52,6 +52,7 @@ class DocumentedCommandsTest {
                 "docs/guide/notes-and-fingerboard.md",
                 "docs/guide/body-model.md",
                 "docs/guide/reports.md",
+                "docs/guide/putting-a-slip-right.md",
                 "docs/guide/really-different.md"
             })
     void everyCommandDoesWhatItSays(String document) throws IOException {

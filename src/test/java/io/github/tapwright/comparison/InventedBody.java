@@ -62,7 +62,8 @@ public record InventedBody(double air, double top, double back, double q) {
                 conditions,
                 List.of(new KeptRecording(new Original(String.format("%064x", id), 1000, "wav"), "taps.wav", facts)),
                 List.of(new Analysis(1, at, findings)),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private TapResult result() {

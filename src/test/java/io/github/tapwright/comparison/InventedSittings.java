@@ -71,7 +71,8 @@ final class InventedSittings {
                 conditions,
                 List.of(new KeptRecording(new Original(String.format("%064x", id), 1000, "wav"), "taps.wav", facts)),
                 List.of(new Analysis(1, NOON, findings)),
-                List.of(new GivenName(231.6, Optional.of("wolf near B flat"), NOON)));
+                List.of(new GivenName(231.6, Optional.of("wolf near B flat"), NOON)),
+                Optional.empty());
     }
 
     static SittingComparison compare(double shift, Conditions first, Conditions second) {

@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop;
 
+import io.github.tapwright.archive.Archive;
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.comparison.CompareSittings;
@@ -41,8 +42,10 @@ import io.github.tapwright.sitting.Placing;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.FingerboardRun;
@@ -77,6 +80,13 @@ public final class TestDesk implements AutoCloseable {
     public TestDesk(Path folder) throws IOException {
         this.folder = folder;
         this.desk = OpenDesk.open(folder.resolve("archive"), CLOCK);
+    }
+
+    /** Sets a sitting aside, as another program does that has the same archive open. */
+    public void setAside(SittingId sitting, String reason) {
+        try (Archive archive = Archive.open(folder.resolve("archive"), CLOCK)) {
+            new SetSittingAside(archive.sittings(), CLOCK).setAside(sitting, reason);
+        }
     }
 
     /** Puts a guitar on the shelf. */

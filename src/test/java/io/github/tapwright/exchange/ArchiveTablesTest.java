@@ -95,6 +95,7 @@ class ArchiveTablesTest {
                 Conditions.UNKNOWN,
                 List.of(new KeptRecording(new Original("ab".repeat(32), 1000, "wav"), "taps.wav", facts)),
                 List.of(new Analysis(1, NOON, new Findings.OfTaps(InventedResults.threeResonances()))),
-                List.of(new GivenName(231.5, Optional.of("main back"), NOON)));
+                List.of(new GivenName(231.5, Optional.of("main back"), NOON)),
+                Optional.empty());
     }
 }

@@ -70,7 +70,8 @@ public final class BodyModelOfSitting {
                 loaded,
                 spread,
                 model,
-                remarks(all, withBack),
+                Stream.concat(remarks(all, withBack).stream(), companions.passedOver().stream())
+                        .toList(),
                 request.change().map(c -> new FittedBody.WhatIf(c, model.predict(c))));
     }
 

@@ -10,6 +10,7 @@ import io.github.tapwright.sitting.SittingStore;
 import io.github.tapwright.sitting.SittingSummary;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -61,9 +62,7 @@ final class Companions {
 
     private Optional<Sitting> nearest(Predicate<SittingSummary> line, Predicate<Sitting> wanted) {
         return sittings.list(Optional.of(open.instrument())).stream()
-                .filter(s -> !s.id().equals(open.id())
-                        && s.procedure().equals(Procedure.BodyTaps.KEY)
-                        && !differ(s.stage(), open.conditions().stage()))
+                .filter(s -> isOfSameBody(s) && s.setAside().isEmpty())
                 .filter(line)
                 .sorted(Comparator.comparing(this::distance))
                 .flatMap(s -> sittings.find(s.id()).stream())
@@ -72,6 +71,21 @@ final class Companions {
                         open.conditions().strings().state()))
                 .filter(wanted)
                 .findFirst();
+    }
+
+    private boolean isOfSameBody(SittingSummary other) {
+        return !other.id().equals(open.id())
+                && other.procedure().equals(Procedure.BodyTaps.KEY)
+                && !differ(other.stage(), open.conditions().stage());
+    }
+
+    /** Of the sittings that could belong to it those that the maker set aside, in words. */
+    List<String> passedOver() {
+        return sittings.list(Optional.of(open.instrument())).stream()
+                .filter(s -> isOfSameBody(s) && (s.loaded() || s.hole() == HoleState.COVERED))
+                .flatMap(s -> s.setAside().stream()
+                        .map(why -> "sitting " + s.id() + " was left out, set aside: " + why.reason()))
+                .toList();
     }
 
     private Duration distance(SittingSummary other) {
@@ -84,7 +98,7 @@ final class Companions {
     }
 
     private static Sitting ofTaps(SittingStore sittings, SittingId id) {
-        return new ShowSitting(sittings).show(id).requireTaps();
+        return new ShowSitting(sittings).use(id).requireTaps();
     }
 
     static boolean isCovered(Sitting sitting) {

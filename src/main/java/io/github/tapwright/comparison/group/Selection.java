@@ -52,10 +52,11 @@ record Selection(
         List<SittingOutline> fitPlucks = new ArrayList<>();
         for (SittingOutline sitting : sittings) {
             boolean ofPlucks = key(sitting).equals(Procedure.OpenPlucks.KEY);
-            Optional<String> objection = groups.containsKey(sitting.instrument())
-                    ? objection(sitting, settings.stage())
-                    : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
-                            + " is unknown; write it down with instrument edit");
+            Optional<String> objection = LeftOut.reason(sitting)
+                    .or(() -> groups.containsKey(sitting.instrument())
+                            ? objection(sitting, settings.stage())
+                            : Optional.of("the " + settings.by().words() + " of instrument " + sitting.instrument()
+                                    + " is unknown; write it down with instrument edit"));
             objection.ifPresentOrElse(
                     reason -> leftOut.add(LeftOut.of(sitting, reason)),
                     () -> (ofPlucks ? fitPlucks : fitTaps).add(sitting));

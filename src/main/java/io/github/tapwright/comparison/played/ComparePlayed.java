@@ -64,14 +64,15 @@ public final class ComparePlayed {
      * @param b after
      * @param settings how
      * @return the comparison
-     * @throws RefusedEntryException if there is no such sitting, both are the same, or they are not both of notes or both of plucks
+     * @throws RefusedEntryException if there is no such sitting, one is set aside, both are the same, or they are not both of
+     *     notes or both of plucks
      */
     public Compared compare(SittingId a, SittingId b, CompareSittings.Settings settings) {
         if (a.equals(b)) {
             throw new RefusedEntryException("both are sitting " + a + "; choose two different ones");
         }
-        Sitting first = sittings.show(a);
-        Sitting second = sittings.show(b);
+        Sitting first = sittings.use(a);
+        Sitting second = sittings.use(b);
         PlayingSpread spread =
                 studies.spread(first.latest().findings().procedure().key(), settings.spread());
         Comparability comparability = Comparability.ofPlayed(first, second, settings.window(), settings.despite());

@@ -108,10 +108,13 @@ public record History(
             List<List<SittingId>> sharing,
             BenchKnowledge bench,
             ZoneId zone) {
-        List<SittingOutline> ordered = all.stream()
-                .sorted(Comparator.comparing(s -> s.takenAt().instant()))
-                .toList();
         List<LeftOut> leftOut = new ArrayList<>();
+        List<SittingOutline> ordered = keep(
+                all.stream()
+                        .sorted(Comparator.comparing(s -> s.takenAt().instant()))
+                        .toList(),
+                LeftOut::reason,
+                leftOut);
         List<SittingOutline> taps = SharedRecordings.once(taps(ordered, leftOut), sharing, leftOut);
         PluckSittings plucks = PluckSittings.among(SharedRecordings.once(
                 ordered.stream().filter(is(Procedure.OpenPlucks.KEY)).toList(), sharing, leftOut));
@@ -149,12 +152,15 @@ public record History(
     }
 
     private static List<SittingOutline> taps(List<SittingOutline> ordered, List<LeftOut> leftOut) {
-        List<SittingOutline> taps = new ArrayList<>();
-        ordered.stream()
-                .filter(is(Procedure.BodyTaps.KEY))
-                .forEach(s -> TapSittings.objection(s)
-                        .ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> taps.add(s)));
-        return taps;
+        return keep(ordered.stream().filter(is(Procedure.BodyTaps.KEY)).toList(), TapSittings::objection, leftOut);
+    }
+
+    private static List<SittingOutline> keep(
+            List<SittingOutline> from, Function<SittingOutline, Optional<String>> objection, List<LeftOut> leftOut) {
+        List<SittingOutline> kept = new ArrayList<>();
+        from.forEach(s ->
+                objection.apply(s).ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> kept.add(s)));
+        return kept;
     }
 
     private static <S> List<SittingFigure> figures(List<S> sittings, Function<S, Optional<SittingFigure>> figure) {

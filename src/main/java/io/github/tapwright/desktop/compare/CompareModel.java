@@ -137,7 +137,7 @@ public final class CompareModel {
     }
 
     private List<Side> list() {
-        List<SittingSummary> all = listSittings.all().stream()
+        List<SittingSummary> all = listSittings.inUse().stream()
                 .sorted(Comparator.comparing(
                                 (SittingSummary s) -> s.instrument().text())
                         .thenComparing(s -> s.takenAt().instant()))

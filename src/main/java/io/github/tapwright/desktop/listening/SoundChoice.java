@@ -33,7 +33,7 @@ public final class SoundChoice {
     }
 
     void refresh() {
-        work.start(new Job<>("Listing sittings", progress -> listSittings.all()), sittings::setAll);
+        work.start(new Job<>("Listing sittings", progress -> listSittings.inUse()), sittings::setAll);
     }
 
     /**

@@ -35,7 +35,7 @@ public record PluckMean(
         return IntStream.rangeClosed(1, run.tuning().openHz().size())
                 .mapToObj(s -> of(
                         s,
-                        run.plucks().stream()
+                        run.meaningful().stream()
                                 .filter(p -> p.string().equals(Optional.of(s)))
                                 .toList()))
                 .filter(m -> m.count > 0)

@@ -132,7 +132,7 @@ public final class ReportsModel {
                 new Job<>(
                         "Listing sittings",
                         progress -> new Listed(
-                                use.listSittings().all().stream()
+                                use.listSittings().inUse().stream()
                                         .sorted(Comparator.comparing((SittingSummary s) ->
                                                         s.instrument().text())
                                                 .thenComparing(s -> s.takenAt().instant()))

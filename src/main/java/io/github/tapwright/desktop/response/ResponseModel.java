@@ -113,7 +113,7 @@ public final class ResponseModel {
         work.start(
                 new Job<>(
                         "Listing sittings",
-                        progress -> listSittings.all().stream()
+                        progress -> listSittings.inUse().stream()
                                 .filter(s -> s.procedure().equals(Procedure.BodyTaps.KEY))
                                 .toList()),
                 choices::setAll);

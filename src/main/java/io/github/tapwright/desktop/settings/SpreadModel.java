@@ -189,7 +189,8 @@ public final class SpreadModel {
 
     private List<SittingSummary> made(ShopNumber of, StudyKind wanted) {
         return use.listSittings().of(of).stream()
-                .filter(s -> s.procedure().equals(wanted.procedure()))
+                .filter(s ->
+                        s.procedure().equals(wanted.procedure()) && s.setAside().isEmpty())
                 .toList();
     }
 

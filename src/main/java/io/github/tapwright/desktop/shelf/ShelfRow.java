@@ -56,7 +56,7 @@ public record ShelfRow(Instrument instrument, List<SittingSummary> sittings, Lis
     }
 
     Optional<SittingSummary> latest() {
-        return sittings.stream().findFirst();
+        return sittings.stream().filter(s -> s.setAside().isEmpty()).findFirst();
     }
 
     /** The sitting the sketch is drawn from. */

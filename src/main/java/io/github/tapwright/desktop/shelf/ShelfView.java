@@ -170,6 +170,9 @@ public final class ShelfView {
     }
 
     private static String resonances(SittingSummary sitting) {
+        if (sitting.setAside().isPresent()) {
+            return "set aside: " + sitting.setAside().get().reason();
+        }
         return sitting.resonances().stream()
                 .filter(l -> l.name().isPresent())
                 .map(l -> l.name().get() + " " + Math.round(l.frequencyHz()) + " Hz")

@@ -45,6 +45,7 @@ public record SittingUseCases(
     /** What was written down last about an instrument; empty before its first sitting. */
     Optional<Conditions> lastConditions(ShopNumber of) {
         return listSittings.of(of).stream()
+                .filter(s -> s.setAside().isEmpty())
                 .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
                 .map(s -> showSitting.show(s.id()).conditions());
     }

@@ -9,6 +9,7 @@ import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
+import io.github.tapwright.desktop.part.SittingTitle;
 import io.github.tapwright.desktop.settings.DeskSettings;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ConstructionKind;
@@ -72,6 +73,20 @@ class CompareModelTest {
 
     private void choose(Sitting first, Sitting second) {
         Sides.choose(model, first, second);
+    }
+
+    @Test
+    void aSittingSetAsideIsNotOffered() {
+        Sitting wrong = desk.sitting(before.instrument(), 104, 199, TestDesk.strung(HoleState.OPEN));
+        model.refresh();
+        assertThat(model.choices()).anyMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
+
+        desk.setAside(wrong.id(), "a neighbour's guitar");
+        model.refresh();
+
+        assertThat(model.choices()).isNotEmpty().noneMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
+        assertThat(new SittingTitle(ZoneOffset.UTC).of(desk.showSitting().show(wrong.id())))
+                .endsWith("set aside: a neighbour's guitar");
     }
 
     @Test

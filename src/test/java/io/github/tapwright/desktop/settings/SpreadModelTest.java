@@ -106,6 +106,21 @@ class SpreadModelTest {
     }
 
     @Test
+    void aSittingSetAsideIsNotOfferedAndAStudyThatRestsOnItHoldsNoLonger() {
+        List<SittingId> setUps = setUps(4);
+        study(setUps);
+        model.keep();
+        assertThat(words()).doesNotContain("set aside");
+
+        desk.setAside(setUps.get(1), "the foam was missing");
+        model.refresh();
+
+        assertThat(model.sittings()).extracting(SittingSummary::id).hasSize(3).doesNotContain(setUps.get(1));
+        assertThat(words()).contains("sitting " + setUps.get(1) + " is set aside (the foam was missing)");
+        assertThat(spread()).isEqualTo(SetUpSpread.LAPSED);
+    }
+
+    @Test
     void aStudyIsWorkedOutBeforeItIsKept() {
         study(setUps(3));
         assertThat(model.trial())

@@ -1,0 +1,58 @@
+package io.github.tapwright.cli;
+
+import io.github.tapwright.cli.Bench.OpenBench;
+import io.github.tapwright.sitting.SetSittingAside;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Sets a sitting aside, or takes it back. */
+@Command(
+        name = "set-aside",
+        description = "Sets a sitting aside that should not have been kept, or takes it back.",
+        footer = {
+            "",
+            "A sitting set aside is kept, listed, shown and exported with the reason. No comparison, group, trend,",
+            "study, body model or report uses it; where it would have come along, the answer says that it was left out."
+        })
+final class SittingSetAsideCommand extends ArchiveCommand {
+
+    private static final String BACK =
+            "nothing is deleted; use it again with: tapwright sitting set-aside %s --take-back";
+
+    @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
+    private SittingId id = new SittingId(1);
+
+    @Option(names = "--because", paramLabel = "REASON", description = "What is wrong with it.")
+    private Optional<String> reason = Optional.empty();
+
+    @Option(names = "--take-back", description = "Use it again.")
+    private boolean takeBack;
+
+    SittingSetAsideCommand(Bench bench, Terminal terminal) {
+        super(bench, terminal);
+    }
+
+    @Override
+    int run(OpenBench open) {
+        Given.refuse(
+                reason.isPresent() == takeBack,
+                "say what is wrong with --because \"REASON\", or use the sitting again with --take-back");
+        SetSittingAside aside = open.setSittingAside();
+        Sitting sitting = reason.map(why -> aside.setAside(id, why)).orElseGet(() -> aside.takeBack(id));
+        terminal()
+                .say(
+                        "Sitting %s of instrument %s, %s, %s",
+                        sitting.id(),
+                        sitting.instrument(),
+                        sitting.takenAt().text(bench().clock().getZone()),
+                        sitting.setAside()
+                                .map(why ->
+                                        "is set aside: " + why.reason() + String.format("%n  %s", BACK.formatted(id)))
+                                .orElse("is in use again"));
+        return ExitCode.DONE;
+    }
+}
