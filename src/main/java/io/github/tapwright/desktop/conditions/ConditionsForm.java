@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -64,6 +65,16 @@ public final class ConditionsForm {
      */
     public StringProperty line(TypedLine which) {
         return Objects.requireNonNull(lines.get(which));
+    }
+
+    /**
+     * All that can be typed or chosen.
+     *
+     * @return each part of the form
+     */
+    public Stream<Observable> all() {
+        return Stream.concat(
+                Stream.of(stage, strings.state(), strings.setName(), strings.fittedOn()), lines.values().stream());
     }
 
     /**

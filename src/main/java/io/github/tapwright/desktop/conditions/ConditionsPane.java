@@ -15,7 +15,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -26,8 +25,8 @@ public final class ConditionsPane {
     private static final int NOTE_LINES = 2;
 
     private final ConditionsForm form;
-    private final GridPane readings = grid();
-    private final GridPane setUp = grid();
+    private final GridPane readings = Parts.halves(8);
+    private final GridPane setUp = Parts.halves(8);
 
     private ConditionsPane(ConditionsForm form, SettingsModel settings, String unread) {
         this.form = form;
@@ -75,7 +74,7 @@ public final class ConditionsPane {
      */
     public static Region correcting(ConditionsForm form, SettingsModel settings, List<Node> besides) {
         ConditionsPane pane = new ConditionsPane(form, settings, "unknown");
-        GridPane first = grid();
+        GridPane first = Parts.halves(8);
         first.addRow(0, besides.toArray(Node[]::new));
         VBox left = new VBox(
                 8,
@@ -84,8 +83,7 @@ public final class ConditionsPane {
                 pane.readings,
                 Parts.named(TypedLine.NOTE.words(), pane.note()));
         VBox right = new VBox(8, Parts.heading("The guitar and the set-up", "part-title"), pane.setUp);
-        GridPane both = grid();
-        both.setHgap(24);
+        GridPane both = Parts.halves(24);
         both.addRow(0, left, right);
         return both;
     }
@@ -113,16 +111,6 @@ public final class ConditionsPane {
                         field.disableProperty().bind(Bindings.createBooleanBinding(strings::areOff, strings.state())));
         grid.add(Parts.named("String set", setName), 0, 1);
         grid.add(Parts.named("Strings fitted on", fittedOn), 1, 1);
-    }
-
-    private static GridPane grid() {
-        GridPane grid = new GridPane();
-        grid.setHgap(8);
-        grid.setVgap(6);
-        ColumnConstraints half = new ColumnConstraints();
-        half.setPercentWidth(50);
-        grid.getColumnConstraints().setAll(half, half);
-        return grid;
     }
 
     private Node asked(TypedLine line) {

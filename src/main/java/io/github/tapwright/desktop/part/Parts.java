@@ -18,6 +18,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -211,6 +213,22 @@ public final class Parts {
         HBox row = new HBox(8, nodes);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    /**
+     * Two columns of the same width, to be filled.
+     *
+     * @param gapPixels between them
+     * @return the columns
+     */
+    public static GridPane halves(double gapPixels) {
+        GridPane grid = new GridPane();
+        grid.setHgap(gapPixels);
+        grid.setVgap(6);
+        ColumnConstraints half = new ColumnConstraints();
+        half.setPercentWidth(50);
+        grid.getColumnConstraints().setAll(half, half);
+        return grid;
     }
 
     /**
