@@ -111,7 +111,7 @@ public final class ResponseModel {
     /** Lists anew what can be looked at, and shows what is written down now where something was corrected. */
     public void refresh() {
         sitting.get().ifPresent(shown -> work.start(reading(shown.id()), this::showAnew));
-        overlays.forEach(laidOver -> work.start(reading(laidOver.id()), this::layOver));
+        List.copyOf(overlays).forEach(laidOver -> work.start(reading(laidOver.id()), this::layOver));
         work.start(
                 new Job<>(
                         "Listing sittings",

@@ -37,7 +37,7 @@ final class CorrectInstrumentModel implements Correction {
         this.notices = notices;
         this.corrected = corrected;
         this.state = new OpenForm(notices);
-        this.changes = state.changes(form.all(), this::preview);
+        this.changes = state.changes(form.all().toList(), this::preview);
     }
 
     /** What is known, and what is typed. */

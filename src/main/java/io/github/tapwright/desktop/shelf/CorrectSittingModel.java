@@ -66,7 +66,7 @@ final class CorrectSittingModel implements Correction {
         this.corrected = corrected;
         this.state = new OpenForm(notices);
         this.changes =
-                state.changes(Stream.concat(form.all(), Stream.of(taken, hole, settings.now())), this::preview);
+                state.changes(Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
         settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
     }
 
@@ -173,15 +173,15 @@ final class CorrectSittingModel implements Correction {
         }
         long mine = state.number();
         work.start(new Job<>("Correcting sitting " + of.id(), progress -> edit(of, typed, progress)), answer -> {
+            answer.edited().ifPresent(this::tell);
             if (state.isStill(mine)) {
-                answer.refusal().ifPresent(state::refuse);
+                closeUnless(answer);
             }
-            answer.edited().ifPresent(edited -> take(edited, mine));
         });
     }
 
     /** What came of a correction: neither if it was made already, by saving twice in a row. */
-    private record Answer(Optional<EditSitting.Edited> edited, Optional<String> refusal) {}
+    private record Answer(Optional<EditSitting.Edited> edited, Optional<RefusedEntryException> refusal) {}
 
     private Answer edit(Shown of, WrittenDown typed, Progress progress) {
         try {
@@ -193,26 +193,33 @@ final class CorrectSittingModel implements Correction {
                             .edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress));
             return new Answer(edited, Optional.empty());
         } catch (RefusedEntryException e) {
-            return new Answer(Optional.empty(), Optional.of(String.valueOf(e.getMessage())));
+            return new Answer(Optional.empty(), Optional.of(e));
         }
     }
 
-    private void take(EditSitting.Edited edited, long mine) {
+    private void tell(EditSitting.Edited edited) {
         corrected.run();
         SittingId id = edited.sitting().id();
-        if (edited.failure().isPresent()) {
-            failed(id, edited.failure().get());
-            if (state.isStill(mine)) {
-                fill(edited.sitting(), true);
-                state.refuse("The correction is kept. Names and figures are still those from before, because analysing"
-                        + " anew did not come to its end; keep it once more to try again.");
-            }
-            return;
-        }
-        notices.say(
-                "Corrected sitting " + id + ": " + new SittingWords(use.zone()).of(edited, settings.units()),
-                () -> takeBack(id, edited.before()));
-        if (state.isStill(mine)) {
+        edited.failure()
+                .ifPresentOrElse(
+                        failure -> failed(id, failure),
+                        () -> notices.say(
+                                "Corrected sitting " + id + ": "
+                                        + new SittingWords(use.zone()).of(edited, settings.units()),
+                                () -> takeBack(id, edited.before())));
+    }
+
+    /** A form whose correction is refused, or not yet worked out, stays open. */
+    private void closeUnless(Answer answer) {
+        Optional<EditSitting.Edited> unfinished =
+                answer.edited().filter(edited -> edited.failure().isPresent());
+        if (answer.refusal().isPresent()) {
+            state.refuse(answer.refusal().get());
+        } else if (unfinished.isPresent()) {
+            fill(unfinished.get().sitting(), true);
+            state.warn("The correction is kept. Names and figures are still those from before, because analysing"
+                    + " anew did not come to its end; keep it once more to try again.");
+        } else {
             state.close();
         }
     }

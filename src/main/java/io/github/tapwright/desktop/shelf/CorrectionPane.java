@@ -13,7 +13,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
@@ -35,6 +38,24 @@ final class CorrectionPane {
         node.setCenter(form);
         node.setBottom(foot(correction));
         node.getStyleClass().add("pane");
+        node.addEventFilter(KeyEvent.KEY_PRESSED, e -> press(e, correction));
+    }
+
+    /** Enter keeps and Escape leaves, wherever in the form one is; notes and open choices have their own use for both. */
+    private static void press(KeyEvent e, Correction correction) {
+        boolean enter = e.getCode() == KeyCode.ENTER && !(e.getTarget() instanceof TextArea);
+        boolean escape = e.getCode() == KeyCode.ESCAPE;
+        if (!(enter || escape) || e.getTarget() instanceof ComboBox<?> box && box.isShowing()) {
+            return;
+        }
+        e.consume();
+        if (e.getTarget() instanceof Button button && enter) {
+            button.fire();
+        } else if (enter) {
+            correction.save();
+        } else {
+            correction.leave();
+        }
     }
 
     /** The form of an instrument. */
@@ -65,18 +86,16 @@ final class CorrectionPane {
         return node;
     }
 
-    /** Puts the cursor into the first of the fields. */
+    /** Puts the cursor into the first of the fields, which stand in the window only once they are dressed. */
     void focus() {
+        node.applyCss();
         first.requestFocus();
     }
 
-    /** Enter keeps and Escape leaves, wherever in the form one is. */
     private static Node foot(Correction correction) {
         Button keep = Parts.button("_Keep the correction", "Writes it down so (Enter)", correction::save);
         keep.getStyleClass().add("accent");
-        keep.setDefaultButton(true);
         Button leave = Parts.button("_Leave as it was", "Keeps nothing of what was typed (Escape)", correction::leave);
-        leave.setCancelButton(true);
         Label keys = new Label("Enter keeps, Escape leaves. What stands empty is unknown.");
         keys.getStyleClass().add("quiet");
         VBox foot = new VBox(

@@ -2,9 +2,11 @@ package io.github.tapwright.desktop.shelf;
 
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.RefusedEntryException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javafx.beans.InvalidationListener;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -40,13 +42,17 @@ final class OpenForm {
     }
 
     /**
-     * What would change, told anew whenever something typed does, or the form is filled.
+     * What would change, told anew whenever something typed does, or the form is filled. What is typed on answers a refusal.
      *
-     * @param typed what can be typed
+     * @param typed all that can be typed
      * @param words tells it; what they refuse is not told before it is to be kept
+     * @param besides what else it depends on
      */
-    StringBinding changes(Stream<Observable> typed, Supplier<String> words) {
-        Observable[] all = Stream.concat(typed, Stream.of(open, refusal)).toArray(Observable[]::new);
+    StringBinding changes(List<Observable> typed, Supplier<String> words, Observable... besides) {
+        typed.forEach(part -> part.addListener((InvalidationListener) o -> refusal.set("")));
+        Observable[] all = Stream.of(typed, List.of(besides), List.of(open, refusal))
+                .flatMap(List::stream)
+                .toArray(Observable[]::new);
         return Bindings.createStringBinding(
                 () -> {
                     try {
@@ -99,7 +105,11 @@ final class OpenForm {
         }
     }
 
-    void refuse(String words) {
+    void refuse(RefusedEntryException why) {
+        warn("Not kept: " + why.getMessage());
+    }
+
+    void warn(String words) {
         refusal.set(words);
     }
 
@@ -109,7 +119,7 @@ final class OpenForm {
         try {
             return Optional.of(typed.get());
         } catch (RefusedEntryException e) {
-            refusal.set(String.valueOf(e.getMessage()));
+            refuse(e);
             return Optional.empty();
         }
     }

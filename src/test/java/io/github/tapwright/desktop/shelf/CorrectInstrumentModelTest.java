@@ -3,9 +3,11 @@ package io.github.tapwright.desktop.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.instrument.Body;
 import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.InstrumentKind;
+import io.github.tapwright.sitting.Conditions;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -50,9 +52,13 @@ class CorrectInstrumentModelTest {
         Instrument before = kept();
         model.open(before);
         assertThat(model.form().construction().get()).contains(ConstructionKind.SOLID);
+        assertThat(model.changes().get()).isEqualTo("Nothing is changed yet.");
         model.form().construction().set(Optional.of(ConstructionKind.WOOD_SANDWICH));
         type(InstrumentLine.CORE, "balsa");
         type(InstrumentLine.CORE_MM, "1,6");
+        assertThat(model.changes().get())
+                .isEqualTo("Will change: soundboard wood-core sandwich (was solid); core balsa (was not written down);"
+                        + " thickness of the core 1.6 mm (was not written down).");
         model.save();
 
         assertThat(model.open().get()).isFalse();
@@ -107,9 +113,11 @@ class CorrectInstrumentModelTest {
         Instrument before = kept();
         model.open(before);
         type(InstrumentLine.CORE, "balsa");
+        assertThat(model.changes().get()).isEmpty();
         model.save();
-        assertThat(model.refusal().get()).startsWith("a solid top has one layer only");
+        assertThat(model.refusal().get()).startsWith("Not kept: a solid top has one layer only");
         type(InstrumentLine.CORE, "");
+        assertThat(model.refusal().get()).as("answered").isEmpty();
         type(InstrumentLine.STRING_COUNT, "6.5");
         model.save();
         assertThat(model.refusal().get()).contains("\"6.5\" is not a whole number");
@@ -122,25 +130,33 @@ class CorrectInstrumentModelTest {
         assertThat(kept()).isEqualTo(before);
     }
 
+    /** Every entry by itself: the scale too, which stands in the same part as the number of strings. */
     @Test
     void whatWasCorrectedElsewhereMeanwhileStays() {
         Instrument before = kept();
         model.open(before);
-        desk.lookAtShelf()
-                .editInstrument()
-                .edit(
-                        before.shopNumber(),
-                        now -> new Instrument(
-                                now.shopNumber(),
-                                InstrumentKind.FLAMENCO,
-                                now.body(),
-                                now.construction(),
-                                now.nickname(),
-                                now.notes()));
-        type(InstrumentLine.NICKNAME, "river");
+        desk.lookAtShelf().editInstrument().edit(before.shopNumber(), now -> withScale(now, 650));
+        type(InstrumentLine.STRING_COUNT, "6");
         model.save();
-        assertThat(kept().kind()).isEqualTo(InstrumentKind.FLAMENCO);
-        assertThat(kept().nickname()).contains("river");
-        assertThat(desk.said()).isEqualTo("Corrected instrument 7: name in the shop river (was not written down)");
+        assertThat(kept().body().scaleLengthMm()).contains(650.0);
+        assertThat(kept().body().stringCount()).contains(6);
+        assertThat(desk.said())
+                .isEqualTo("Corrected instrument 7: number of strings 6 (was not written down)");
+    }
+
+    private static Instrument withScale(Instrument of, double scaleLengthMm) {
+        Body body = new Body(Optional.of(scaleLengthMm), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Instrument(of.shopNumber(), of.kind(), body, of.construction(), of.nickname(), of.notes());
+    }
+
+    @Test
+    void oneFormIsOpenAtATime() {
+        shelf.correct(kept());
+        assertThat(shelf.isCorrecting().get()).isTrue();
+        shelf.correct(desk.sitting(kept().shopNumber(), 102, 196, Conditions.UNKNOWN).id());
+        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        assertThat(shelf.correcting().get()).containsSame(model);
+        model.leave();
+        assertThat(shelf.isCorrecting().get()).isFalse();
     }
 }

@@ -82,6 +82,8 @@ class CorrectSittingModelTest {
         model.open(id);
         model.form().line(TypedLine.GAIN).set("30 dB");
         model.form().line(TypedLine.HUMIDITY).set("");
+        assertThat(model.changes().get())
+                .isEqualTo("Will change: relative humidity taken back (was 45 %); gain 30 dB (was not written down).");
         model.save();
 
         assertThat(model.open().get()).isFalse();
@@ -107,6 +109,9 @@ class CorrectSittingModelTest {
         Sitting before = kept();
         model.open(id);
         model.hole().set(HoleState.COVERED);
+        assertThat(model.changes().get())
+                .startsWith("Will change: soundhole covered (was open).")
+                .contains("analysed anew");
         model.save();
 
         assertThat(kept().conditions().hole()).isEqualTo(HoleState.COVERED);
@@ -176,6 +181,7 @@ class CorrectSittingModelTest {
         model.open(id);
         assertThat(model.form().line(TypedLine.TEMPERATURE).get()).isEqualTo("68");
         model.form().line(TypedLine.TEMPERATURE).set("70.7");
+        assertThat(model.changes().get()).isEqualTo("Will change: temperature 70.7 °F (was 68 °F).");
         model.save();
         assertThat(kept().conditions().air().temperatureCelsius().orElseThrow())
                 .isEqualTo(21.5, org.assertj.core.api.Assertions.within(1e-9));
@@ -185,6 +191,7 @@ class CorrectSittingModelTest {
     @Test
     void onlyWhatWasTouchedIsChanged() {
         model.open(id);
+        assertThat(model.changes().get()).isEqualTo("Nothing is changed yet.");
         edit().edit(
                         id,
                         now -> new io.github.tapwright.sitting.WrittenDown(
@@ -254,6 +261,9 @@ class CorrectSittingModelTest {
         assertThat(model.form().line(TypedLine.GAIN).get()).isEqualTo("30 dB");
         assertThat(shelf.requireNoCorrection()).isFalse();
         assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        model.save();
+        assertThat(model.open().get()).isFalse();
+        assertThat(kept().conditions().microphone().gain()).contains("30 dB");
     }
 
     @Test
