@@ -108,7 +108,7 @@ final class BenchConditions {
                 FINE,
                 REFUSED,
                 words + ": levels without a calibration mean nothing at different or unknown gains"
-                        + (gain.known() ? "" : "; write it down: sitting edit NUMBER --gain …"));
+                        + (gain.known() ? "" : "; write the gain down with sitting edit"));
     }
 
     private static Pair<CalibrationId> calibrations(Sitting first, Sitting second) {

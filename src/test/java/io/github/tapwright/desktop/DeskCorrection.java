@@ -65,7 +65,7 @@ final class DeskCorrection {
         tabTo("Outer skin");
         hand.type("spruce");
         hand.waitFor("Will change: scale length 650 mm (was not written down)");
-        photograph("instrument");
+        photograph("instrument-typed");
         hand.requireNames("Correct instrument");
         tabTo("Keep the correction");
         tabTo("Kind");
@@ -84,7 +84,7 @@ final class DeskCorrection {
         photograph("sitting-refused");
         write("46");
         hand.waitFor("Will change: relative humidity 46 % (was 45 %)");
-        photograph("sitting");
+        photograph("sitting-typed");
         hand.requireNames("Correct sitting");
         keepHumidity();
     }

@@ -109,8 +109,7 @@ public final class ConditionsForm {
         }
         strings.follow(remembered.strings(), last.strings());
         Stream.of(TypedLine.values())
-                .filter(line -> !line.isReadAnew()
-                        && line(line).get().equals(line.text(remembered, Units.CELSIUS)))
+                .filter(line -> !line.isReadAnew() && line(line).get().equals(line.text(remembered, Units.CELSIUS)))
                 .forEach(line -> line(line).set(line.text(last, Units.CELSIUS)));
     }
 
@@ -195,8 +194,8 @@ public final class ConditionsForm {
         Optional<Double> grams = figure("added mass", TypedLine.MASS).filter(g -> g != 0);
         Optional<String> place = text(TypedLine.MASS_PLACE);
         if (grams.isEmpty() && place.isPresent()) {
-            throw new RefusedEntryException(
-                    "added mass: it sits at \"" + place.get() + "\", but its grams are missing; type them, or empty both");
+            throw new RefusedEntryException("added mass: it sits at \"" + place.get()
+                    + "\", but its grams are missing; type them, or empty both");
         }
         return grams.map(g -> new AddedMass(g, place));
     }

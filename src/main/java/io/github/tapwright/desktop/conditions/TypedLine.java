@@ -65,7 +65,8 @@ public enum TypedLine {
 
     /** What would be typed for what is known. */
     String text(Conditions of, Units units) {
-        Optional<String> text = this == TEMPERATURE ? of.air().temperatureCelsius().map(units::text) : known.apply(of);
+        Optional<String> text =
+                this == TEMPERATURE ? of.air().temperatureCelsius().map(units::text) : known.apply(of);
         return text.orElse("");
     }
 }

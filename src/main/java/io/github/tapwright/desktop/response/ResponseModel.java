@@ -248,7 +248,9 @@ public final class ResponseModel {
     }
 
     private void showAnew(Sitting fresh) {
-        if (sitting.get().filter(s -> s.id().equals(fresh.id()) && !s.equals(fresh)).isPresent()) {
+        if (sitting.get()
+                .filter(s -> s.id().equals(fresh.id()) && !s.equals(fresh))
+                .isPresent()) {
             sitting.set(Optional.of(fresh));
         }
     }

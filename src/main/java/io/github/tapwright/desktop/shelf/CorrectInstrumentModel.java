@@ -107,14 +107,13 @@ final class CorrectInstrumentModel implements Correction {
             return;
         }
         long mine = state.number();
-        work.start(
-                new Job<>("Correcting instrument " + shown.shopNumber(), progress -> edit(shown, typed)), edited -> {
-                    corrected.run();
-                    say(edited);
-                    if (state.isStill(mine)) {
-                        state.close();
-                    }
-                });
+        work.start(new Job<>("Correcting instrument " + shown.shopNumber(), progress -> edit(shown, typed)), edited -> {
+            corrected.run();
+            say(edited);
+            if (state.isStill(mine)) {
+                state.close();
+            }
+        });
     }
 
     /** What was kept before, and what is now. */

@@ -65,8 +65,8 @@ final class CorrectSittingModel implements Correction {
         this.notices = notices;
         this.corrected = corrected;
         this.state = new OpenForm(notices);
-        this.changes =
-                state.changes(Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
+        this.changes = state.changes(
+                Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
         settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
     }
 
@@ -189,8 +189,8 @@ final class CorrectSittingModel implements Correction {
             boolean made = OnlyTouched.of(now, of.kept(), typed).equals(now) && !of.unfinished();
             Optional<EditSitting.Edited> edited = made
                     ? Optional.empty()
-                    : Optional.of(use.editSitting()
-                            .edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress));
+                    : Optional.of(
+                            use.editSitting().edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress));
             return new Answer(edited, Optional.empty());
         } catch (RefusedEntryException e) {
             return new Answer(Optional.empty(), Optional.of(e));

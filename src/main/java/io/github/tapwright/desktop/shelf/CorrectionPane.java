@@ -45,7 +45,8 @@ final class CorrectionPane {
     private static void press(KeyEvent e, Correction correction) {
         boolean enter = e.getCode() == KeyCode.ENTER && !(e.getTarget() instanceof TextArea);
         boolean escape = e.getCode() == KeyCode.ESCAPE;
-        if (!(enter || escape) || e.getTarget() instanceof ComboBox<?> box && box.isShowing()) {
+        boolean choosing = e.getTarget() instanceof ComboBox<?> box && box.isShowing();
+        if (choosing || !(enter || escape)) {
             return;
         }
         e.consume();
@@ -99,7 +100,10 @@ final class CorrectionPane {
         Label keys = new Label("Enter keeps, Escape leaves. What stands empty is unknown.");
         keys.getStyleClass().add("quiet");
         VBox foot = new VBox(
-                6, said(correction.refusal(), "bad"), said(correction.changes(), "plain"), Parts.row(keep, leave, keys));
+                6,
+                said(correction.refusal(), "bad"),
+                said(correction.changes(), "plain"),
+                Parts.row(keep, leave, keys));
         foot.getStyleClass().add("correction");
         return foot;
     }

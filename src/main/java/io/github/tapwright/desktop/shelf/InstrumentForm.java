@@ -93,8 +93,8 @@ final class InstrumentForm {
     private Optional<Integer> whole(InstrumentLine line) {
         return figure(line).map(figure -> {
             if (figure != Math.rint(figure)) {
-                throw new RefusedEntryException(line.asked() + ": \"" + line(line).get()
-                        + "\" is not a whole number; type one such as 6, or leave it empty");
+                throw new RefusedEntryException(line.asked() + ": \""
+                        + line(line).get() + "\" is not a whole number; type one such as 6, or leave it empty");
             }
             return figure.intValue();
         });
@@ -114,7 +114,8 @@ final class InstrumentForm {
         return Stream.concat(
                         Stream.of(
                                 new Written("kind", Optional.of(of.kind().words())),
-                                new Written("soundboard", of.construction().kind().map(ConstructionKind::words))),
+                                new Written(
+                                        "soundboard", of.construction().kind().map(ConstructionKind::words))),
                         Stream.of(InstrumentLine.values()).map(line -> line.written(of)))
                 .toList();
     }

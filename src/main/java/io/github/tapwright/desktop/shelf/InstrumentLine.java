@@ -10,15 +10,40 @@ import java.util.function.Function;
 enum InstrumentLine {
     NICKNAME("Name in the shop", "", "may stay empty", Instrument::nickname),
     SCALE("Scale length", "mm", "such as 650", figure(i -> i.body().scaleLengthMm())),
-    STRING_COUNT("Number of strings", "", "such as 6", i -> i.body().stringCount().map(Object::toString)),
-    SOUNDHOLE("Diameter of the soundhole", "mm", "such as 85", figure(i -> i.body().soundholeDiameterMm())),
+    STRING_COUNT(
+            "Number of strings", "", "such as 6", i -> i.body().stringCount().map(Object::toString)),
+    SOUNDHOLE(
+            "Diameter of the soundhole",
+            "mm",
+            "such as 85",
+            figure(i -> i.body().soundholeDiameterMm())),
     BODY_NOTES("Notes on the body", "", "", i -> i.body().notes()),
-    OUTER_SKIN("Outer skin", "", "wood one sees, or of a solid top", i -> i.construction().outerSkin().material()),
-    OUTER_SKIN_MM("Thickness of the outer skin", "mm", "such as 2.4", figure(i -> i.construction().outerSkin().thicknessMm())),
+    OUTER_SKIN(
+            "Outer skin",
+            "",
+            "wood one sees, or of a solid top",
+            i -> i.construction().outerSkin().material()),
+    OUTER_SKIN_MM(
+            "Thickness of the outer skin",
+            "mm",
+            "such as 2.4",
+            figure(i -> i.construction().outerSkin().thicknessMm())),
     CORE("Core", "", "material between the skins", i -> i.construction().core().material()),
-    CORE_MM("Thickness of the core", "mm", "such as 1.6", figure(i -> i.construction().core().thicknessMm())),
-    INNER_SKIN("Inner skin", "", "wood the braces are glued to", i -> i.construction().innerSkin().material()),
-    INNER_SKIN_MM("Thickness of the inner skin", "mm", "such as 0.6", figure(i -> i.construction().innerSkin().thicknessMm())),
+    CORE_MM(
+            "Thickness of the core",
+            "mm",
+            "such as 1.6",
+            figure(i -> i.construction().core().thicknessMm())),
+    INNER_SKIN(
+            "Inner skin",
+            "",
+            "wood the braces are glued to",
+            i -> i.construction().innerSkin().material()),
+    INNER_SKIN_MM(
+            "Thickness of the inner skin",
+            "mm",
+            "such as 0.6",
+            figure(i -> i.construction().innerSkin().thicknessMm())),
     BRACING("Bracing", "", "its pattern", i -> i.construction().bracing()),
     NOTES("Notes", "", "", Instrument::notes);
 

@@ -23,8 +23,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javafx.beans.binding.BooleanBinding;
 import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -157,7 +157,8 @@ public final class ShelfModel {
                 new Job<>(
                         "Sketching instrument " + row.instrument().shopNumber(),
                         progress -> reading.isLatest(mine)
-                                ? ShelfRow.sketch(use.showSitting().show(taps.get().id()))
+                                ? ShelfRow.sketch(
+                                        use.showSitting().show(taps.get().id()))
                                 : List.<Double>of()),
                 drawn -> {
                     int place = rows.indexOf(row);

@@ -151,11 +151,10 @@ public final class ShelfView {
     private void keepSelection(ListView<ShelfRow> list) {
         if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
             list.getItems().stream()
-                    .filter(row -> lastChosen.equals(Optional.of(row.instrument().shopNumber())))
+                    .filter(row ->
+                            lastChosen.equals(Optional.of(row.instrument().shopNumber())))
                     .findFirst()
-                    .ifPresentOrElse(
-                            list.getSelectionModel()::select,
-                            list.getSelectionModel()::selectFirst);
+                    .ifPresentOrElse(list.getSelectionModel()::select, list.getSelectionModel()::selectFirst);
         }
     }
 
@@ -176,9 +175,7 @@ public final class ShelfView {
         sittings.getItems().stream()
                 .filter(s -> lastSitting.equals(Optional.of(s.id())))
                 .findFirst()
-                .ifPresentOrElse(
-                        sittings.getSelectionModel()::select,
-                        sittings.getSelectionModel()::selectFirst);
+                .ifPresentOrElse(sittings.getSelectionModel()::select, sittings.getSelectionModel()::selectFirst);
     }
 
     private Optional<Instrument> selected() {

@@ -90,7 +90,8 @@ class CorrectInstrumentModelTest {
         model.save();
         Instrument full = kept();
         assertThat(InstrumentForm.written(full))
-                .allSatisfy(written -> assertThat(written.words()).as(written.name()).isPresent());
+                .allSatisfy(written ->
+                        assertThat(written.words()).as(written.name()).isPresent());
         assertThat(full.body().stringCount()).contains(6);
         assertThat(desk.said()).endsWith("; and 11 more");
 
@@ -140,8 +141,7 @@ class CorrectInstrumentModelTest {
         model.save();
         assertThat(kept().body().scaleLengthMm()).contains(650.0);
         assertThat(kept().body().stringCount()).contains(6);
-        assertThat(desk.said())
-                .isEqualTo("Corrected instrument 7: number of strings 6 (was not written down)");
+        assertThat(desk.said()).isEqualTo("Corrected instrument 7: number of strings 6 (was not written down)");
     }
 
     private static Instrument withScale(Instrument of, double scaleLengthMm) {
@@ -153,7 +153,8 @@ class CorrectInstrumentModelTest {
     void oneFormIsOpenAtATime() {
         shelf.correct(kept());
         assertThat(shelf.isCorrecting().get()).isTrue();
-        shelf.correct(desk.sitting(kept().shopNumber(), 102, 196, Conditions.UNKNOWN).id());
+        shelf.correct(
+                desk.sitting(kept().shopNumber(), 102, 196, Conditions.UNKNOWN).id());
         assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
         assertThat(shelf.correcting().get()).containsSame(model);
         model.leave();

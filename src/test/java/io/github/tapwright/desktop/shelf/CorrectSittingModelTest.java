@@ -18,7 +18,6 @@ import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
