@@ -8,6 +8,7 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.EditInstrument;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -125,7 +126,7 @@ final class CorrectInstrumentModel implements Correction {
             before.set(kept);
             return OnlyTouched.of(kept, shown, typed);
         });
-        return new Edited(before.get(), after);
+        return new Edited(Objects.requireNonNull(before.get()), after);
     }
 
     /** Saved twice in a row it is one correction, told of once. */
