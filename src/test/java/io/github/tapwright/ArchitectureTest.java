@@ -185,6 +185,7 @@ class ArchitectureTest {
                     .dependOnClassesThat(resideInAPackage(ROOT + ".desktop..")
                             .and(not(resideInAnyPackage(
                                     ROOT + ".desktop." + screen + "..",
+                                    ROOT + ".desktop.conditions..",
                                     ROOT + ".desktop.part..",
                                     ROOT + ".desktop.plot..",
                                     ROOT + ".desktop.settings..",

@@ -114,7 +114,7 @@ final class BenchConditions {
                 FINE,
                 REFUSED,
                 words + ": levels without a calibration mean nothing at different or unknown gains"
-                        + (gain.known() ? "" : "; write it down: sitting edit NUMBER --gain …"));
+                        + (gain.known() ? "" : "; write the gain down with sitting edit"));
     }
 
     /** Refuses levels that rest on a calibration withdrawn since; empty if neither sitting's do. */

@@ -15,12 +15,15 @@ import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SpreadModel;
+import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.report.EditShop;
 import io.github.tapwright.report.MakeReport;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.AddSitting;
 import io.github.tapwright.sitting.CutStretch;
+import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.FindTaps;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
@@ -135,6 +138,17 @@ public final class OpenDesk implements AutoCloseable {
                         studyBench(), compareSittings(), comparePlayed(), followInstrument(), compareGroups()),
                 clock.getZone());
         return new ReportsModel.UseCases(listInstruments(), listSittings(), makeReport);
+    }
+
+    ShelfModel.UseCases lookAtShelf() {
+        return new ShelfModel.UseCases(
+                listInstruments(),
+                listSittings(),
+                showSitting(),
+                addInstrument(),
+                new EditInstrument(archive.instruments()),
+                new EditSitting(archive.sittings(), reanalyseSitting(), clock),
+                clock.getZone());
     }
 
     SittingUseCases makeSitting() {

@@ -69,6 +69,7 @@ final class Shell implements AutoCloseable {
     private final TimelineModel timeline;
     private final ReportsModel reports;
     private final ShellView view;
+    private int correctingFrom;
 
     Shell(OpenDesk desk, Notices notices, Consumer<String> openDocument) {
         this.desk = desk;
@@ -77,8 +78,7 @@ final class Shell implements AutoCloseable {
         this.work = new BackgroundWork(Platform::runLater, notices);
         this.settings = new SettingsModel(new SettingsFile(desk.folder()), notices);
         ZoneId zone = desk.clock().getZone();
-        this.shelf = new ShelfModel(
-                desk.listInstruments(), desk.listSittings(), desk.showSitting(), desk.addInstrument(), work, notices);
+        this.shelf = new ShelfModel(desk.lookAtShelf(), settings, work, notices);
         this.response = new ResponseModel(
                 desk.listSittings(),
                 desk.showSitting(),
@@ -91,7 +91,7 @@ final class Shell implements AutoCloseable {
         this.playback = new PlaybackModel(desk.soundOutput(), work, notices, Platform::runLater);
         this.notes = new NotesModel(desk.lookAtNotes(), playback, work, zone);
         this.listening = new ListeningModel(desk.listen(), playback, work, notices, new SecureRandom()::nextLong, zone);
-        this.shelfView = new ShelfView(shelf, new WaysFromShelf(), zone);
+        this.shelfView = new ShelfView(shelf, new WaysFromShelf(), settings, zone);
         this.timeline =
                 new TimelineModel(desk.listInstruments(), desk.followInstrument(), settings, work, notices, zone);
         this.reports = new ReportsModel(desk.makeReports(), settings, desk.clock(), work, notices);
@@ -109,6 +109,18 @@ final class Shell implements AutoCloseable {
                 work,
                 notices,
                 settings);
+        shelf.isCorrecting().addListener((o, before, open) -> followCorrection(open));
+    }
+
+    /** Whoever asks for it, the form stands on the shelf, and leads back to where it was asked for. */
+    private void followCorrection(boolean open) {
+        if (open) {
+            correctingFrom = view.current();
+        }
+        int next = open ? SHELF : correctingFrom;
+        if (view.current() != next && (open || view.current() == SHELF)) {
+            view.show(next);
+        }
     }
 
     private Screen.Front shelfFront() {
@@ -127,7 +139,7 @@ final class Shell implements AutoCloseable {
     }
 
     private Screen.Front responseFront() {
-        ResponseView responseView = new ResponseView(response, settings);
+        ResponseView responseView = new ResponseView(response, settings, shelf::correct);
         return new Screen.Front(responseView.node(), () -> {
             response.refresh();
             responseView.focus();

@@ -50,7 +50,7 @@ class ComparePlayedTest {
                                 "--despite",
                                 "one run, kept twice on purpose")
                         .out())
-                .contains("gain, refused: unknown / unknown", "write it down: sitting edit NUMBER --gain")
+                .contains("gain, refused: unknown / unknown", "write the gain down with sitting edit")
                 .contains("Means of decay times are geometric");
         assertThat(Files.readAllLines(folder.resolve("c.csv")))
                 .element(1)

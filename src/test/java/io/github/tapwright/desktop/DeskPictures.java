@@ -52,7 +52,25 @@ final class DeskPictures {
             Hand.rest(SETTLE_MILLIS);
             hand.requireNames(names.get(i));
             hand.photograph(pictures.resolve(names.get(i).toLowerCase(Locale.ROOT) + "-" + suffix + ".png"));
+            if (names.get(i).equals("Shelf")) {
+                photographForm(
+                        hand, KeyCode.C, "Correct sitting", pictures.resolve("correct-sitting-" + suffix + ".png"));
+                photographForm(
+                        hand,
+                        KeyCode.I,
+                        "Correct instrument",
+                        pictures.resolve("correct-instrument-" + suffix + ".png"));
+            }
         }
+    }
+
+    /** What the shelf opens to correct something, with all that is known. */
+    private static void photographForm(Hand hand, KeyCode letter, String title, Path picture) {
+        hand.press(KeyCode.ALT, letter);
+        hand.waitFor("Enter keeps, Escape leaves");
+        hand.requireNames(title);
+        hand.photograph(picture);
+        hand.press(KeyCode.ESCAPE);
     }
 
     /** An empty screen hides its faults: each is asked for something. */

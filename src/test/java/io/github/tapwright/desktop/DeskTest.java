@@ -4,9 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
+import io.github.tapwright.instrument.ConstructionKind;
+import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.microphone.VirtualMicrophone;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.Air;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.synthesis.TapScene;
 import io.github.tapwright.synthesis.TrueMode;
 import java.io.BufferedReader;
@@ -17,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -114,6 +121,40 @@ class DeskTest {
             List<String> said = follow(desk, microphone, folder);
             assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
             assertThat(said).contains("DONE");
+        }
+    }
+
+    @Test
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void anInstrumentAndASittingAreCorrectedByKeyboard(@TempDir Path folder) throws Exception {
+        try (TestDesk desk = new TestDesk(folder)) {
+            desk.sitting(desk.instrument("51", ConstructionKind.SOLID), 102, 196, TestDesk.strung(HoleState.OPEN));
+        }
+        Path sound = Files.createDirectory(folder.resolve("sound"));
+        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
+                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
+            Process desk = microphone.java(
+                    screen.environment(),
+                    List.of("-Dprism.order=sw", "-Xmx512m"),
+                    DeskCorrection.class,
+                    folder.resolve("archive").toString(),
+                    PICTURES.toString());
+            List<String> said = follow(desk, microphone, folder);
+            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
+            assertThat(said).contains("DONE");
+        }
+        try (TestDesk desk = new TestDesk(folder)) {
+            Instrument instrument = desk.listInstruments().list().get(0);
+            assertThat(instrument.body().scaleLengthMm()).contains(650.0);
+            assertThat(instrument.construction().outerSkin().material()).contains("spruce");
+            assertThat(instrument.construction().kind()).as("not touched").contains(ConstructionKind.SOLID);
+            Sitting sitting = desk.showSitting().show(new SittingId(1));
+            assertThat(sitting.conditions().air()).isEqualTo(new Air(Optional.of(20.0), Optional.of(46.0)));
+            assertThat(sitting.conditions().hole()).isEqualTo(HoleState.COVERED);
+            assertThat(sitting.analyses()).hasSize(2);
+            assertThat(desk.lookAtShelf().editSitting().corrected(sitting.id()))
+                    .as("what was replaced: three corrections, one of them taken back")
+                    .hasSize(4);
         }
     }
 

@@ -287,6 +287,11 @@ final class Hand {
         rest(100);
     }
 
+    /** Where the cursor is. */
+    Optional<Node> focused() {
+        return onScreen(() -> Optional.ofNullable(stage.getScene().getFocusOwner()));
+    }
+
     /** Shows a screen, counted from the top, 0 for the first. */
     void show(int screen) {
         press(KeyCode.CONTROL, KeyCode.getKeyCode(Integer.toString(screen + 1)));

@@ -11,6 +11,7 @@ import io.github.tapwright.desktop.reports.ReportsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.SpreadModel;
+import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
 import io.github.tapwright.desktop.work.DirectWork;
 import io.github.tapwright.desktop.work.Notice;
@@ -293,6 +294,10 @@ public final class TestDesk implements AutoCloseable {
 
     public SpreadModel.UseCases studySpread() {
         return desk.studySpread();
+    }
+
+    public ShelfModel.UseCases lookAtShelf() {
+        return desk.lookAtShelf();
     }
 
     public SittingUseCases makeSitting() {

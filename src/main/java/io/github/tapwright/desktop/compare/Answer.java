@@ -146,7 +146,7 @@ public sealed interface Answer {
             return "Over all strings, setting up and playing again included: that moves "
                     + PlayedWords.again(compared.comparison().changes())
                     + (compared.comparison().restsOnAssumed()
-                            ? ". Play one guitar anew for five sittings and keep them as a study (command repeatability) to know"
+                            ? ". Play one guitar anew for five sittings and keep them as a study on the Workshop screen to know"
                                     + " how far it is on your bench."
                             : ".");
         }

@@ -4,6 +4,7 @@ import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.part.ScreenWays;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -74,7 +75,11 @@ final class ConditionList {
     }
 
     private static Node line(ConditionCheck check) {
-        return line(sign(check.worst()) + " " + words(check), style(check.worst()), check.condition(), check.reason());
+        return line(
+                sign(check.worst()) + " " + words(check),
+                style(check.worst()),
+                check.condition(),
+                ScreenWays.in(check.reason()));
     }
 
     private static void fine(List<ConditionCheck> checks, List<Node> lines) {

@@ -13,8 +13,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -59,6 +64,42 @@ public final class Parts {
         field.setAccessibleText(name);
         field.textProperty().bindBidirectional(value);
         return field;
+    }
+
+    /**
+     * A place for notes of several lines, bound to a model; Tab leads on.
+     *
+     * @param name what is asked, for screen readers
+     * @param lines how many are seen
+     * @param value the model's
+     * @return the place
+     */
+    public static TextArea notes(String name, int lines, Property<String> value) {
+        TextArea notes = new TextArea();
+        notes.setAccessibleText(name);
+        notes.setPrefRowCount(lines);
+        notes.setWrapText(true);
+        notes.textProperty().bindBidirectional(value);
+        notes.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
+                notes.fireEvent(withControl(e));
+                e.consume();
+            }
+        });
+        return notes;
+    }
+
+    /** In an area Tab would write a tab; with Control it goes on to the next control, as everywhere else. */
+    private static KeyEvent withControl(KeyEvent e) {
+        return new KeyEvent(
+                e.getEventType(),
+                e.getCharacter(),
+                e.getText(),
+                e.getCode(),
+                e.isShiftDown(),
+                true,
+                e.isAltDown(),
+                e.isMetaDown());
     }
 
     /**
@@ -109,7 +150,17 @@ public final class Parts {
      * @return both
      */
     public static VBox named(String name, Node control) {
-        Label label = new Label(name);
+        return named(new Label(name), control);
+    }
+
+    /**
+     * A name that changes above a control, joined for screen readers.
+     *
+     * @param label what is asked
+     * @param control what answers
+     * @return both
+     */
+    public static VBox named(Label label, Node control) {
         label.setLabelFor(control);
         label.getStyleClass().add("field-name");
         return new VBox(2, label, control);
@@ -162,6 +213,22 @@ public final class Parts {
         HBox row = new HBox(8, nodes);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    /**
+     * Two columns of the same width, to be filled.
+     *
+     * @param gapPixels between them
+     * @return the columns
+     */
+    public static GridPane halves(double gapPixels) {
+        GridPane grid = new GridPane();
+        grid.setHgap(gapPixels);
+        grid.setVgap(6);
+        ColumnConstraints half = new ColumnConstraints();
+        half.setPercentWidth(50);
+        grid.getColumnConstraints().setAll(half, half);
+        return grid;
     }
 
     /**

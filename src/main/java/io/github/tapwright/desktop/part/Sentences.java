@@ -129,7 +129,7 @@ public final class Sentences {
     }
 
     private static Node line(Sentence sentence) {
-        Label words = Parts.paragraph(sentence.words());
+        Label words = Parts.paragraph(ScreenWays.in(sentence.words()));
         words.setMaxWidth(Double.MAX_VALUE);
         words.getStyleClass()
                 .add(

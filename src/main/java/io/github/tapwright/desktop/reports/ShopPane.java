@@ -5,8 +5,6 @@ import java.io.File;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
@@ -22,18 +20,8 @@ final class ShopPane {
 
     ShopPane(ShopModel model) {
         this.model = model;
-        TextArea address = new TextArea();
-        address.setAccessibleText("The shop's address");
+        TextArea address = Parts.notes("The shop's address", LINES, model.address());
         address.setPromptText("one line each");
-        address.setPrefRowCount(LINES);
-        address.textProperty().bindBidirectional(model.address());
-        // In an area Tab would write a tab; here it goes on to the next control, as everywhere else.
-        address.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
-                address.fireEvent(withControl(e));
-                e.consume();
-            }
-        });
         Label picture = new Label();
         picture.textProperty().bind(model.picture());
         this.node = new VBox(
@@ -63,17 +51,5 @@ final class ShopPane {
         Optional.ofNullable(chooser.showOpenDialog(node.getScene().getWindow()))
                 .map(File::toPath)
                 .ifPresent(model::usePicture);
-    }
-
-    private static KeyEvent withControl(KeyEvent e) {
-        return new KeyEvent(
-                e.getEventType(),
-                e.getCharacter(),
-                e.getText(),
-                e.getCode(),
-                e.isShiftDown(),
-                true,
-                e.isAltDown(),
-                e.isMetaDown());
     }
 }

@@ -108,8 +108,10 @@ public final class ResponseModel {
         return choices;
     }
 
-    /** Lists anew what can be looked at. */
+    /** Lists anew what can be looked at, and shows what is written down now where something was corrected. */
     public void refresh() {
+        sitting.get().ifPresent(shown -> work.start(reading(shown.id()), this::showAnew));
+        List.copyOf(overlays).forEach(laidOver -> work.start(reading(laidOver.id()), this::layOver));
         work.start(
                 new Job<>(
                         "Listing sittings",
@@ -160,7 +162,7 @@ public final class ResponseModel {
 
     /** By the time it is read it may have been taken off again, looked at, or asked for twice. */
     private void layOver(Sitting read) {
-        if (laid.contains(read.id())) {
+        if (laid.contains(read.id()) && !overlays.contains(read)) {
             overlays.removeIf(o -> o.id().equals(read.id()));
             overlays.add(read);
         }
@@ -246,7 +248,9 @@ public final class ResponseModel {
     }
 
     private void showAnew(Sitting fresh) {
-        if (sitting.get().filter(s -> s.id().equals(fresh.id())).isPresent()) {
+        if (sitting.get()
+                .filter(s -> s.id().equals(fresh.id()) && !s.equals(fresh))
+                .isPresent()) {
             sitting.set(Optional.of(fresh));
         }
     }

@@ -8,11 +8,13 @@ import io.github.tapwright.mode.ModeName;
 import io.github.tapwright.mode.Resonance;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.Strike;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.InvalidationListener;
 import javafx.collections.FXCollections;
@@ -35,6 +37,7 @@ import javafx.scene.layout.VBox;
 public final class ResponseView {
 
     private final ResponseModel model;
+    private final Consumer<SittingId> correct;
     private final CurvePane curves;
     private final Label title = Parts.heading("Response", "screen-title");
     private final Label remark = Parts.paragraph("");
@@ -48,9 +51,11 @@ public final class ResponseView {
      *
      * @param model what is looked at
      * @param settings light and tuning note
+     * @param correct leads to where a sitting's conditions are corrected
      */
-    public ResponseView(ResponseModel model, SettingsModel settings) {
+    public ResponseView(ResponseModel model, SettingsModel settings, Consumer<SittingId> correct) {
         this.model = model;
+        this.correct = correct;
         this.curves = new CurvePane(settings.light(), settings.a4Hz());
         this.resonances = resonanceTable();
         this.strikes = strikeTable(model);
@@ -84,6 +89,10 @@ public final class ResponseView {
                 Parts.row(
                         title,
                         Parts.spring(),
+                        Parts.button(
+                                "_Correct sitting",
+                                "Corrects the day and the conditions of this sitting",
+                                () -> model.sitting().get().map(Sitting::id).ifPresent(correct)),
                         Parts.button("Show _all", "Shows all of every curve", curves::showEverything),
                         Parts.button("Save _picture…", "Writes the curves as PNG or SVG", this::savePicture)),
                 curves,

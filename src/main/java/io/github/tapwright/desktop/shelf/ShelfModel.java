@@ -1,29 +1,37 @@
 package io.github.tapwright.desktop.shelf;
 
+import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
-import io.github.tapwright.instrument.Construction;
-import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.Instrument;
-import io.github.tapwright.instrument.InstrumentKind;
-import io.github.tapwright.instrument.Layer;
+import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.AddInstrument;
+import io.github.tapwright.sitting.EditInstrument;
+import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.ShowSitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.collections.transformation.FilteredList;
@@ -31,41 +39,59 @@ import javafx.collections.transformation.FilteredList;
 /** What stands on the shelf. */
 public final class ShelfModel {
 
-    private final ListInstruments listInstruments;
-    private final ListSittings listSittings;
-    private final ShowSitting showSitting;
-    private final AddInstrument addInstrument;
+    private static final String ADDING = "Adding the instrument";
+
+    private final UseCases use;
     private final Work work;
     private final Notices notices;
     private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
     private final FilteredList<ShelfRow> found = new FilteredList<>(rows);
     private final StringProperty search = new SimpleStringProperty("");
+    private final CorrectInstrumentModel correctInstrument;
+    private final CorrectSittingModel correctSitting;
+    private final ReadOnlyObjectWrapper<Optional<Correction>> correcting =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final BooleanBinding isCorrecting =
+            Bindings.createBooleanBinding(() -> correcting.get().isPresent(), correcting);
     private final LatestQuestion reading = new LatestQuestion();
     private final ReadOnlyBooleanWrapper read = new ReadOnlyBooleanWrapper();
 
     /**
-     * A shelf nobody has looked at yet.
+     * What the shelf asks of the program.
      *
      * @param listInstruments lists them
      * @param listSittings lists their sittings
-     * @param showSitting shows the one a sketch is drawn from
+     * @param showSitting shows the one a sketch is drawn from, or that is corrected
      * @param addInstrument puts a new one up
-     * @param work does what takes long
-     * @param notices takes what the maker should know
+     * @param editInstrument corrects one
+     * @param editSitting corrects a sitting
+     * @param zone the workshop's
      */
-    public ShelfModel(
+    public record UseCases(
             ListInstruments listInstruments,
             ListSittings listSittings,
             ShowSitting showSitting,
             AddInstrument addInstrument,
-            Work work,
-            Notices notices) {
-        this.listInstruments = listInstruments;
-        this.listSittings = listSittings;
-        this.showSitting = showSitting;
-        this.addInstrument = addInstrument;
+            EditInstrument editInstrument,
+            EditSitting editSitting,
+            ZoneId zone) {}
+
+    /**
+     * A shelf nobody has looked at yet.
+     *
+     * @param use the use cases
+     * @param settings the unit of temperatures
+     * @param work does what takes long
+     * @param notices takes what the maker should know
+     */
+    public ShelfModel(UseCases use, SettingsModel settings, Work work, Notices notices) {
+        this.use = use;
         this.work = work;
         this.notices = notices;
+        this.correctInstrument = new CorrectInstrumentModel(use.editInstrument(), work, notices, this::refresh);
+        this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::refresh);
+        Stream.of(correctInstrument.open(), correctSitting.open())
+                .forEach(open -> open.addListener((o, before, after) -> lookForForm()));
         search.addListener((o, before, after) -> found.setPredicate(row -> row.answers(after)));
     }
 
@@ -108,8 +134,8 @@ public final class ShelfModel {
 
     private List<ShelfRow> rowsNow() {
         Map<ShopNumber, List<SittingSummary>> byInstrument =
-                listSittings.all().stream().collect(Collectors.groupingBy(SittingSummary::instrument));
-        return listInstruments.list().stream()
+                use.listSittings().all().stream().collect(Collectors.groupingBy(SittingSummary::instrument));
+        return use.listInstruments().list().stream()
                 .map(i -> new ShelfRow(i, latestFirst(byInstrument.getOrDefault(i.shopNumber(), List.of())), List.of()))
                 .toList();
     }
@@ -131,7 +157,8 @@ public final class ShelfModel {
                 new Job<>(
                         "Sketching instrument " + row.instrument().shopNumber(),
                         progress -> reading.isLatest(mine)
-                                ? ShelfRow.sketch(showSitting.show(taps.get().id()))
+                                ? ShelfRow.sketch(
+                                        use.showSitting().show(taps.get().id()))
                                 : List.<Double>of()),
                 drawn -> {
                     int place = rows.indexOf(row);
@@ -141,34 +168,80 @@ public final class ShelfModel {
                 });
     }
 
+    /** Corrects what is written down about an instrument. */
+    CorrectInstrumentModel correctInstrument() {
+        return correctInstrument;
+    }
+
+    /** Corrects what is written down about a sitting. */
+    CorrectSittingModel correctSitting() {
+        return correctSitting;
+    }
+
     /**
-     * Puts a new instrument on the shelf.
+     * Opens the form that corrects an instrument, unless another form is open.
      *
-     * @param number its shop number
-     * @param kind what it is
-     * @param construction how its soundboard is built
-     * @param nickname what the shop calls it; may be blank
-     * @param added runs once it stands there
+     * @param kept what is written down
      */
-    public void add(
-            String number,
-            InstrumentKind kind,
-            Optional<ConstructionKind> construction,
-            String nickname,
-            Runnable added) {
+    void correct(Instrument kept) {
+        if (requireNoCorrection()) {
+            correctInstrument.open(kept);
+        }
+    }
+
+    /**
+     * Opens the form that corrects a sitting's day and conditions, unless another form is open.
+     *
+     * @param id which sitting
+     */
+    public void correct(SittingId id) {
+        if (requireNoCorrection()) {
+            correctSitting.open(id);
+        }
+    }
+
+    /** The form that is open; empty while the shelf itself is looked at. */
+    ReadOnlyObjectProperty<Optional<Correction>> correcting() {
+        return correcting.getReadOnlyProperty();
+    }
+
+    /**
+     * Whether a form that corrects something is open.
+     *
+     * @return true from the first look at it until it is kept or left
+     */
+    public ObservableBooleanValue isCorrecting() {
+        return isCorrecting;
+    }
+
+    /** Whether the shelf itself is looked at; says what to do first if a form is open. */
+    boolean requireNoCorrection() {
+        boolean free = correcting.get().isEmpty();
+        if (!free) {
+            notices.trouble("Keep the correction on the shelf, or leave it, first");
+        }
+        return free;
+    }
+
+    private void lookForForm() {
+        correcting.set(Stream.<Correction>of(correctSitting, correctInstrument)
+                .filter(c -> c.open().get())
+                .findFirst());
+    }
+
+    /** Puts a new instrument on the shelf; what is to be done then runs once it stands there. */
+    void add(String number, InstrumentForm form, Runnable added) {
+        Instrument typed;
+        try {
+            typed = form.read(new ShopNumber(number.strip()));
+        } catch (RefusedEntryException e) {
+            notices.failed(ADDING, e);
+            return;
+        }
         work.start(
-                new Job<>("Adding the instrument", progress -> {
-                    Instrument bare = Instrument.of(new ShopNumber(number.strip()), kind);
-                    Instrument whole = new Instrument(
-                            bare.shopNumber(),
-                            kind,
-                            bare.body(),
-                            new Construction(
-                                    construction, Layer.UNKNOWN, Layer.UNKNOWN, Layer.UNKNOWN, Optional.empty()),
-                            Optional.of(nickname.strip()).filter(n -> !n.isEmpty()),
-                            Optional.empty());
-                    addInstrument.add(whole);
-                    return whole;
+                new Job<>(ADDING, progress -> {
+                    use.addInstrument().add(typed);
+                    return typed;
                 }),
                 instrument -> {
                     notices.say("Instrument " + instrument.shopNumber() + " stands on the shelf");

@@ -1,8 +1,11 @@
 package io.github.tapwright.desktop.shelf;
 
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
 import java.io.File;
 import java.nio.file.Path;
@@ -12,6 +15,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -21,6 +25,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Shows the shelf: instruments to the left, the sittings of the chosen one to the right. */
@@ -55,23 +60,31 @@ public final class ShelfView {
     private final ShelfModel model;
     private final Ways ways;
     private final ZoneId zone;
-    private final SplitPane node = new SplitPane();
+    private final SettingsModel settings;
+    private final StackPane node = new StackPane();
+    private final SplitPane shelf = new SplitPane();
     private final ListView<ShelfRow> instruments;
     private final TableView<SittingSummary> sittings;
     private final Label chosen = Parts.heading("", "part-title");
     private final Label nature = Parts.paragraph("");
     private final TextField search;
     private final AddInstrumentForm form;
+    private Optional<CorrectionPane> correction = Optional.empty();
+    private Optional<Node> cameFrom = Optional.empty();
+    private Optional<ShopNumber> lastChosen = Optional.empty();
+    private Optional<SittingId> lastSitting = Optional.empty();
 
     /**
      * A view of a shelf.
      *
      * @param model what stands on it
      * @param ways where it leads
+     * @param settings the unit of temperatures
      * @param zone the workshop's
      */
-    public ShelfView(ShelfModel model, Ways ways, ZoneId zone) {
+    public ShelfView(ShelfModel model, Ways ways, SettingsModel settings, ZoneId zone) {
         this.model = model;
+        this.settings = settings;
         this.ways = ways;
         this.zone = zone;
         this.search = Parts.field("Search the shelf", "Search: number, construction, stage", model.search());
@@ -81,8 +94,10 @@ public final class ShelfView {
         VBox left = new VBox(8, search, instruments, form.node());
         left.getStyleClass().add("pane");
         VBox.setVgrow(instruments, Priority.ALWAYS);
-        node.getItems().setAll(left, detail());
-        node.setDividerPositions(0.42);
+        shelf.getItems().setAll(left, detail());
+        shelf.setDividerPositions(0.42);
+        node.getChildren().setAll(shelf);
+        model.correcting().addListener((o, before, after) -> correct(after));
     }
 
     /**
@@ -96,12 +111,30 @@ public final class ShelfView {
 
     /** Puts the cursor where one begins. */
     public void focus() {
-        search.requestFocus();
+        correction.ifPresentOrElse(CorrectionPane::focus, search::requestFocus);
     }
 
     /** Opens the form for a new instrument. */
     public void addInstrument() {
-        form.open();
+        if (model.requireNoCorrection()) {
+            form.open();
+        }
+    }
+
+    /** A form takes the place of the shelf; afterwards the cursor is where it was. */
+    private void correct(Optional<Correction> open) {
+        if (correction.isEmpty()) {
+            cameFrom = Optional.ofNullable(node.getScene()).map(Scene::getFocusOwner);
+        }
+        correction = open.map(this::pane);
+        node.getChildren().setAll(correction.map(CorrectionPane::node).orElse(shelf));
+        correction.ifPresentOrElse(CorrectionPane::focus, () -> cameFrom.ifPresent(Node::requestFocus));
+    }
+
+    private CorrectionPane pane(Correction of) {
+        return of instanceof CorrectInstrumentModel instrument
+                ? CorrectionPane.of(instrument)
+                : CorrectionPane.of(model.correctSitting(), settings);
     }
 
     private ListView<ShelfRow> instrumentList() {
@@ -114,13 +147,21 @@ public final class ShelfView {
         return list;
     }
 
+    /** A shelf read anew is another list; what was chosen stays chosen. */
     private void keepSelection(ListView<ShelfRow> list) {
         if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
-            list.getSelectionModel().selectFirst();
+            list.getItems().stream()
+                    .filter(row ->
+                            lastChosen.equals(Optional.of(row.instrument().shopNumber())))
+                    .findFirst()
+                    .ifPresentOrElse(list.getSelectionModel()::select, list.getSelectionModel()::selectFirst);
         }
     }
 
     private void show(ShelfRow row) {
+        if (row != null) {
+            lastChosen = Optional.of(row.instrument().shopNumber());
+        }
         chosen.setText(
                 row == null
                         ? ""
@@ -131,12 +172,19 @@ public final class ShelfView {
                                         .orElse(""));
         nature.setText(row == null ? "" : row.nature());
         sittings.setItems(FXCollections.observableArrayList(row == null ? List.of() : row.sittings()));
-        sittings.getSelectionModel().selectFirst();
+        sittings.getItems().stream()
+                .filter(s -> lastSitting.equals(Optional.of(s.id())))
+                .findFirst()
+                .ifPresentOrElse(sittings.getSelectionModel()::select, sittings.getSelectionModel()::selectFirst);
     }
 
-    private Optional<ShopNumber> selected() {
+    private Optional<Instrument> selected() {
         return Optional.ofNullable(instruments.getSelectionModel().getSelectedItem())
-                .map(r -> r.instrument().shopNumber());
+                .map(ShelfRow::instrument);
+    }
+
+    private Optional<SittingSummary> selectedSitting() {
+        return Optional.ofNullable(sittings.getSelectionModel().getSelectedItem());
     }
 
     private TableView<SittingSummary> sittingTable() {
@@ -149,6 +197,11 @@ public final class ShelfView {
                 Parts.column("For", 60, false, SittingSummary::procedure),
                 Parts.column("Air", 80, false, ShelfView::air),
                 Parts.column("Found", 200, false, ShelfView::resonances));
+        table.getSelectionModel().selectedItemProperty().addListener((o, before, after) -> {
+            if (after != null) {
+                lastSitting = Optional.of(after.id());
+            }
+        });
         table.setOnMouseClicked(e -> {
             if (e.getClickCount() == 2) {
                 openSelected();
@@ -180,13 +233,19 @@ public final class ShelfView {
     }
 
     private void openSelected() {
-        Optional.ofNullable(sittings.getSelectionModel().getSelectedItem()).ifPresent(ways::open);
+        selectedSitting().ifPresent(ways::open);
     }
 
     private Node detail() {
         VBox detail = new VBox(
                 8,
-                chosen,
+                Parts.row(
+                        chosen,
+                        Parts.spring(),
+                        Parts.button(
+                                "Correct _instrument",
+                                "Corrects what is written down about the chosen instrument",
+                                () -> selected().ifPresent(model::correct))),
                 nature,
                 sittings,
                 Parts.row(
@@ -194,11 +253,16 @@ public final class ShelfView {
                         Parts.button(
                                 "_New sitting",
                                 "Takes the chosen instrument to the microphone, or keeps recordings of it",
-                                () -> selected().ifPresent(n -> ways.begin(n, List.of()))),
+                                () -> selected().ifPresent(i -> ways.begin(i.shopNumber(), List.of()))),
                         Parts.button(
                                 "_History",
                                 "Shows how the chosen instrument changed over time",
-                                () -> selected().ifPresent(ways::follow))));
+                                () -> selected().ifPresent(i -> ways.follow(i.shopNumber()))),
+                        Parts.spring(),
+                        Parts.button(
+                                "_Correct sitting",
+                                "Corrects the day and the conditions of the chosen sitting",
+                                () -> selectedSitting().ifPresent(s -> model.correct(s.id())))));
         detail.getStyleClass().add("pane");
         VBox.setVgrow(sittings, Priority.ALWAYS);
         return detail;

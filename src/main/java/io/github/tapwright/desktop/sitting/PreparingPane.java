@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.sitting;
 
 import io.github.tapwright.comparison.BenchStudy;
+import io.github.tapwright.desktop.conditions.ConditionsPane;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.settings.DeskSettings;
 import io.github.tapwright.desktop.settings.SettingsModel;
@@ -67,7 +68,7 @@ final class PreparingPane {
         VBox form = new VBox(
                 8,
                 Parts.row(Parts.named("Instrument", whose), Parts.named("For", purpose)),
-                new ConditionsPane(model.form(), settings).node());
+                ConditionsPane.asking(model.form(), settings));
         form.getStyleClass().add("pane");
         return form;
     }

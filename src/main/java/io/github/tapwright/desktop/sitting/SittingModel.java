@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.sitting;
 
+import io.github.tapwright.desktop.conditions.ConditionsForm;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.StudyKeeping;
 import io.github.tapwright.desktop.work.Job;
@@ -40,6 +41,7 @@ public final class SittingModel implements AutoCloseable {
     private final Notices notices;
     private final Consumer<Sitting> kept;
     private final ConditionsForm form = new ConditionsForm();
+    private Conditions remembered = Conditions.UNKNOWN;
     private final ObjectProperty<Plan> plan = new SimpleObjectProperty<>(Plan.BODY_TAPS);
     private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<InputDevice>> device = new SimpleObjectProperty<>(Optional.empty());
@@ -182,12 +184,13 @@ public final class SittingModel implements AutoCloseable {
         return study;
     }
 
-    /** Lists instruments, inputs and waiting recordings anew. */
+    /** Lists instruments, inputs and waiting recordings anew, and follows corrections of the last sitting. */
     public void refresh() {
         work.start(
                 new Job<>(
                         "Listing instruments", progress -> use.listInstruments().shopNumbers()),
                 instruments::setAll);
+        instrument.get().ifPresent(this::followLast);
         refreshDevices();
         waiting.refresh();
     }
@@ -213,9 +216,26 @@ public final class SittingModel implements AutoCloseable {
     }
 
     private void remember(ShopNumber of) {
-        work.start(
-                new Job<>("Reading the last sitting of instrument " + of, progress -> use.lastConditions(of)),
-                last -> form.remember(last.orElse(Conditions.UNKNOWN)));
+        work.start(lastOf(of), last -> {
+            remembered = last;
+            form.remember(last);
+        });
+    }
+
+    /** What was remembered may have been corrected on the shelf since. */
+    private void followLast(ShopNumber of) {
+        work.start(lastOf(of), last -> {
+            if (step.get() == VisitStep.PREPARING && instrument.get().equals(Optional.of(of))) {
+                form.follow(remembered, last);
+                remembered = last;
+            }
+        });
+    }
+
+    private Job<Conditions> lastOf(ShopNumber of) {
+        return new Job<>(
+                "Reading the last sitting of instrument " + of,
+                progress -> use.lastConditions(of).orElse(Conditions.UNKNOWN));
     }
 
     /** Opens the microphone; from now on everything heard goes to the disk. */

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.work;
 
 import io.github.tapwright.archive.ArchiveException;
+import io.github.tapwright.desktop.part.ScreenWays;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import java.io.IOException;
@@ -89,7 +90,7 @@ public final class Notices {
         if (failure instanceof RefusedEntryException
                 || failure instanceof ArchiveException
                 || failure instanceof UnreadableRecordingException) {
-            return String.valueOf(failure.getMessage());
+            return ScreenWays.in(String.valueOf(failure.getMessage()));
         }
         Throwable cause =
                 failure instanceof UncheckedIOException && failure.getCause() != null ? failure.getCause() : failure;

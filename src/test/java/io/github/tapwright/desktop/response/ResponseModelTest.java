@@ -6,9 +6,12 @@ import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ShownResonance;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.tap.Strike;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -103,6 +106,23 @@ class ResponseModelTest {
         desk.notices().undo();
         assertThat(desk.showSitting().show(other.id()).analyses()).hasSize(1);
         assertThat(desk.showSitting().show(sitting.id()).analyses()).hasSize(3);
+    }
+
+    @Test
+    void whatWasCorrectedMeanwhileIsShownOnceTheScreenIsReadAnew() {
+        Sitting other = desk.sitting(desk.instrument("8"), 98, 188, Conditions.UNKNOWN);
+        response.lay(other.id(), true);
+        for (Sitting corrected : List.of(sitting, other)) {
+            desk.lookAtShelf()
+                    .editSitting()
+                    .edit(
+                            corrected.id(),
+                            now -> new WrittenDown(now.instrument(), now.takenAt(), TestDesk.strung(HoleState.UNKNOWN)),
+                            Progress.SILENT);
+        }
+        response.refresh();
+        assertThat(response.sitting().get()).contains(desk.showSitting().show(sitting.id()));
+        assertThat(response.overlays()).containsExactly(desk.showSitting().show(other.id()));
     }
 
     private List<Strike> strikes() {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.tapwright.desktop.TestDesk;
 import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.instrument.ConstructionKind;
-import io.github.tapwright.instrument.InstrumentKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.Conditions;
 import java.io.IOException;
@@ -28,13 +27,7 @@ class ShelfModelTest {
     @BeforeEach
     void open() throws IOException {
         desk = new TestDesk(folder);
-        shelf = new ShelfModel(
-                desk.listInstruments(),
-                desk.listSittings(),
-                desk.showSitting(),
-                desk.addInstrument(),
-                desk.work(),
-                desk.notices());
+        shelf = new ShelfModel(desk.lookAtShelf(), desk.settings(), desk.work(), desk.notices());
     }
 
     @AfterEach
@@ -43,7 +36,10 @@ class ShelfModelTest {
     }
 
     private void add(String number, Optional<ConstructionKind> construction, String nickname) {
-        shelf.add(number, InstrumentKind.CLASSICAL, construction, nickname, () -> {});
+        InstrumentForm form = new InstrumentForm();
+        form.construction().set(construction);
+        form.line(InstrumentLine.NICKNAME).set(nickname);
+        shelf.add(number, form, () -> {});
     }
 
     @Test
@@ -98,13 +94,7 @@ class ShelfModelTest {
         ShopNumber number = desk.instrument("9");
         desk.sitting(number, 102, 196, Conditions.UNKNOWN);
         HeldWork work = new HeldWork(desk.notices());
-        ShelfModel held = new ShelfModel(
-                desk.listInstruments(),
-                desk.listSittings(),
-                desk.showSitting(),
-                desk.addInstrument(),
-                work,
-                desk.notices());
+        ShelfModel held = new ShelfModel(desk.lookAtShelf(), desk.settings(), work, desk.notices());
         held.refresh();
         work.work();
         work.deliver();

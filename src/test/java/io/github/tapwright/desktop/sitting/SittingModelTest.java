@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.desktop.TestDesk;
+import io.github.tapwright.desktop.conditions.TypedLine;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
@@ -58,8 +59,8 @@ class SittingModelTest {
     @Test
     void recordingsMadeElsewhereBecomeASittingWithTheConditionsTyped() {
         visit.begin(number, List.of(desk.taps(102, 196)));
-        visit.form().humidity.set("46,5");
-        visit.form().stage.set(Optional.of(Stage.STRUNG));
+        visit.form().line(TypedLine.HUMIDITY).set("46,5");
+        visit.form().stage().set(Optional.of(Stage.STRUNG));
         visit.keepFiles();
 
         assertThat(kept).singleElement().satisfies(sitting -> {
@@ -74,25 +75,25 @@ class SittingModelTest {
     @Test
     void whatSeldomChangesIsRememberedAndTheAirIsAskedAgain() {
         visit.begin(number, List.of(desk.taps(102, 196)));
-        visit.form().humidity.set("46");
-        visit.form().support.set("foam at neck and tail");
-        visit.form().distance.set("200");
+        visit.form().line(TypedLine.HUMIDITY).set("46");
+        visit.form().line(TypedLine.SUPPORT).set("foam at neck and tail");
+        visit.form().line(TypedLine.DISTANCE).set("200");
         visit.keepFiles();
-        assertThat(visit.form().humidity.get())
+        assertThat(visit.form().line(TypedLine.HUMIDITY).get())
                 .as("the same guitar again, another reading")
                 .isEmpty();
         visit.instrument().set(Optional.empty());
         visit.begin(number, List.of());
 
-        assertThat(visit.form().support.get()).isEqualTo("foam at neck and tail");
-        assertThat(visit.form().distance.get()).isEqualTo("200");
-        assertThat(visit.form().humidity.get()).isEmpty();
+        assertThat(visit.form().line(TypedLine.SUPPORT).get()).isEqualTo("foam at neck and tail");
+        assertThat(visit.form().line(TypedLine.DISTANCE).get()).isEqualTo("200");
+        assertThat(visit.form().line(TypedLine.HUMIDITY).get()).isEmpty();
     }
 
     @Test
     void aFigureThatIsNoneStopsTheKeepingWithAWordAndLosesNothing() {
         visit.begin(number, List.of(desk.taps(102, 196)));
-        visit.form().humidity.set("damp");
+        visit.form().line(TypedLine.HUMIDITY).set("damp");
         visit.keepFiles();
 
         assertThat(kept).isEmpty();
@@ -103,20 +104,20 @@ class SittingModelTest {
     @Test
     void theDayTheStringsWereFittedIsKeptAndRememberedWithTheSet() {
         visit.begin(number, List.of(desk.taps(102, 196)));
-        visit.form().strings.setName.set("EJ45");
-        visit.form().strings.fittedOn.set("2026-03-01");
+        visit.form().strings().setName().set("EJ45");
+        visit.form().strings().fittedOn().set("2026-03-01");
         visit.keepFiles();
         visit.instrument().set(Optional.empty());
         visit.begin(number, List.of());
 
         assertThat(kept.get(0).conditions().strings().fittedOn()).contains(LocalDate.of(2026, 3, 1));
-        assertThat(visit.form().strings.fittedOn.get()).isEqualTo("2026-03-01");
+        assertThat(visit.form().strings().fittedOn().get()).isEqualTo("2026-03-01");
     }
 
     @Test
     void stringsFittedTomorrowStopTheKeepingWithAWord() {
         visit.begin(number, List.of(desk.taps(102, 196)));
-        visit.form().strings.fittedOn.set("2026-03-15");
+        visit.form().strings().fittedOn().set("2026-03-15");
         visit.keepFiles();
 
         assertThat(kept).isEmpty();

@@ -1,9 +1,8 @@
-package io.github.tapwright.desktop.sitting;
+package io.github.tapwright.desktop.conditions;
 
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
-import io.github.tapwright.sitting.PossibleDates;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import javafx.beans.property.StringProperty;
  * <p>The day they were put on stays with the set: another set asks for its own day, and strings that are off have
  * neither set nor day.
  */
-final class StringsForm {
+public final class StringsForm {
 
     final ObjectProperty<Optional<StringState>> state = new SimpleObjectProperty<>(Optional.empty());
     final StringProperty setName = new SimpleStringProperty("");
@@ -34,6 +33,39 @@ final class StringsForm {
     /** Set and day, word for word. */
     private record Typed(String setName, String fittedOn) {
         static final Typed NOTHING = new Typed("", "");
+
+        static Typed of(Strings strings) {
+            return new Typed(
+                    strings.setName().orElse(""),
+                    strings.fittedOn().map(Object::toString).orElse(""));
+        }
+    }
+
+    /**
+     * What they do.
+     *
+     * @return empty for unknown; may be set
+     */
+    public ObjectProperty<Optional<StringState>> state() {
+        return state;
+    }
+
+    /**
+     * Maker and gauge of the set.
+     *
+     * @return empty for unknown; may be set
+     */
+    public StringProperty setName() {
+        return setName;
+    }
+
+    /**
+     * The day the set was put on.
+     *
+     * @return as 2026-03-14, empty for unknown; may be set
+     */
+    public StringProperty fittedOn() {
+        return fittedOn;
     }
 
     /** Whether there are none on the guitar. */
@@ -42,10 +74,29 @@ final class StringsForm {
     }
 
     void remember(Strings last) {
-        state.set(last.state());
-        show(new Typed(
-                last.setName().orElse(""), last.fittedOn().map(Object::toString).orElse("")));
+        show(last);
         settle();
+    }
+
+    /** Shows what is to be corrected. A slip in the set's name makes no other set of it, so the day stays. */
+    void fill(Strings kept) {
+        show(kept);
+        known = Typed.NOTHING;
+        takenOff = Typed.NOTHING;
+    }
+
+    /** Remembers the last sitting's anew where it was corrected, unless other strings were typed meanwhile. */
+    void follow(Strings remembered, Strings last) {
+        boolean untouched = state.get().equals(remembered.state())
+                && Typed.of(remembered).equals(new Typed(setName.get(), fittedOn.get()));
+        if (untouched && !last.equals(remembered)) {
+            remember(last);
+        }
+    }
+
+    private void show(Strings strings) {
+        state.set(strings.state());
+        show(Typed.of(strings));
     }
 
     /** What stands here was kept: strings taken off until now are gone, and what changes from now on changes from this. */
@@ -82,19 +133,16 @@ final class StringsForm {
     /**
      * What was typed.
      *
-     * @param today the day of the sitting
      * @return the strings; what was left empty stays unknown
-     * @throws RefusedEntryException if the day is none, or after the sitting
+     * @throws RefusedEntryException if the day is none
      */
-    Strings read(LocalDate today) {
-        Strings typed = areOff()
+    Strings read() {
+        return areOff()
                 ? new Strings(state.get(), Optional.empty(), Optional.empty())
                 : new Strings(
                         state.get(),
                         ConditionsForm.text(setName),
                         ConditionsForm.text(fittedOn).map(StringsForm::day));
-        PossibleDates.refuseLaterStrings(today, typed);
-        return typed;
     }
 
     private static LocalDate day(String typed) {

@@ -1,4 +1,4 @@
-package io.github.tapwright.desktop.sitting;
+package io.github.tapwright.desktop.conditions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 
 class StringsFormTest {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 14);
     private static final Strings LAST =
             new Strings(Optional.of(StringState.DAMPED), Optional.of("EJ45"), Optional.of(LocalDate.of(2026, 3, 1)));
 
@@ -26,7 +25,7 @@ class StringsFormTest {
     void setAndDayOfTheLastSittingAreThereAgain() {
         form.remember(LAST);
         assertThat(form.fittedOn.get()).isEqualTo("2026-03-01");
-        assertThat(form.read(TODAY)).isEqualTo(LAST);
+        assertThat(form.read()).isEqualTo(LAST);
     }
 
     @Test
@@ -65,7 +64,7 @@ class StringsFormTest {
         assertThat(form.areOff()).isTrue();
         assertThat(form.setName.get()).isEmpty();
         assertThat(form.fittedOn.get()).isEmpty();
-        assertThat(form.read(TODAY))
+        assertThat(form.read())
                 .isEqualTo(new Strings(Optional.of(StringState.OFF), Optional.empty(), Optional.empty()));
     }
 
@@ -75,7 +74,7 @@ class StringsFormTest {
         form.fittedOn.set("2026-03-12");
         state(StringState.OFF);
         state(StringState.DAMPED);
-        assertThat(form.read(TODAY))
+        assertThat(form.read())
                 .isEqualTo(new Strings(
                         Optional.of(StringState.DAMPED), Optional.of("EJ46"), Optional.of(LocalDate.of(2026, 3, 12))));
     }
@@ -94,22 +93,10 @@ class StringsFormTest {
     void aDayThatIsNoneIsRefusedWithOneThatIs() {
         for (String typed : new String[] {"last week", "14.3.2026", "2026-02-30", "2026-3-1"}) {
             form.fittedOn.set(typed);
-            assertThatThrownBy(() -> form.read(TODAY))
+            assertThatThrownBy(() -> form.read())
                     .isInstanceOf(RefusedEntryException.class)
                     .hasMessageContaining(typed)
                     .hasMessageContaining("2026-03-14");
         }
-    }
-
-    /** The same words as where a sitting is added or put right. */
-    @Test
-    void noStringsAreFittedAfterTheSitting() {
-        form.fittedOn.set("2026-03-14");
-        assertThat(form.read(TODAY).fittedOn()).contains(TODAY);
-        form.fittedOn.set("2026-03-15");
-        assertThatThrownBy(() -> form.read(TODAY))
-                .isInstanceOf(RefusedEntryException.class)
-                .hasMessageContaining("strings fitted on 2026-03-15 cannot have been struck on 2026-03-14")
-                .hasMessageContaining("leave the day of the strings out");
     }
 }

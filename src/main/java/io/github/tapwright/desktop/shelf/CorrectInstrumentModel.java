@@ -1,0 +1,153 @@
+package io.github.tapwright.desktop.shelf;
+
+import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Instrument;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.sitting.EditInstrument;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.value.ObservableStringValue;
+
+/** Corrects what is written down about an instrument. */
+final class CorrectInstrumentModel implements Correction {
+
+    private final EditInstrument editInstrument;
+    private final Work work;
+    private final Notices notices;
+    private final Runnable corrected;
+    private final InstrumentForm form = new InstrumentForm();
+    private final OpenForm state;
+    private final ObservableStringValue changes;
+    private Optional<Instrument> filled = Optional.empty();
+
+    /**
+     * Nothing is being corrected.
+     *
+     * @param corrected runs when something was
+     */
+    CorrectInstrumentModel(EditInstrument editInstrument, Work work, Notices notices, Runnable corrected) {
+        this.editInstrument = editInstrument;
+        this.work = work;
+        this.notices = notices;
+        this.corrected = corrected;
+        this.state = new OpenForm(notices);
+        this.changes = state.changes(form.all().toList(), this::preview);
+    }
+
+    /** What is known, and what is typed. */
+    InstrumentForm form() {
+        return form;
+    }
+
+    @Override
+    public ReadOnlyBooleanProperty open() {
+        return state.open();
+    }
+
+    @Override
+    public ReadOnlyStringProperty title() {
+        return state.title();
+    }
+
+    @Override
+    public ObservableStringValue changes() {
+        return changes;
+    }
+
+    private String preview() {
+        return filled.map(shown -> Written.preview(changes(shown, form.read(shown.shopNumber()))))
+                .orElse("");
+    }
+
+    private static List<String> changes(Instrument before, Instrument after) {
+        return Written.changes(InstrumentForm.written(before), InstrumentForm.written(after));
+    }
+
+    @Override
+    public ReadOnlyStringProperty refusal() {
+        return state.refusal();
+    }
+
+    /** Opens the form with all that is known. */
+    void open(Instrument kept) {
+        filled = Optional.of(kept);
+        form.fill(kept);
+        state.open("Correct instrument " + kept.shopNumber());
+    }
+
+    @Override
+    public void leave() {
+        state.leave(filled.filter(this::isUntouched).isEmpty());
+    }
+
+    private boolean isUntouched(Instrument shown) {
+        try {
+            return form.read(shown.shopNumber()).equals(shown);
+        } catch (RefusedEntryException e) {
+            return false;
+        }
+    }
+
+    @Override
+    public void save() {
+        filled.ifPresent(
+                shown -> state.read(() -> form.read(shown.shopNumber())).ifPresent(typed -> save(shown, typed)));
+    }
+
+    private void save(Instrument shown, Instrument typed) {
+        if (typed.equals(shown)) {
+            state.close();
+            notices.say("Nothing was changed");
+            return;
+        }
+        long mine = state.number();
+        work.start(new Job<>("Correcting instrument " + shown.shopNumber(), progress -> edit(shown, typed)), edited -> {
+            corrected.run();
+            say(edited);
+            if (state.isStill(mine)) {
+                state.close();
+            }
+        });
+    }
+
+    /** What was kept before, and what is now. */
+    private record Edited(Instrument before, Instrument after) {}
+
+    private Edited edit(Instrument shown, Instrument typed) {
+        AtomicReference<Instrument> before = new AtomicReference<>(shown);
+        Instrument after = editInstrument.edit(shown.shopNumber(), kept -> {
+            before.set(kept);
+            return OnlyTouched.of(kept, shown, typed);
+        });
+        return new Edited(Objects.requireNonNull(before.get()), after);
+    }
+
+    /** Saved twice in a row it is one correction, told of once. */
+    private void say(Edited edited) {
+        if (edited.before().equals(edited.after())) {
+            return;
+        }
+        ShopNumber number = edited.after().shopNumber();
+        notices.say(
+                "Corrected instrument " + number + ": " + Written.inShort(changes(edited.before(), edited.after())),
+                () -> takeBack(number, edited.before()));
+    }
+
+    private void takeBack(ShopNumber number, Instrument before) {
+        work.start(
+                new Job<>(
+                        "Taking back the correction of instrument " + number,
+                        progress -> editInstrument.edit(number, kept -> before)),
+                again -> {
+                    corrected.run();
+                    notices.say("Instrument " + number + " is written down as it was before");
+                });
+    }
+}

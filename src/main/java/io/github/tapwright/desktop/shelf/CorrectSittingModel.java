@@ -1,0 +1,245 @@
+package io.github.tapwright.desktop.shelf;
+
+import io.github.tapwright.desktop.conditions.ConditionsForm;
+import io.github.tapwright.desktop.part.Units;
+import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.desktop.work.GivenUpException;
+import io.github.tapwright.desktop.work.Job;
+import io.github.tapwright.desktop.work.LatestQuestion;
+import io.github.tapwright.desktop.work.Notices;
+import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.mode.HoleState;
+import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.Progress;
+import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.WrittenDown;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableStringValue;
+
+/** Corrects what is written down about a sitting: when it was taken, and its conditions. */
+final class CorrectSittingModel implements Correction {
+
+    private final ShelfModel.UseCases use;
+    private final SettingsModel settings;
+    private final Work work;
+    private final Notices notices;
+    private final Runnable corrected;
+    private final ConditionsForm form = new ConditionsForm();
+    private final StringProperty taken = new SimpleStringProperty("");
+    private final ObjectProperty<HoleState> hole = new SimpleObjectProperty<>(HoleState.UNKNOWN);
+    private final LatestQuestion asked = new LatestQuestion();
+    private final OpenForm state;
+    private final ObservableStringValue changes;
+    private Optional<Shown> shown = Optional.empty();
+
+    /**
+     * What the form was filled with.
+     *
+     * @param id which sitting
+     * @param kept as the archive had it
+     * @param unfinished whether it was corrected, but not analysed anew as that asks for
+     */
+    private record Shown(SittingId id, WrittenDown kept, boolean unfinished) {}
+
+    /**
+     * Nothing is being corrected.
+     *
+     * @param use the use cases
+     * @param settings the unit of temperatures
+     * @param corrected runs when something was
+     */
+    CorrectSittingModel(
+            ShelfModel.UseCases use, SettingsModel settings, Work work, Notices notices, Runnable corrected) {
+        this.use = use;
+        this.settings = settings;
+        this.work = work;
+        this.notices = notices;
+        this.corrected = corrected;
+        this.state = new OpenForm(notices);
+        this.changes = state.changes(
+                Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
+        settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
+    }
+
+    /** The conditions, as known and as typed. */
+    ConditionsForm form() {
+        return form;
+    }
+
+    /** When it was taken: a day, or a day and a time. */
+    StringProperty taken() {
+        return taken;
+    }
+
+    /** The soundhole. */
+    ObjectProperty<HoleState> hole() {
+        return hole;
+    }
+
+    @Override
+    public ReadOnlyBooleanProperty open() {
+        return state.open();
+    }
+
+    @Override
+    public ReadOnlyStringProperty title() {
+        return state.title();
+    }
+
+    @Override
+    public ObservableStringValue changes() {
+        return changes;
+    }
+
+    private String preview() {
+        return shown.map(Shown::kept)
+                .map(kept -> new SittingWords(use.zone()).preview(kept, typed(kept), settings.units()))
+                .orElse("");
+    }
+
+    @Override
+    public ReadOnlyStringProperty refusal() {
+        return state.refusal();
+    }
+
+    /** Opens the form with all that is known about a sitting. */
+    void open(SittingId id) {
+        long mine = asked.ask();
+        work.start(
+                new Job<>("Reading sitting " + id, progress -> use.showSitting().show(id)), sitting -> {
+                    if (asked.isLatest(mine)) {
+                        fill(sitting, false);
+                        state.open("Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
+                                + sitting.latest().findings().procedure().key());
+                    }
+                });
+    }
+
+    private void fill(Sitting sitting, boolean unfinished) {
+        WrittenDown kept = WrittenDown.of(sitting);
+        shown = Optional.of(new Shown(sitting.id(), kept, unfinished));
+        taken.set(kept.takenAt().text(use.zone()));
+        hole.set(kept.conditions().hole());
+        form.fill(kept.conditions(), settings.units());
+    }
+
+    /** What is known is shown in the other unit; what was typed stays, for the maker to see what it will be taken for. */
+    private void follow(Units before, Units after) {
+        shown.ifPresent(s -> form.fillTemperature(s.kept().conditions(), before, after));
+    }
+
+    private WrittenDown typed(WrittenDown kept) {
+        return new WrittenDown(
+                kept.instrument(),
+                TakenText.read(taken.get(), kept.takenAt(), use.zone()),
+                form.correct(kept.conditions(), hole.get(), settings.units()));
+    }
+
+    @Override
+    public void leave() {
+        state.leave(shown.filter(this::isUntouched).isEmpty());
+    }
+
+    private boolean isUntouched(Shown of) {
+        try {
+            return typed(of.kept()).equals(of.kept());
+        } catch (RefusedEntryException e) {
+            return false;
+        }
+    }
+
+    @Override
+    public void save() {
+        shown.ifPresent(of -> state.read(() -> typed(of.kept())).ifPresent(typed -> save(of, typed)));
+    }
+
+    private void save(Shown of, WrittenDown typed) {
+        if (typed.equals(of.kept()) && !of.unfinished()) {
+            state.close();
+            notices.say("Nothing was changed");
+            return;
+        }
+        long mine = state.number();
+        work.start(new Job<>("Correcting sitting " + of.id(), progress -> edit(of, typed, progress)), answer -> {
+            answer.edited().ifPresent(this::tell);
+            if (state.isStill(mine)) {
+                closeUnless(answer);
+            }
+        });
+    }
+
+    /** What came of a correction: neither if it was made already, by saving twice in a row. */
+    private record Answer(Optional<EditSitting.Edited> edited, Optional<RefusedEntryException> refusal) {}
+
+    private Answer edit(Shown of, WrittenDown typed, Progress progress) {
+        try {
+            WrittenDown now = WrittenDown.of(use.showSitting().show(of.id()));
+            boolean made = OnlyTouched.of(now, of.kept(), typed).equals(now) && !of.unfinished();
+            Optional<EditSitting.Edited> edited = made
+                    ? Optional.empty()
+                    : Optional.of(
+                            use.editSitting().edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress));
+            return new Answer(edited, Optional.empty());
+        } catch (RefusedEntryException e) {
+            return new Answer(Optional.empty(), Optional.of(e));
+        }
+    }
+
+    private void tell(EditSitting.Edited edited) {
+        corrected.run();
+        SittingId id = edited.sitting().id();
+        edited.failure()
+                .ifPresentOrElse(
+                        failure -> failed(id, failure),
+                        () -> notices.say(
+                                "Corrected sitting " + id + ": "
+                                        + new SittingWords(use.zone()).of(edited, settings.units()),
+                                () -> takeBack(id, edited.before())));
+    }
+
+    /** A form whose correction is refused, or not yet worked out, stays open. */
+    private void closeUnless(Answer answer) {
+        Optional<EditSitting.Edited> unfinished =
+                answer.edited().filter(edited -> edited.failure().isPresent());
+        if (answer.refusal().isPresent()) {
+            state.refuse(answer.refusal().get());
+        } else if (unfinished.isPresent()) {
+            fill(unfinished.get().sitting(), true);
+            state.warn("The correction is kept. Names and figures are still those from before, because analysing"
+                    + " anew did not come to its end; keep it once more to try again.");
+        } else {
+            state.close();
+        }
+    }
+
+    private void failed(SittingId id, RuntimeException failure) {
+        if (failure instanceof GivenUpException) {
+            notices.trouble("Given up: analysing sitting " + id + " anew");
+        } else {
+            notices.failed("Analysing sitting " + id + " anew", failure);
+        }
+    }
+
+    private void takeBack(SittingId id, WrittenDown before) {
+        work.start(
+                new Job<>(
+                        "Taking back the correction of sitting " + id,
+                        progress -> use.editSitting().edit(id, kept -> before, progress)),
+                edited -> {
+                    corrected.run();
+                    edited.failure()
+                            .ifPresentOrElse(
+                                    failure -> failed(id, failure),
+                                    () -> notices.say("Sitting " + id + " is written down as it was before"));
+                });
+    }
+}
