@@ -194,8 +194,7 @@ class CorrectSittingModelTest {
         assertThat(model.changes().get()).isEqualTo("Nothing is changed yet.");
         edit().edit(
                         id,
-                        now -> new WrittenDown(
-                                now.instrument(), now.takenAt(), TestDesk.strung(HoleState.UNKNOWN)),
+                        now -> new WrittenDown(now.instrument(), now.takenAt(), TestDesk.strung(HoleState.UNKNOWN)),
                         (step, done, all) -> {});
         model.form().line(TypedLine.GAIN).set("30 dB");
         model.save();
