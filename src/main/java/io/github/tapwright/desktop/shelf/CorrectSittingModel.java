@@ -233,7 +233,7 @@ final class CorrectSittingModel implements Correction {
         work.start(
                 new Job<>(
                         "Taking back the correction of sitting " + id,
-                        progress -> use.editSitting().edit(id, kept -> before, progress)),
+                        progress -> use.editSitting().edit(id, kept -> before.of(kept.instrument()), progress)),
                 edited -> {
                     corrected.run();
                     edited.failure()
