@@ -46,7 +46,7 @@ final class ResultText {
      * @param notices what else the reader must know
      */
     void print(List<String> files, TapResult result, List<Line> lines, List<String> notices) {
-        printStrikes(files, result.strikes());
+        printStrikes(files, result);
         printResonances(result, lines);
         if (!notices.isEmpty() || !result.warnings().isEmpty()) {
             terminal.say("%nWarnings");
@@ -55,9 +55,10 @@ final class ResultText {
         }
     }
 
-    private void printStrikes(List<String> files, List<Strike> strikes) {
+    private void printStrikes(List<String> files, TapResult result) {
+        List<Strike> strikes = result.strikes();
         if (strikes.isEmpty()) {
-            terminal.say("%nNo strikes found; the warnings say why.");
+            terminal.say("%nNo strikes found%s", result.warnings().isEmpty() ? "." : "; the warnings say why.");
             return;
         }
         terminal.say("%nStrikes");

@@ -11,6 +11,7 @@ import io.github.tapwright.sitting.Sitting;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -119,12 +120,14 @@ final class BenchConditions {
 
     /** Refuses levels that rest on a calibration withdrawn since; empty if neither sitting's do. */
     private static Optional<ConditionCheck> withdrawn(Sitting first, Sitting second) {
-        return Stream.of(first, second)
+        String words = Stream.of(first, second)
                 .flatMap(s -> s.latest().findings().plucks().flatMap(PluckRun::withdrawn).stream()
                         .map(why -> "the calibration of sitting " + s.id() + " is withdrawn (" + why.reason()
                                 + "); measure its levels anew with sitting reanalyse " + s.id()))
-                .findFirst()
-                .map(words -> ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
+                .collect(Collectors.joining("; "));
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of(ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
     }
 
     private static Optional<CalibrationId> calibration(Sitting sitting) {

@@ -12,6 +12,7 @@ import io.github.tapwright.sitting.SittingSummary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Compares two sittings: conditions first, then figures. */
 public final class CompareSittings {
@@ -86,8 +87,17 @@ public final class CompareSittings {
      */
     public SittingId latest(ShopNumber instrument) {
         return sittings.lastOfTaps(instrument)
-                .orElseThrow(() -> new RefusedEntryException(
-                        "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"));
+                .orElseThrow(() -> new RefusedEntryException(none(instrument)));
+    }
+
+    private String none(ShopNumber instrument) {
+        String aside = passedOver(instrument).stream()
+                .map(left -> "sitting " + left.sitting() + ", " + left.reason())
+                .collect(Collectors.joining("; "));
+        return aside.isEmpty()
+                ? "instrument " + instrument + " has no sitting of taps yet; add one, or compare others"
+                : "instrument " + instrument + " has no sitting of taps in use (" + aside
+                        + "); add one, take one back, or compare others";
     }
 
     /**
@@ -102,7 +112,7 @@ public final class CompareSittings {
         for (SittingSummary sitting : sittings.list(Optional.of(instrument))) {
             if (Optional.of(sitting.id()).equals(latest)) {
                 later.clear();
-            } else if (sitting.procedure().equals(Procedure.BodyTaps.KEY)) {
+            } else if (sitting.wasMadeForTheBodyAsItIs()) {
                 sitting.setAside().ifPresent(why -> later.add(LeftOut.of(sitting, why)));
             }
         }

@@ -80,7 +80,7 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
                 + (mode.equals(Optional.of(ModeName.MAIN_AIR))
                         ? ", of which the main air takes " + ClimateCorrection.WOOD_SHARE_WORDS
                         : "")
-                + (ranWithTime(sensitivity) ? ": in its " + sensitivity.sittings() + " sittings" + RAN_WITH_TIME : "");
+                + (ranWithTime(sensitivity) ? "; in its " + sensitivity.sittings() + " sittings" + RAN_WITH_TIME : "");
     }
 
     /**
@@ -95,7 +95,7 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
                         ? ""
                         : "learnt from this instrument for " + learnt + ", " + DRIFT_APART + ", for others ")
                 + BARE_SPRUCE
-                + (ran.isEmpty() ? "" : ": in its sittings with " + ran + RAN_WITH_TIME);
+                + (ran.isEmpty() ? "" : "; in its sittings with " + ran + RAN_WITH_TIME);
     }
 
     private String listed(Predicate<HumiditySensitivity> which) {

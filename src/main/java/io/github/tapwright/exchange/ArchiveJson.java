@@ -151,7 +151,7 @@ public final class ArchiveJson {
     }
 
     private static void addPlucks(Map<String, @Nullable Object> document, List<String> files, PluckRun run) {
-        document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.plucks())));
+        document.put("plucks", JsonText.array(PluckRow.FIELDS, PluckRow.of(files, run.meaningful())));
         document.put("calibration", run.calibration().map(CalibrationId::number).orElse(null));
         document.put(
                 "calibration_withdrawn", run.withdrawn().map(OutOfUse::reason).orElse(null));

@@ -42,7 +42,7 @@ record PluckRow(String file, Pluck pluck, Optional<CalibrationId> calibration, O
     }
 
     static List<PluckRow> of(List<String> files, PluckRun run) {
-        return run.plucks().stream()
+        return run.meaningful().stream()
                 .map(p -> new PluckRow(files.get(p.file()), p, run.calibration(), run.withdrawn()))
                 .toList();
     }

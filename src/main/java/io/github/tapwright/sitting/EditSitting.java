@@ -40,16 +40,17 @@ public final class EditSitting {
         /**
          * Whether what decides the suggested names was corrected.
          *
-         * @return true if the soundhole is written down otherwise than before
+         * @return true if the soundhole is written down otherwise than before; what was played has no names that rest on it
          */
         public boolean holeChanged() {
-            return sitting.conditions().hole() != before.conditions().hole();
+            return sitting.latest().findings().procedure() instanceof Procedure.BodyTaps
+                    && sitting.conditions().hole() != before.conditions().hole();
         }
     }
 
     /**
      * Corrects a sitting's instrument, date and conditions; recordings, results and names go with it. The soundhole decides
-     * which names are suggested, so a correction there adds an analysis.
+     * which names of resonances are suggested, so a correction there adds an analysis of taps; what was played is left as it was measured.
      *
      * @param id which sitting
      * @param change from what is known to what shall be known
@@ -68,7 +69,8 @@ public final class EditSitting {
         // An edit that changes nothing repeats one whose analysis may have failed; the same result adds nothing.
         Optional<Analysis> added = Optional.empty();
         Optional<RuntimeException> failure = Optional.empty();
-        if (after.conditions().hole() != before.conditions().hole() || after.equals(before)) {
+        boolean named = kept.latest().findings().procedure() instanceof Procedure.BodyTaps;
+        if (named && (after.conditions().hole() != before.conditions().hole() || after.equals(before))) {
             try {
                 added = Optional.of(reanalyse.reanalyse(id, Optional.empty(), progress))
                         .filter(latest -> latest.number() != kept.latest().number());

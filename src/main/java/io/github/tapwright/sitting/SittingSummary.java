@@ -45,7 +45,16 @@ public record SittingSummary(
      * @return false for these, and for sittings that were not made for taps
      */
     public boolean tapsTheBodyAsItIs() {
-        return procedure.equals(Procedure.BodyTaps.KEY) && !loaded && hole != HoleState.COVERED && setAside.isEmpty();
+        return wasMadeForTheBodyAsItIs() && setAside.isEmpty();
+    }
+
+    /**
+     * The same, set aside or not.
+     *
+     * @return true for sittings of taps without a covered hole and without a mass
+     */
+    public boolean wasMadeForTheBodyAsItIs() {
+        return procedure.equals(Procedure.BodyTaps.KEY) && !loaded && hole != HoleState.COVERED;
     }
 
     /**

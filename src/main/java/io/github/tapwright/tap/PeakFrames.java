@@ -99,8 +99,15 @@ final class PeakFrames {
         boolean outermost = (previous - beforeRun) * (previous - next) > 0 && previous * (previous - next) > 0;
         double side = Math.min(Math.abs(previous - beforeRun), Math.abs(previous - next));
         if (top >= FULL_SCALE || (top >= QUIETEST_FLAT_TOP && outermost && side > STEEP * top)) {
-            clippedRun[frame] = (short) Math.min(Short.MAX_VALUE, run);
-            sideOfRun[frame] = (float) side;
+            note(frame, run, (float) side);
+        }
+    }
+
+    /** Of two flats within a millisecond the steeper one is kept. */
+    private void note(int frame, int length, float side) {
+        if (clippedRun[frame] == 0 || side > sideOfRun[frame]) {
+            clippedRun[frame] = (short) Math.min(Short.MAX_VALUE, length);
+            sideOfRun[frame] = side;
         }
     }
 
@@ -134,7 +141,7 @@ final class PeakFrames {
     /** Whether flat tops below full scale can pass unseen, because the samples are written so coarsely. */
     boolean isCoarse() {
         double top = largest(0, position / rateHz);
-        return steps.at(top) > STEEP * top;
+        return top >= QUIETEST_FLAT_TOP && steps.at(top) > STEEP * top;
     }
 
     private static double naturalSteps(int run) {

@@ -152,6 +152,15 @@ class SittingSlipsTest {
     }
 
     @Test
+    void aGuitarWhoseTapsAreAllSetAsideHasNoneInUse() {
+        bench.done("sitting", "set-aside", "4", "--because", WRONG);
+
+        assertThat(bench.run("compare", "--instruments", "31", "33").err())
+                .contains("instrument 31 has no sitting of taps in use (sitting 4, set aside: " + WRONG + ")")
+                .hasLineCount(1);
+    }
+
+    @Test
     void aBodyModelPassesOverCompanionsSetAsideAndSaysSo() {
         tapped(bench, "31", "31-2024-04-09-strung-hole-covered", "2024-04-10", "strung", "covered");
         assertThat(bench.done("model", "4").out()).contains("5");

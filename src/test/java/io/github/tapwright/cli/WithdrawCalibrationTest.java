@@ -109,7 +109,9 @@ class WithdrawCalibrationTest {
                 .contains("These are no sound pressure levels", "tapwright sitting reanalyse 1")
                 .doesNotContain("20 µPa");
         assertThat(analysis().path("calibration_withdrawn").asText()).isEqualTo(WRONG);
-        assertThat(analysis().path("plucks")).isEqualTo(calibrated.path("plucks"));
+        assertThat(analysis().path("plucks").findValuesAsText("lafmax_db"))
+                .isEqualTo(calibrated.path("plucks").findValuesAsText("lafmax_db"));
+        assertThat(analysis().path("plucks").findValues("loudness_sone_max")).allMatch(JsonNode::isNull);
         bench.done("calibration", "withdraw", "1", "--take-back");
         assertThat(bench.done("sitting", "show", "1").out()).isEqualTo(before);
     }
@@ -137,6 +139,18 @@ class WithdrawCalibrationTest {
         assertThat(bench.run("trend", "41").out())
                 .contains("sitting 1 left out: its calibration is " + REASON, "sitting 3 left out");
         assertThat(bench.run("repeatability", "1", "2", "3").code()).isEqualTo(ExitCode.WRONG_USE);
+    }
+
+    @Test
+    void aCorrectionOfTheConditionsMeasuresNoLevelsAnew() throws IOException {
+        withdraw();
+
+        bench.done("sitting", "edit", "1", "--hole", "covered");
+        bench.done("sitting", "edit", "1", "--hole", "covered");
+
+        assertThat(bench.done("sitting", "show", "1").out())
+                .contains("hole covered", "by calibration 1, which is " + REASON)
+                .doesNotContain("analysis 2");
     }
 
     @Test

@@ -208,7 +208,7 @@ class OwnSensitivityTest {
                 .isEqualTo(assumed(ModeName.MAIN_TOP).percentPerPoint());
         String why = "humidity ran with time, and a drift would be learnt as humidity";
         assertThat(HistoryWords.humidity(history()).orElseThrow())
-                .contains("measured on this instrument: in its 8 sittings " + why);
+                .contains("measured on this instrument; in its 8 sittings " + why);
         SittingComparison comparison = compared(1, 8, Optional.empty());
         assertThat(comparison.comparability().checks())
                 .filteredOn(c -> c.condition().equals("relative humidity"))

@@ -42,6 +42,9 @@ class CoarseSamplesTest {
                 .anyMatch(n -> n.startsWith("the samples are written coarsely"));
         assertThat(heard(scene(0, -1), x -> Math.rint(32768 * x) / 32768).notes())
                 .isEmpty();
+        assertThat(heard(scene(0, -1), x -> Math.rint(32768 * x * 0.01) / 32768).notes())
+                .as("a quiet recording of 16 bits")
+                .isEmpty();
     }
 
     /** Every seed and strike that was called clipped. */
