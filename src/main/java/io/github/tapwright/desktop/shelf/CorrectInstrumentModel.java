@@ -137,14 +137,17 @@ final class CorrectInstrumentModel implements Correction {
         ShopNumber number = edited.after().shopNumber();
         notices.say(
                 "Corrected instrument " + number + ": " + Written.inShort(changes(edited.before(), edited.after())),
-                () -> takeBack(number, edited.before()));
+                () -> takeBack(edited));
     }
 
-    private void takeBack(ShopNumber number, Instrument before) {
+    /** Only what this correction changed; what was corrected elsewhere since stays. */
+    private void takeBack(Edited edited) {
+        ShopNumber number = edited.after().shopNumber();
         work.start(
                 new Job<>(
                         "Taking back the correction of instrument " + number,
-                        progress -> editInstrument.edit(number, kept -> before)),
+                        progress -> editInstrument.edit(
+                                number, kept -> OnlyTouched.of(kept, edited.after(), edited.before()))),
                 again -> {
                     corrected.run();
                     notices.say("Instrument " + number + " is written down as it was before");

@@ -170,7 +170,7 @@ final class CorrectSittingModel implements Correction {
         }
         long mine = state.number();
         work.start(new Job<>("Correcting sitting " + of.id(), progress -> edit(of, typed, progress)), answer -> {
-            answer.edited().ifPresent(this::tell);
+            answer.edited().ifPresent(edited -> tell(edited, OnlyTouched.of(edited.before(), of.kept(), typed)));
             if (state.isStill(mine)) {
                 closeUnless(answer);
             }
@@ -194,7 +194,7 @@ final class CorrectSittingModel implements Correction {
         }
     }
 
-    private void tell(EditSitting.Edited edited) {
+    private void tell(EditSitting.Edited edited, WrittenDown after) {
         corrected.run();
         SittingId id = edited.sitting().id();
         edited.failure()
@@ -203,7 +203,7 @@ final class CorrectSittingModel implements Correction {
                         () -> notices.say(
                                 "Corrected sitting " + id + ": "
                                         + new SittingWords(use.zone()).of(edited, settings.units()),
-                                () -> takeBack(id, edited.before())));
+                                () -> takeBack(id, edited.before(), after)));
     }
 
     /** A form whose correction is refused, or not yet worked out, stays open. */
@@ -229,11 +229,13 @@ final class CorrectSittingModel implements Correction {
         }
     }
 
-    private void takeBack(SittingId id, WrittenDown before) {
+    /** Only what this correction changed; what was corrected elsewhere since stays. */
+    private void takeBack(SittingId id, WrittenDown before, WrittenDown after) {
         work.start(
                 new Job<>(
                         "Taking back the correction of sitting " + id,
-                        progress -> use.editSitting().edit(id, kept -> before.of(kept.instrument()), progress)),
+                        progress -> use.editSitting()
+                                .edit(id, kept -> OnlyTouched.of(kept, after, before), progress)),
                 edited -> {
                     corrected.run();
                     edited.failure()

@@ -13,6 +13,7 @@ import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.WrittenDown;
@@ -200,6 +201,17 @@ class CorrectSittingModelTest {
         model.save();
         assertThat(kept().conditions().hole()).as("corrected in another window").isEqualTo(HoleState.UNKNOWN);
         assertThat(kept().conditions().microphone().gain()).contains("30 dB");
+    }
+
+    @Test
+    void takenBackOnlyTheCorrectionItselfIs() {
+        model.open(id);
+        model.hole().set(HoleState.COVERED);
+        model.save();
+        edit().edit(id, now -> TestDesk.withGain(now, "30 dB"), Progress.SILENT);
+        desk.notices().undo();
+        assertThat(kept().conditions().hole()).isEqualTo(HoleState.OPEN);
+        assertThat(kept().conditions().microphone().gain()).as("corrected since").contains("30 dB");
     }
 
     @Test
