@@ -148,12 +148,8 @@ public final class NotesModel {
     }
 
     private static Optional<Integer> place(Shown of, double attackSeconds) {
-        List<Fingerboard.Note> notes = of.sitting()
-                .latest()
-                .findings()
-                .notes()
-                .map(Fingerboard::notes)
-                .orElse(List.of());
+        List<Fingerboard.Note> notes =
+                of.sitting().latest().findings().notes().map(Fingerboard::notes).orElse(List.of());
         return IntStream.range(0, notes.size())
                 .boxed()
                 .filter(i -> notes.get(i).attackSeconds() == attackSeconds)

@@ -128,7 +128,10 @@ final class CorrectSittingModel implements Correction {
                         state.open(
                                 () -> fill(sitting),
                                 "Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
-                                        + sitting.latest().findings().procedure().key());
+                                        + sitting.latest()
+                                                .findings()
+                                                .procedure()
+                                                .key());
                     }
                 });
     }

@@ -212,7 +212,9 @@ class CorrectSittingModelTest {
         edit().edit(id, now -> TestDesk.withGain(now, "30 dB"), Progress.SILENT);
         desk.notices().undo();
         assertThat(kept().conditions().hole()).isEqualTo(HoleState.OPEN);
-        assertThat(kept().conditions().microphone().gain()).as("corrected since").contains("30 dB");
+        assertThat(kept().conditions().microphone().gain())
+                .as("corrected since")
+                .contains("30 dB");
     }
 
     @Test

@@ -117,9 +117,7 @@ class SittingModelTest {
 
     private void correctLast(String gain) {
         SittingId last = kept.get(kept.size() - 1).id();
-        desk.lookAtShelf()
-                .editSitting()
-                .edit(last, now -> TestDesk.withGain(now, gain), Progress.SILENT);
+        desk.lookAtShelf().editSitting().edit(last, now -> TestDesk.withGain(now, gain), Progress.SILENT);
     }
 
     @Test
