@@ -20,14 +20,4 @@ public record WrittenDown(ShopNumber instrument, Moment takenAt, Conditions cond
     public static WrittenDown of(Sitting sitting) {
         return new WrittenDown(sitting.instrument(), sitting.takenAt(), sitting.conditions());
     }
-
-    /**
-     * The same of another instrument, or of one that has another number now.
-     *
-     * @param other its number
-     * @return date and conditions as they are
-     */
-    public WrittenDown of(ShopNumber other) {
-        return new WrittenDown(other, takenAt, conditions);
-    }
 }

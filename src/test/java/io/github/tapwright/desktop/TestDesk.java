@@ -48,6 +48,7 @@ import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingRequest;
+import io.github.tapwright.sitting.WrittenDown;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.FingerboardRun;
 import io.github.tapwright.synthesis.TapScene;
@@ -129,6 +130,25 @@ public final class TestDesk implements AutoCloseable {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** The same, but for the gain of the microphone. */
+    public static WrittenDown withGain(WrittenDown of, String gain) {
+        Conditions known = of.conditions();
+        Microphone microphone = known.microphone();
+        return new WrittenDown(
+                of.instrument(),
+                of.takenAt(),
+                new Conditions(
+                        known.stage(),
+                        known.air(),
+                        known.strings(),
+                        known.hole(),
+                        known.placing(),
+                        new Microphone(microphone.model(), microphone.distanceMm(), Optional.of(gain)),
+                        known.addedMass(),
+                        known.operator(),
+                        known.note()));
     }
 
     /** A recording of five taps on a body of two modes. */

@@ -4,6 +4,7 @@ import io.github.tapwright.chart.Picture;
 import io.github.tapwright.chart.Trace;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.Difference.Verdict;
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.TwoSittings;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -65,8 +66,9 @@ public sealed interface Answer {
      * Of taps: resonances.
      *
      * @param compared what was found
+     * @param passedOver later sittings set aside, where the latest of an instrument was asked for
      */
-    record OfTaps(CompareSittings.Compared compared) implements Answer {
+    record OfTaps(CompareSittings.Compared compared, List<LeftOut> passedOver) implements Answer {
 
         @Override
         public List<ComparedFigure> figures() {
@@ -75,7 +77,12 @@ public sealed interface Answer {
 
         @Override
         public List<Sentence> sentences() {
-            return new ComparisonWords(compared).sentences();
+            return Stream.concat(
+                            passedOver.stream()
+                                    .map(l -> Sentence.warning("Sitting " + l.sitting() + " of instrument "
+                                            + l.instrument() + " left out, " + l.reason())),
+                            new ComparisonWords(compared).sentences().stream())
+                    .toList();
         }
 
         @Override

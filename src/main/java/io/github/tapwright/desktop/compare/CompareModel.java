@@ -6,6 +6,7 @@ import io.github.tapwright.chart.Trace;
 import io.github.tapwright.comparison.CompareSittings;
 import io.github.tapwright.comparison.ConditionCheck;
 import io.github.tapwright.comparison.Grade;
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.desktop.part.Sentences.Sentence;
 import io.github.tapwright.desktop.part.SittingTitle;
@@ -222,13 +223,21 @@ public final class CompareModel {
         }
         SittingId a = id(question.first());
         SittingId b = id(question.second());
-        return a.equals(b) ? Optional.empty() : Optional.of(answer(a, b, settings(question.despite())));
+        if (a.equals(b)) {
+            return Optional.empty();
+        }
+        CompareSittings.Settings how = settings(question.despite());
+        return Optional.of(
+                comparePlayed.takes(a)
+                        ? new Answer.OfPlayed(comparePlayed.compare(a, b, how))
+                        : new Answer.OfTaps(compareSittings.compare(a, b, how), passedOver(question)));
     }
 
-    private Answer answer(SittingId a, SittingId b, CompareSittings.Settings settings) {
-        return comparePlayed.takes(a)
-                ? new Answer.OfPlayed(comparePlayed.compare(a, b, settings))
-                : new Answer.OfTaps(compareSittings.compare(a, b, settings));
+    private List<LeftOut> passedOver(Question question) {
+        return Stream.of(question.first(), question.second())
+                .filter(side -> side.sitting().isEmpty())
+                .flatMap(side -> compareSittings.passedOver(side.instrument()).stream())
+                .toList();
     }
 
     private Optional<Question> asked() {

@@ -69,7 +69,7 @@ public final class SoundChoice {
      * @param id which
      */
     public void offer(SittingId id) {
-        work.start(new Job<>("Reading sitting " + id, progress -> sounds(showSitting.show(id))), offered::setAll);
+        work.start(new Job<>("Reading sitting " + id, progress -> sounds(showSitting.use(id))), offered::setAll);
     }
 
     private static List<Stretch> sounds(Sitting sitting) {

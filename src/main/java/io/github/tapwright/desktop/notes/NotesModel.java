@@ -22,6 +22,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -106,8 +107,9 @@ public final class NotesModel {
         return note.getReadOnlyProperty();
     }
 
-    /** Lists anew what can be looked at. */
+    /** Lists anew what can be looked at, and shows what is known now where something was corrected. */
     public void refresh() {
+        sitting().map(Sitting::id).ifPresent(id -> work.start(reading(id), this::showAnew));
         work.start(
                 new Job<>(
                         "Listing sittings",
@@ -123,10 +125,35 @@ public final class NotesModel {
      * @param id which; one for notes or plucks
      */
     public void open(SittingId id) {
-        work.start(new Job<>("Reading sitting " + id, progress -> read(id)), read -> {
-            note.set(Optional.empty());
-            shown.set(Optional.of(read));
-        });
+        work.start(reading(id), read -> show(read, Optional.empty()));
+    }
+
+    private Job<Shown> reading(SittingId id) {
+        return new Job<>("Reading sitting " + id, progress -> read(id));
+    }
+
+    private void show(Shown read, Optional<Integer> chosen) {
+        note.set(Optional.empty());
+        shown.set(Optional.of(read));
+        note.set(chosen);
+    }
+
+    /** By the time it is read another may be looked at. The chosen note stays chosen, whatever its place in the run is now. */
+    private void showAnew(Shown fresh) {
+        if (shown.get()
+                .filter(s -> s.sitting().id().equals(fresh.sitting().id()) && !s.equals(fresh))
+                .isPresent()) {
+            show(fresh, chosen().flatMap(n -> place(fresh, n.attackSeconds())));
+        }
+    }
+
+    private static Optional<Integer> place(Shown of, double attackSeconds) {
+        List<Fingerboard.Note> notes =
+                of.sitting().latest().findings().notes().map(Fingerboard::notes).orElse(List.of());
+        return IntStream.range(0, notes.size())
+                .boxed()
+                .filter(i -> notes.get(i).attackSeconds() == attackSeconds)
+                .findFirst();
     }
 
     private Shown read(SittingId id) {
@@ -189,6 +216,9 @@ public final class NotesModel {
      */
     public String summary() {
         List<String> words = new ArrayList<>();
+        sitting()
+                .flatMap(Sitting::setAside)
+                .ifPresent(why -> words.add("Beware: this sitting is set aside (" + why.reason() + ")."));
         board().ifPresent(b -> words.add(b.summary()));
         run().ifPresent(r -> r.warnings().forEach(w -> words.add("Beware: " + w + ".")));
         plucks().ifPresent(p -> words.add(PluckWords.of(p)));
@@ -280,10 +310,11 @@ public final class NotesModel {
      * What a sitting is called here.
      *
      * @param of which
-     * @return instrument, day, what for
+     * @return instrument, day, what for, and why it is set aside if it is
      */
     public String title(SittingSummary of) {
         return of.instrument() + ", " + of.takenAt().text(zone) + ", " + of.procedure()
-                + of.stage().map(s -> ", " + s.words()).orElse("");
+                + of.stage().map(s -> ", " + s.words()).orElse("")
+                + of.setAside().map(why -> ", set aside: " + why.reason()).orElse("");
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.value.ObservableStringValue;
@@ -30,14 +31,16 @@ final class CorrectInstrumentModel implements Correction {
     /**
      * Nothing is being corrected.
      *
+     * @param free whether no form is open
      * @param corrected runs when something was
      */
-    CorrectInstrumentModel(EditInstrument editInstrument, Work work, Notices notices, Runnable corrected) {
+    CorrectInstrumentModel(
+            EditInstrument editInstrument, Work work, Notices notices, BooleanSupplier free, Runnable corrected) {
         this.editInstrument = editInstrument;
         this.work = work;
         this.notices = notices;
         this.corrected = corrected;
-        this.state = new OpenForm(notices);
+        this.state = new OpenForm(notices, free);
         this.changes = state.changes(form.all().toList(), this::preview);
     }
 
@@ -77,9 +80,12 @@ final class CorrectInstrumentModel implements Correction {
 
     /** Opens the form with all that is known. */
     void open(Instrument kept) {
+        state.open(() -> fill(kept), "Correct instrument " + kept.shopNumber());
+    }
+
+    private void fill(Instrument kept) {
         filled = Optional.of(kept);
         form.fill(kept);
-        state.open("Correct instrument " + kept.shopNumber());
     }
 
     @Override
@@ -137,14 +143,17 @@ final class CorrectInstrumentModel implements Correction {
         ShopNumber number = edited.after().shopNumber();
         notices.say(
                 "Corrected instrument " + number + ": " + Written.inShort(changes(edited.before(), edited.after())),
-                () -> takeBack(number, edited.before()));
+                () -> takeBack(edited));
     }
 
-    private void takeBack(ShopNumber number, Instrument before) {
+    /** Only what this correction changed; what was corrected elsewhere since stays. */
+    private void takeBack(Edited edited) {
+        ShopNumber number = edited.after().shopNumber();
         work.start(
                 new Job<>(
                         "Taking back the correction of instrument " + number,
-                        progress -> editInstrument.edit(number, kept -> before)),
+                        progress -> editInstrument.edit(
+                                number, kept -> OnlyTouched.of(kept, edited.after(), edited.before()))),
                 again -> {
                     corrected.run();
                     notices.say("Instrument " + number + " is written down as it was before");

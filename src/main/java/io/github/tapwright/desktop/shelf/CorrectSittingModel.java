@@ -16,6 +16,8 @@ import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.WrittenDown;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -55,16 +57,22 @@ final class CorrectSittingModel implements Correction {
      *
      * @param use the use cases
      * @param settings the unit of temperatures
+     * @param free whether no form is open
      * @param corrected runs when something was
      */
     CorrectSittingModel(
-            ShelfModel.UseCases use, SettingsModel settings, Work work, Notices notices, Runnable corrected) {
+            ShelfModel.UseCases use,
+            SettingsModel settings,
+            Work work,
+            Notices notices,
+            BooleanSupplier free,
+            Runnable corrected) {
         this.use = use;
         this.settings = settings;
         this.work = work;
         this.notices = notices;
         this.corrected = corrected;
-        this.state = new OpenForm(notices);
+        this.state = new OpenForm(notices, free);
         this.changes = state.changes(
                 Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
         settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
@@ -117,19 +125,39 @@ final class CorrectSittingModel implements Correction {
         work.start(
                 new Job<>("Reading sitting " + id, progress -> use.showSitting().show(id)), sitting -> {
                     if (asked.isLatest(mine)) {
-                        fill(sitting, false);
-                        state.open("Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
-                                + sitting.latest().findings().procedure().key());
+                        state.open(
+                                () -> fill(sitting),
+                                "Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
+                                        + sitting.latest()
+                                                .findings()
+                                                .procedure()
+                                                .key());
                     }
                 });
     }
 
-    private void fill(Sitting sitting, boolean unfinished) {
+    private void fill(Sitting sitting) {
         WrittenDown kept = WrittenDown.of(sitting);
-        shown = Optional.of(new Shown(sitting.id(), kept, unfinished));
-        taken.set(kept.takenAt().text(use.zone()));
-        hole.set(kept.conditions().hole());
-        form.fill(kept.conditions(), settings.units());
+        shown = Optional.of(new Shown(sitting.id(), kept, false));
+        write(kept);
+    }
+
+    private void write(WrittenDown known) {
+        taken.set(known.takenAt().text(use.zone()));
+        hole.set(known.conditions().hole());
+        form.fill(known.conditions(), settings.units());
+    }
+
+    /** What was typed since it was saved stays; what makes no sense yet is still being typed, and nothing is refilled. */
+    private void refill(Sitting sitting, WrittenDown saved) {
+        WrittenDown kept = WrittenDown.of(sitting);
+        try {
+            WrittenDown typed = OnlyTouched.of(kept, saved, typed(saved));
+            shown = Optional.of(new Shown(sitting.id(), kept, true));
+            write(typed);
+        } catch (RefusedEntryException e) {
+            shown = Optional.of(new Shown(sitting.id(), saved, true));
+        }
     }
 
     /** What is known is shown in the other unit; what was typed stays, for the maker to see what it will be taken for. */
@@ -170,9 +198,9 @@ final class CorrectSittingModel implements Correction {
         }
         long mine = state.number();
         work.start(new Job<>("Correcting sitting " + of.id(), progress -> edit(of, typed, progress)), answer -> {
-            answer.edited().ifPresent(this::tell);
+            answer.edited().ifPresent(edited -> tell(edited, OnlyTouched.of(edited.before(), of.kept(), typed)));
             if (state.isStill(mine)) {
-                closeUnless(answer);
+                closeUnless(answer, typed);
             }
         });
     }
@@ -184,17 +212,28 @@ final class CorrectSittingModel implements Correction {
         try {
             WrittenDown now = WrittenDown.of(use.showSitting().show(of.id()));
             boolean made = OnlyTouched.of(now, of.kept(), typed).equals(now) && !of.unfinished();
-            Optional<EditSitting.Edited> edited = made
-                    ? Optional.empty()
-                    : Optional.of(
-                            use.editSitting().edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress));
-            return new Answer(edited, Optional.empty());
+            return new Answer(made ? Optional.empty() : Optional.of(change(of, typed, progress)), Optional.empty());
         } catch (RefusedEntryException e) {
             return new Answer(Optional.empty(), Optional.of(e));
         }
     }
 
-    private void tell(EditSitting.Edited edited) {
+    private EditSitting.Edited change(Shown of, WrittenDown typed, Progress progress) {
+        EditSitting.Edited edited = edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress);
+        boolean another = !WrittenDown.of(edited.sitting()).equals(edited.before());
+        if (!of.unfinished() || !another || edited.holeChanged()) {
+            return edited;
+        }
+        // What joins a correction whose analysis failed may ask for none itself.
+        EditSitting.Edited again = edit(of.id(), UnaryOperator.identity(), progress);
+        return new EditSitting.Edited(again.sitting(), edited.before(), again.added(), again.failure());
+    }
+
+    private EditSitting.Edited edit(SittingId id, UnaryOperator<WrittenDown> change, Progress progress) {
+        return use.editSitting().edit(id, change, progress);
+    }
+
+    private void tell(EditSitting.Edited edited, WrittenDown after) {
         corrected.run();
         SittingId id = edited.sitting().id();
         edited.failure()
@@ -203,17 +242,17 @@ final class CorrectSittingModel implements Correction {
                         () -> notices.say(
                                 "Corrected sitting " + id + ": "
                                         + new SittingWords(use.zone()).of(edited, settings.units()),
-                                () -> takeBack(id, edited.before())));
+                                () -> takeBack(id, edited.before(), after)));
     }
 
     /** A form whose correction is refused, or not yet worked out, stays open. */
-    private void closeUnless(Answer answer) {
+    private void closeUnless(Answer answer, WrittenDown saved) {
         Optional<EditSitting.Edited> unfinished =
                 answer.edited().filter(edited -> edited.failure().isPresent());
         if (answer.refusal().isPresent()) {
             state.refuse(answer.refusal().get());
         } else if (unfinished.isPresent()) {
-            fill(unfinished.get().sitting(), true);
+            refill(unfinished.get().sitting(), saved);
             state.warn("The correction is kept. Names and figures are still those from before, because analysing"
                     + " anew did not come to its end; keep it once more to try again.");
         } else {
@@ -229,11 +268,12 @@ final class CorrectSittingModel implements Correction {
         }
     }
 
-    private void takeBack(SittingId id, WrittenDown before) {
+    /** Only what this correction changed; what was corrected elsewhere since stays. */
+    private void takeBack(SittingId id, WrittenDown before, WrittenDown after) {
         work.start(
                 new Job<>(
                         "Taking back the correction of sitting " + id,
-                        progress -> use.editSitting().edit(id, kept -> before.of(kept.instrument()), progress)),
+                        progress -> edit(id, kept -> OnlyTouched.of(kept, after, before), progress)),
                 edited -> {
                     corrected.run();
                     edited.failure()

@@ -4,6 +4,7 @@ import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.RefusedEntryException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.InvalidationListener;
@@ -18,15 +19,25 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 /** What every form of a correction has: it is open or not, names what it is about, and shows why it is refused. */
 final class OpenForm {
 
+    /** What to do where another form is open. */
+    static final String FIRST = "Keep the correction on the shelf, or leave it, first";
+
     private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
     private final Notices notices;
+    private final BooleanSupplier free;
     /** Changes whenever the form is opened or closed. */
     private long number;
 
-    OpenForm(Notices notices) {
+    /**
+     * A form that is not open.
+     *
+     * @param free whether no form is open: there is one at a time
+     */
+    OpenForm(Notices notices, BooleanSupplier free) {
         this.notices = notices;
+        this.free = free;
     }
 
     ReadOnlyBooleanProperty open() {
@@ -64,7 +75,13 @@ final class OpenForm {
                 all);
     }
 
-    void open(String what) {
+    /** Opens it, unless another form was opened while what stands in this one was read. */
+    void open(Runnable fill, String what) {
+        if (!free.getAsBoolean()) {
+            notices.trouble(FIRST);
+            return;
+        }
+        fill.run();
         title.set(what);
         refusal.set("");
         number++;
@@ -97,11 +114,13 @@ final class OpenForm {
     }
 
     private void comeBack(long left) {
-        if (number == left) {
+        if (number != left) {
+            notices.trouble("What you typed is gone: something else was opened to be corrected since");
+        } else if (free.getAsBoolean()) {
             number++;
             open.set(true);
         } else {
-            notices.trouble("What you typed is gone: something else was opened to be corrected since");
+            notices.say(FIRST + "; then undo brings back what you typed in the other", () -> comeBack(left));
         }
     }
 

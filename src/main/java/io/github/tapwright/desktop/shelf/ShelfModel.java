@@ -88,8 +88,9 @@ public final class ShelfModel {
         this.use = use;
         this.work = work;
         this.notices = notices;
-        this.correctInstrument = new CorrectInstrumentModel(use.editInstrument(), work, notices, this::refresh);
-        this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::refresh);
+        this.correctInstrument =
+                new CorrectInstrumentModel(use.editInstrument(), work, notices, this::isFree, this::refresh);
+        this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::isFree, this::refresh);
         Stream.of(correctInstrument.open(), correctSitting.open())
                 .forEach(open -> open.addListener((o, before, after) -> lookForForm()));
         search.addListener((o, before, after) -> found.setPredicate(row -> row.answers(after)));
@@ -216,11 +217,15 @@ public final class ShelfModel {
 
     /** Whether the shelf itself is looked at; says what to do first if a form is open. */
     boolean requireNoCorrection() {
-        boolean free = correcting.get().isEmpty();
+        boolean free = isFree();
         if (!free) {
-            notices.trouble("Keep the correction on the shelf, or leave it, first");
+            notices.trouble(OpenForm.FIRST);
         }
         return free;
+    }
+
+    private boolean isFree() {
+        return correcting.get().isEmpty();
     }
 
     private void lookForForm() {

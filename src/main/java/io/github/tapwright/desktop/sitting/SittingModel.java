@@ -361,6 +361,7 @@ public final class SittingModel implements AutoCloseable {
         if (ofThisVisit) {
             endVisit();
             form.askAgain();
+            instrument.get().ifPresent(of -> work.start(lastOf(of), last -> remembered = last));
         }
         waiting.refresh();
         if (ofThisVisit && plan.get() == Plan.REPEATABILITY) {

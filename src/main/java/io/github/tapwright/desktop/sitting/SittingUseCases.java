@@ -42,11 +42,12 @@ public record SittingUseCases(
         return LocalDate.now(clock);
     }
 
-    /** What was written down last about an instrument; empty before its first sitting. */
+    /** What was written down last about an instrument, of two sittings of a day the later kept; empty before its first. */
     Optional<Conditions> lastConditions(ShopNumber of) {
         return listSittings.of(of).stream()
                 .filter(s -> s.setAside().isEmpty())
-                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant()))
+                .max(Comparator.comparing((SittingSummary s) -> s.takenAt().instant())
+                        .thenComparing(s -> s.id().number()))
                 .map(s -> showSitting.show(s.id()).conditions());
     }
 }

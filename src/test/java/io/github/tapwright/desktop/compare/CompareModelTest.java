@@ -162,6 +162,22 @@ class CompareModelTest {
     }
 
     @Test
+    void aLaterSittingSetAsideIsToldOfWhereTheLatestWasAskedFor() {
+        Sitting wrong = desk.sitting(after.instrument(), 104, 199, TestDesk.strung(HoleState.OPEN));
+        desk.setAside(wrong.id(), "the cover had slipped");
+        model.first().set(Optional.of(Sides.side(model, before)));
+        model.second().set(Optional.of(Side.latestOf(after.instrument())));
+
+        assertThat(model.result().get())
+                .hasValueSatisfying(r -> assertThat(r.compared().second()).isEqualTo(after));
+        Sentence told = Sentence.warning(
+                "Sitting " + wrong.id() + " of instrument 8 left out, set aside: the cover had slipped");
+        assertThat(model.sentences()).startsWith(told);
+        choose(before, after);
+        assertThat(model.sentences()).isNotEmpty().doesNotContain(told);
+    }
+
+    @Test
     void aRefusalStandsFirstAndYieldsOnlyToTheMakersOwnReasonWhichStays() {
         choose(before, covered);
         assertThat(model.conditions().get(0).worst()).isEqualTo(Grade.REFUSED);

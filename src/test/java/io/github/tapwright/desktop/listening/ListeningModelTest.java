@@ -13,6 +13,7 @@ import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.level.broadcast.LoudnessMatch;
 import io.github.tapwright.level.broadcast.MatchedBy;
 import io.github.tapwright.recording.Recording;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.listening.ListeningSession;
 import io.github.tapwright.sitting.listening.ListeningTrial;
@@ -80,6 +81,15 @@ class ListeningModelTest {
                 notices,
                 () -> 4711L,
                 ZoneOffset.UTC);
+    }
+
+    @Test
+    void aSittingSetAsideSinceItWasListedIsRefusedWithItsReason() {
+        model.choice().refresh();
+        new SetSittingAside(desk.archive.sittings(), NotesDesk.CLOCK).setAside(run.id(), "a neighbour's guitar");
+        model.choice().offer(run.id());
+        assertThat(model.choice().offered()).isEmpty();
+        assertThat(notices.latest().get().orElseThrow().words()).contains("is set aside (a neighbour's guitar)");
     }
 
     private void begin(int trials) {

@@ -11,6 +11,7 @@ import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.sitting.FindTaps;
 import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.Stretch;
@@ -172,6 +173,28 @@ class NotesModelTest {
             assertThat(PluckMean.text(m.lafMaxDb())).endsWith("one pluck: no interval");
         });
         assertThat(PluckWords.of(one)).startsWith("1 pluck on 1 open string.").doesNotContain("loudest");
+    }
+
+    @Test
+    void whatChangedElsewhereIsShownOnceTheScreenIsReadAnewAndTheNoteStaysChosen() {
+        SetSittingAside elsewhere = new SetSittingAside(desk.archive.sittings(), NotesDesk.CLOCK);
+        model.open(run.id());
+        model.choose(2);
+        elsewhere.setAside(run.id(), "a neighbour's guitar");
+        try {
+            model.refresh();
+            assertThat(model.sitting()).contains(desk.showSitting().show(run.id()));
+            assertThat(model.summary()).startsWith("Beware: this sitting is set aside (a neighbour's guitar).");
+            assertThat(model.choices())
+                    .extracting(model::title)
+                    .filteredOn(words -> words.endsWith(", set aside: a neighbour's guitar"))
+                    .hasSize(1);
+            assertThat(model.note().get()).contains(2);
+        } finally {
+            elsewhere.takeBack(run.id());
+        }
+        model.refresh();
+        assertThat(model.summary()).doesNotContain("set aside");
     }
 
     @Test

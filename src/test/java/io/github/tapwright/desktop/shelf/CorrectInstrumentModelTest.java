@@ -144,6 +144,22 @@ class CorrectInstrumentModelTest {
         assertThat(desk.said()).isEqualTo("Corrected instrument 7: number of strings 6 (was not written down)");
     }
 
+    @Test
+    void takenBackOnlyTheCorrectionItselfIs() {
+        Instrument before = kept();
+        model.open(before);
+        type(InstrumentLine.STRING_COUNT, "6");
+        model.save();
+        desk.lookAtShelf().editInstrument().edit(before.shopNumber(), now -> withNickname(now, "the loud one"));
+        desk.notices().undo();
+        assertThat(kept()).isEqualTo(withNickname(before, "the loud one"));
+    }
+
+    private static Instrument withNickname(Instrument of, String nickname) {
+        return new Instrument(
+                of.shopNumber(), of.kind(), of.body(), of.construction(), Optional.of(nickname), of.notes());
+    }
+
     private static Instrument withScale(Instrument of, double scaleLengthMm) {
         Body body = new Body(Optional.of(scaleLengthMm), Optional.empty(), Optional.empty(), Optional.empty());
         return new Instrument(of.shopNumber(), of.kind(), body, of.construction(), of.nickname(), of.notes());

@@ -8,11 +8,13 @@ import io.github.tapwright.desktop.part.Units;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.work.HeldWork;
 import io.github.tapwright.desktop.work.Work;
+import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.WrittenDown;
@@ -203,6 +205,19 @@ class CorrectSittingModelTest {
     }
 
     @Test
+    void takenBackOnlyTheCorrectionItselfIs() {
+        model.open(id);
+        model.hole().set(HoleState.COVERED);
+        model.save();
+        edit().edit(id, now -> TestDesk.withGain(now, "30 dB"), Progress.SILENT);
+        desk.notices().undo();
+        assertThat(kept().conditions().hole()).isEqualTo(HoleState.OPEN);
+        assertThat(kept().conditions().microphone().gain())
+                .as("corrected since")
+                .contains("30 dB");
+    }
+
+    @Test
     void savedTwiceInARowIsOneCorrection() {
         HeldWork work = new HeldWork(desk.notices());
         CorrectSittingModel held = shelf(work).correctSitting();
@@ -284,6 +299,73 @@ class CorrectSittingModelTest {
         assertThat(kept().analyses()).hasSize(2);
         assertThat(model.open().get()).isFalse();
         assertThat(desk.said()).contains("Analysed anew");
+    }
+
+    @Test
+    void whatIsTypedWhileTheAnalysisFailsStaysAndIsAnalysedWithTheRest() throws IOException {
+        Path original = original();
+        Path away = original.resolveSibling("away");
+        java.nio.file.Files.move(original, away);
+        HeldWork work = new HeldWork(desk.notices());
+        CorrectSittingModel held = shelf(work).correctSitting();
+        held.open(id);
+        work.finish();
+        held.hole().set(HoleState.COVERED);
+        held.save();
+        held.form().line(TypedLine.GAIN).set("30 dB");
+        held.form().line(TypedLine.HUMIDITY).set("4x");
+        work.finish();
+        assertThat(held.form().line(TypedLine.HUMIDITY).get()).isEqualTo("4x");
+        held.form().line(TypedLine.HUMIDITY).set("45");
+        held.save();
+        work.finish();
+        assertThat(held.refusal().get()).startsWith("The correction is kept.");
+        assertThat(kept().conditions().microphone().gain()).contains("30 dB");
+        held.save();
+        held.form().line(TypedLine.GAIN).set("35 dB");
+        work.finish();
+        assertThat(held.form().line(TypedLine.GAIN).get()).as("typed since").isEqualTo("35 dB");
+        assertThat(held.changes().get()).isEqualTo("Will change: gain 35 dB (was 30 dB).");
+
+        java.nio.file.Files.move(away, original);
+        held.save();
+        work.finish();
+        assertThat(kept().conditions().microphone().gain()).contains("35 dB");
+        assertThat(kept().analyses()).hasSize(2);
+        assertThat(held.open().get()).isFalse();
+    }
+
+    @Test
+    void aFormReadLateOpensOverNoOther() {
+        HeldWork work = new HeldWork(desk.notices());
+        ShelfModel held = shelf(work);
+        held.correct(id);
+        held.correct(instrument());
+        work.finish();
+        assertThat(held.correctSitting().open().get()).isFalse();
+        assertThat(held.correcting().get()).containsSame(held.correctInstrument());
+        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+    }
+
+    @Test
+    void whatWasTypedComesBackOverNoOtherForm() {
+        InstrumentForm other = shelf.correctInstrument().form();
+        shelf.correct(instrument());
+        other.line(InstrumentLine.NICKNAME).set("the loud one");
+        shelf.correctInstrument().leave();
+        shelf.correct(id);
+        desk.notices().undo();
+        assertThat(shelf.correctInstrument().open().get()).isFalse();
+        assertThat(desk.said()).startsWith("Keep the correction on the shelf, or leave it, first; then undo");
+
+        model.leave();
+        desk.notices().undo();
+        assertThat(shelf.correcting().get()).containsSame(shelf.correctInstrument());
+        assertThat(other.line(InstrumentLine.NICKNAME).get()).isEqualTo("the loud one");
+    }
+
+    private Instrument instrument() {
+        return desk.listInstruments().list().get(0);
     }
 
     private Path original() throws IOException {

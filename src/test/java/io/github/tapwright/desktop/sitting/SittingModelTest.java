@@ -13,7 +13,9 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.sitting.Fingerboard;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.synthesis.FingerboardRun;
 import java.io.IOException;
@@ -22,6 +24,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.StringProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -88,6 +91,33 @@ class SittingModelTest {
         assertThat(visit.form().line(TypedLine.SUPPORT).get()).isEqualTo("foam at neck and tail");
         assertThat(visit.form().line(TypedLine.DISTANCE).get()).isEqualTo("200");
         assertThat(visit.form().line(TypedLine.HUMIDITY).get()).isEmpty();
+    }
+
+    @Test
+    void aSlipThatWasKeptIsFollowedOnceItIsCorrected() {
+        visit.begin(number, List.of(desk.taps(102, 196)));
+        gain().set("20");
+        visit.keepFiles();
+        visit.files().setAll(desk.taps(102, 196));
+        gain().set("30");
+        visit.keepFiles();
+        correctLast("35");
+        visit.refresh();
+        assertThat(gain().get()).isEqualTo("35");
+
+        gain().set("40");
+        correctLast("36");
+        visit.refresh();
+        assertThat(gain().get()).as("typed on purpose since").isEqualTo("40");
+    }
+
+    private StringProperty gain() {
+        return visit.form().line(TypedLine.GAIN);
+    }
+
+    private void correctLast(String gain) {
+        SittingId last = kept.get(kept.size() - 1).id();
+        desk.lookAtShelf().editSitting().edit(last, now -> TestDesk.withGain(now, gain), Progress.SILENT);
     }
 
     @Test
