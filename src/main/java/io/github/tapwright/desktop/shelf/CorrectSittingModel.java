@@ -11,6 +11,7 @@ import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
@@ -48,9 +49,10 @@ final class CorrectSittingModel implements Correction {
      *
      * @param id which sitting
      * @param kept as the archive had it
+     * @param ofTaps whether its soundhole decides names
      * @param unfinished whether it was corrected, but not analysed anew as that asks for
      */
-    private record Shown(SittingId id, WrittenDown kept, boolean unfinished) {}
+    private record Shown(SittingId id, WrittenDown kept, boolean ofTaps, boolean unfinished) {}
 
     /**
      * Nothing is being corrected.
@@ -109,8 +111,8 @@ final class CorrectSittingModel implements Correction {
     }
 
     private String preview() {
-        return shown.map(Shown::kept)
-                .map(kept -> new SittingWords(use.zone()).preview(kept, typed(kept), settings.units()))
+        return shown.map(of -> new SittingWords(use.zone())
+                        .preview(of.kept(), typed(of.kept()), of.ofTaps(), settings.units()))
                 .orElse("");
     }
 
@@ -138,8 +140,12 @@ final class CorrectSittingModel implements Correction {
 
     private void fill(Sitting sitting) {
         WrittenDown kept = WrittenDown.of(sitting);
-        shown = Optional.of(new Shown(sitting.id(), kept, false));
+        shown = Optional.of(new Shown(sitting.id(), kept, isOfTaps(sitting), false));
         write(kept);
+    }
+
+    private static boolean isOfTaps(Sitting sitting) {
+        return sitting.latest().findings().procedure() instanceof Procedure.BodyTaps;
     }
 
     private void write(WrittenDown known) {
@@ -153,10 +159,10 @@ final class CorrectSittingModel implements Correction {
         WrittenDown kept = WrittenDown.of(sitting);
         try {
             WrittenDown typed = OnlyTouched.of(kept, saved, typed(saved));
-            shown = Optional.of(new Shown(sitting.id(), kept, true));
+            shown = Optional.of(new Shown(sitting.id(), kept, isOfTaps(sitting), true));
             write(typed);
         } catch (RefusedEntryException e) {
-            shown = Optional.of(new Shown(sitting.id(), saved, true));
+            shown = Optional.of(new Shown(sitting.id(), saved, isOfTaps(sitting), true));
         }
     }
 

@@ -29,9 +29,9 @@ record SittingWords(ZoneId zone) {
     }
 
     /** What would change, and whether it asks for a new analysis. */
-    String preview(WrittenDown before, WrittenDown after, Units units) {
+    String preview(WrittenDown before, WrittenDown after, boolean ofTaps, Units units) {
         return Written.preview(changes(before, after, units))
-                + (before.conditions().hole() == after.conditions().hole()
+                + (!ofTaps || before.conditions().hole() == after.conditions().hole()
                         ? ""
                         : " The recordings are analysed anew, because the soundhole decides which names are suggested;"
                                 + " earlier results stay.");

@@ -191,6 +191,19 @@ class CorrectSittingModelTest {
     }
 
     @Test
+    void theSoundholeOfWhatWasPlayedAsksForNoNewAnalysis() throws IOException {
+        id = desk.plucks(desk.instrument("8"), "30 dB", 1).id();
+        model.open(id);
+        model.hole().set(HoleState.COVERED);
+        assertThat(model.changes().get()).contains("soundhole").doesNotContain("analysed anew");
+
+        model.save();
+
+        assertThat(kept().conditions().hole()).isEqualTo(HoleState.COVERED);
+        assertThat(kept().analyses()).hasSize(1);
+    }
+
+    @Test
     void onlyWhatWasTouchedIsChanged() {
         model.open(id);
         assertThat(model.changes().get()).isEqualTo("Nothing is changed yet.");
