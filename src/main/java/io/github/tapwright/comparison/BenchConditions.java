@@ -125,9 +125,7 @@ final class BenchConditions {
                         .map(why -> "the calibration of sitting " + s.id() + " is withdrawn (" + why.reason()
                                 + "); measure its levels anew with sitting reanalyse " + s.id()))
                 .collect(Collectors.joining("; "));
-        return words.isEmpty()
-                ? Optional.empty()
-                : Optional.of(ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
+        return words.isEmpty() ? Optional.empty() : Optional.of(ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
     }
 
     private static Optional<CalibrationId> calibration(Sitting sitting) {

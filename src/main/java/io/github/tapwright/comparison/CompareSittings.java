@@ -3,7 +3,6 @@ package io.github.tapwright.comparison;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.instrument.ShopNumber;
-import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
@@ -86,8 +85,7 @@ public final class CompareSittings {
      * @throws RefusedEntryException if there is none
      */
     public SittingId latest(ShopNumber instrument) {
-        return sittings.lastOfTaps(instrument)
-                .orElseThrow(() -> new RefusedEntryException(none(instrument)));
+        return sittings.lastOfTaps(instrument).orElseThrow(() -> new RefusedEntryException(none(instrument)));
     }
 
     private String none(ShopNumber instrument) {
