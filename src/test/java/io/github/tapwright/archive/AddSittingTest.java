@@ -235,8 +235,8 @@ class AddSittingTest {
                 .hasSize(2);
         assertThatExceptionOfType(RefusedEntryException.class)
                 .isThrownBy(() -> edit.edit(
-                        instrument.shopNumber(), before -> Instrument.of(new ShopNumber("T-19"), InstrumentKind.OTHER)))
-                .withMessageContaining("cannot change");
+                        instrument.shopNumber(), before -> Instrument.of(Workshop.NUMBER, InstrumentKind.OTHER)))
+                .withMessageContaining("is taken");
     }
 
     private void keep(SittingId id, TapResult result) {
