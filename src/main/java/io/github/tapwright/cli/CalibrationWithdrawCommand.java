@@ -6,10 +6,9 @@ import io.github.tapwright.sitting.KeptCalibration;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.WithdrawCalibration;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Withdraws a calibration, or takes it back. */
@@ -29,11 +28,8 @@ final class CalibrationWithdrawCommand extends ArchiveCommand {
             description = "Number of the calibration.")
     private CalibrationId id = new CalibrationId(1);
 
-    @Option(names = "--because", paramLabel = "REASON", description = "What is wrong with it.")
-    private Optional<String> reason = Optional.empty();
-
-    @Option(names = "--take-back", description = "Use it again.")
-    private boolean takeBack;
+    @Mixin
+    private OutOfUseOptions options = new OutOfUseOptions();
 
     CalibrationWithdrawCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
@@ -41,11 +37,9 @@ final class CalibrationWithdrawCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
-        Given.refuse(
-                reason.isPresent() == takeBack,
-                "say what is wrong with --because \"REASON\", or use the calibration again with --take-back");
         WithdrawCalibration withdraw = open.withdrawCalibration();
-        KeptCalibration kept = reason.map(why -> withdraw.withdraw(id, why)).orElseGet(() -> withdraw.takeBack(id));
+        KeptCalibration kept =
+                options.apply("calibration", why -> withdraw.withdraw(id, why), () -> withdraw.takeBack(id));
         terminal()
                 .say(
                         "Calibration %s, %s, %s, %s",

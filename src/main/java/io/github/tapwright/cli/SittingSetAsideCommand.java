@@ -4,9 +4,8 @@ import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Sets a sitting aside, or takes it back. */
@@ -26,11 +25,8 @@ final class SittingSetAsideCommand extends ArchiveCommand {
     @Parameters(paramLabel = "SITTING", converter = SittingIdConverter.class, description = "Number of the sitting.")
     private SittingId id = new SittingId(1);
 
-    @Option(names = "--because", paramLabel = "REASON", description = "What is wrong with it.")
-    private Optional<String> reason = Optional.empty();
-
-    @Option(names = "--take-back", description = "Use it again.")
-    private boolean takeBack;
+    @Mixin
+    private OutOfUseOptions options = new OutOfUseOptions();
 
     SittingSetAsideCommand(Bench bench, Terminal terminal) {
         super(bench, terminal);
@@ -38,11 +34,8 @@ final class SittingSetAsideCommand extends ArchiveCommand {
 
     @Override
     int run(OpenBench open) {
-        Given.refuse(
-                reason.isPresent() == takeBack,
-                "say what is wrong with --because \"REASON\", or use the sitting again with --take-back");
         SetSittingAside aside = open.setSittingAside();
-        Sitting sitting = reason.map(why -> aside.setAside(id, why)).orElseGet(() -> aside.takeBack(id));
+        Sitting sitting = options.apply("sitting", why -> aside.setAside(id, why), () -> aside.takeBack(id));
         terminal()
                 .say(
                         "Sitting %s of instrument %s, %s, %s",

@@ -6,8 +6,10 @@ import static io.github.tapwright.comparison.Grade.REFUSED;
 
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Conditions;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -122,10 +124,15 @@ final class BenchConditions {
     private static Optional<ConditionCheck> withdrawn(Sitting first, Sitting second) {
         String words = Stream.of(first, second)
                 .flatMap(s -> s.latest().findings().plucks().flatMap(PluckRun::withdrawn).stream()
-                        .map(why -> "the calibration of sitting " + s.id() + " is withdrawn (" + why.reason()
-                                + "); measure its levels anew with sitting reanalyse " + s.id()))
+                        .map(why -> withdrawn("the calibration of sitting " + s.id(), s.id(), why)))
                 .collect(Collectors.joining("; "));
         return words.isEmpty() ? Optional.empty() : Optional.of(ConditionCheck.of("gain", FINE, FINE, REFUSED, words));
+    }
+
+    /** That the calibration levels rest on is withdrawn, and what to do about it. */
+    static String withdrawn(String calibration, SittingId sitting, OutOfUse why) {
+        return calibration + " is withdrawn (" + why.reason() + "); measure its levels anew with sitting reanalyse "
+                + sitting;
     }
 
     private static Optional<CalibrationId> calibration(Sitting sitting) {

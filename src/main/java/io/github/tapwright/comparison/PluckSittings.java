@@ -1,7 +1,6 @@
 package io.github.tapwright.comparison;
 
 import io.github.tapwright.sitting.Conditions;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckLevels;
 import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
@@ -42,14 +41,12 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
      */
     public static PluckSittings among(List<SittingOutline> plucks) {
         List<LeftOut> leftOut = new ArrayList<>();
-        List<SittingOutline> meaningful = new ArrayList<>();
-        for (SittingOutline sitting : plucks) {
-            sitting.plucks()
-                    .flatMap(PluckLevels::withdrawn)
-                    .ifPresentOrElse(
-                            why -> leftOut.add(LeftOut.of(sitting, withdrawn(sitting, why))),
-                            () -> meaningful.add(sitting));
-        }
+        List<SittingOutline> meaningful = LeftOut.without(
+                plucks,
+                s -> s.plucks()
+                        .flatMap(PluckLevels::withdrawn)
+                        .map(why -> BenchConditions.withdrawn("its calibration", s.id(), why)),
+                leftOut);
         List<SittingOutline> used =
                 keep(meaningful, s -> !PluckedStrings.of(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
@@ -82,15 +79,9 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
                         SittingFigure.of(sitting, PluckedStrings.of(sitting).mean(strings), Optional.empty()));
     }
 
-    private static String withdrawn(SittingOutline sitting, OutOfUse why) {
-        return "its calibration is withdrawn (" + why.reason() + "); measure its levels anew with sitting reanalyse "
-                + sitting.id();
-    }
-
     private static List<SittingOutline> keep(
             List<SittingOutline> from, Predicate<SittingOutline> wanted, String otherwise, List<LeftOut> leftOut) {
-        from.stream().filter(wanted.negate()).map(s -> LeftOut.of(s, otherwise)).forEach(leftOut::add);
-        return from.stream().filter(wanted).toList();
+        return LeftOut.without(from, s -> wanted.test(s) ? Optional.empty() : Optional.of(otherwise), leftOut);
     }
 
     private static boolean calibrated(SittingOutline sitting) {

@@ -4,7 +4,6 @@ import io.github.tapwright.level.Calibration;
 import io.github.tapwright.sitting.AppliedCalibration;
 import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.sitting.KeptCalibration;
-import io.github.tapwright.sitting.OutOfUse;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -34,11 +33,6 @@ final class CalibrationFields {
             Field.within(INPUT, AppliedCalibration::input),
             Field.within(FIGURES, AppliedCalibration::calibration));
 
-    private static final List<Field<KeptCalibration>> WITHDRAWN = List.of(
-            Field.maybe("withdrawn", k -> k.withdrawn().map(OutOfUse::reason)),
-            Field.maybe(
-                    "withdrawn_since", k -> k.withdrawn().map(why -> why.since().toString())));
-
     static final List<Field<KeptCalibration>> KEPT = joined(
             List.of(
                     Field.of("id", k -> k.id().number()),
@@ -50,7 +44,7 @@ final class CalibrationFields {
             Field.within(INPUT, KeptCalibration::input),
             Stream.concat(
                             Field.<KeptCalibration, Calibration>within(FIGURES, KeptCalibration::calibration).stream(),
-                            WITHDRAWN.stream())
+                            OutOfUseFields.of("withdrawn", KeptCalibration::withdrawn).stream())
                     .toList());
 
     private CalibrationFields() {}

@@ -6,7 +6,6 @@ import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.AddedMass;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.KeptRecording;
-import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.WrittenDown;
 import java.util.List;
@@ -49,11 +48,7 @@ final class SittingFields {
                                     s -> s.latest().findings().procedure().key()),
                             Field.of("added_at", s -> s.addedAt().toString())),
                     Field.within(CONDITIONS, Sitting::conditions),
-                    List.<Field<Sitting>>of(
-                            Field.maybe("set_aside", s -> s.setAside().map(OutOfUse::reason)),
-                            Field.maybe(
-                                    "set_aside_since",
-                                    s -> s.setAside().map(why -> why.since().toString()))))
+                    OutOfUseFields.of("set_aside", Sitting::setAside))
             .flatMap(List::stream)
             .toList();
 

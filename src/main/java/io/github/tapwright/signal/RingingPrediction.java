@@ -30,7 +30,8 @@ public final class RingingPrediction {
     }
 
     /**
-     * Learns from one more stretch of ringing: φ[i][j] += Σ x[n−i]·x[n−j].
+     * Learns from one more stretch of ringing: φ[i][j] += Σ x[n−i]·x[n−j]. Only the first row is summed: one step down the diagonal the
+     * stretch is the same but for its ends, φ[i+1][j+1] = φ[i][j] + x[from+p−1−i]·x[from+p−1−j] − x[to−1−i]·x[to−1−j].
      *
      * @param signal the samples
      * @param from first sample
@@ -38,16 +39,27 @@ public final class RingingPrediction {
      */
     public void accumulate(double[] signal, int from, int to) {
         int order = products.length - 1;
-        for (int i = 0; i <= order; i++) {
-            for (int j = i; j <= order; j++) {
-                double sum = 0;
-                for (int n = from + order; n < to; n++) {
-                    sum += signal[n - i] * signal[n - j];
-                }
-                products[i][j] += sum;
-                products[j][i] = products[i][j];
+        if (to <= from + order) {
+            return;
+        }
+        int before = from + order - 1;
+        int last = to - 1;
+        for (int lag = 0; lag <= order; lag++) {
+            double sum = 0;
+            for (int n = from + order; n < to; n++) {
+                sum += signal[n] * signal[n - lag];
+            }
+            add(0, lag, sum);
+            for (int i = 0; i + lag < order; i++) {
+                sum += signal[before - i] * signal[before - i - lag] - signal[last - i] * signal[last - i - lag];
+                add(i + 1, i + 1 + lag, sum);
             }
         }
+    }
+
+    private void add(int i, int j, double sum) {
+        products[i][j] += sum;
+        products[j][i] = products[i][j];
     }
 
     /**

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -17,31 +16,19 @@ final class DeskPictures {
     private DeskPictures() {}
 
     /** The archive's folder, the folder for pictures, width and height. */
-    public static void main(String[] args) throws Exception {
+    public static void main(String[] args) {
         Path archive = Path.of(args[0]);
         Path pictures = Path.of(args[1]);
         double width = Double.parseDouble(args[2]);
         double height = Double.parseDouble(args[3]);
-        Thread program = new Thread(() -> Launch.main(new String[] {"--archive=" + archive}), "program");
-        program.setDaemon(true);
-        program.start();
-        try {
-            Hand hand = Hand.onWindow();
+        DeskScript.run(archive, pictures, hand -> {
             hand.size(width, height);
             String size = (int) width + "x" + (int) height;
             photographAll(hand, pictures, size + "-light");
             hand.press(KeyCode.CONTROL, KeyCode.D);
             photographAll(hand, pictures, size + "-dark");
             hand.press(KeyCode.CONTROL, KeyCode.D);
-            if (Files.exists(archive.resolve("desk.log"))) {
-                throw new AssertionError(Files.readString(archive.resolve("desk.log")));
-            }
-            System.out.println("DONE");
-            System.exit(0);
-        } catch (Throwable failure) {
-            failure.printStackTrace(System.out);
-            System.exit(1);
-        }
+        });
     }
 
     private static void photographAll(Hand hand, Path pictures, String suffix) {

@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.scene.input.KeyCode;
@@ -25,27 +24,14 @@ final class DeskStudy {
     public static void main(String[] args) {
         Path archive = Path.of(args[0]);
         Path pictures = Path.of(args[1]);
-        Thread program = new Thread(() -> Launch.main(new String[] {"--archive=" + archive}), "program");
-        program.setDaemon(true);
-        program.start();
-        try {
-            Hand hand = Hand.onWindow();
+        DeskScript.run(archive, pictures, hand -> {
             hand.size(1280, 720);
             hand.press(KeyCode.CONTROL, KeyCode.DIGIT9);
             hand.waitFor("A study of sittings you have");
             hand.waitUntilIdle();
             hand.choose("Instrument whose sittings are studied", "51");
             new DeskStudy(hand, pictures).studyAll();
-            if (Files.exists(archive.resolve("desk.log"))) {
-                throw new AssertionError(Files.readString(archive.resolve("desk.log")));
-            }
-            System.out.println("DONE");
-            System.exit(0);
-        } catch (Throwable failure) {
-            failure.printStackTrace(System.out);
-            Hand.onWindow().photograph(pictures.resolve("failed.png"));
-            System.exit(1);
-        }
+        });
     }
 
     private void studyAll() {

@@ -109,19 +109,7 @@ class DeskTest {
                 desk.plucks(number, "30 dB", again);
             }
         }
-        Path sound = Files.createDirectory(folder.resolve("sound"));
-        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
-                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
-            Process desk = microphone.java(
-                    screen.environment(),
-                    List.of("-Dprism.order=sw", "-Xmx512m"),
-                    DeskStudy.class,
-                    folder.resolve("archive").toString(),
-                    PICTURES.toString());
-            List<String> said = follow(desk, microphone, folder);
-            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
-            assertThat(said).contains("DONE");
-        }
+        requireDone(DeskStudy.class, folder);
     }
 
     @Test
@@ -130,19 +118,7 @@ class DeskTest {
         try (TestDesk desk = new TestDesk(folder)) {
             desk.sitting(desk.instrument("51", ConstructionKind.SOLID), 102, 196, TestDesk.strung(HoleState.OPEN));
         }
-        Path sound = Files.createDirectory(folder.resolve("sound"));
-        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
-                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
-            Process desk = microphone.java(
-                    screen.environment(),
-                    List.of("-Dprism.order=sw", "-Xmx512m"),
-                    DeskCorrection.class,
-                    folder.resolve("archive").toString(),
-                    PICTURES.toString());
-            List<String> said = follow(desk, microphone, folder);
-            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
-            assertThat(said).contains("DONE");
-        }
+        requireDone(DeskCorrection.class, folder);
         try (TestDesk desk = new TestDesk(folder)) {
             Instrument instrument = desk.listInstruments().list().get(0);
             assertThat(instrument.body().scaleLengthMm()).contains(650.0);
@@ -155,6 +131,23 @@ class DeskTest {
             assertThat(desk.lookAtShelf().editSitting().corrected(sitting.id()))
                     .as("what was replaced: three corrections, one of them taken back")
                     .hasSize(4);
+        }
+    }
+
+    /** Lets a script work on the archive in a folder, in a window of the least size. */
+    private static void requireDone(Class<?> script, Path folder) throws Exception {
+        Path sound = Files.createDirectory(folder.resolve("sound"));
+        try (VirtualScreen screen = VirtualScreen.start(1280, 720);
+                VirtualMicrophone microphone = VirtualMicrophone.start(sound, RATE_HZ)) {
+            Process desk = microphone.java(
+                    screen.environment(),
+                    List.of("-Dprism.order=sw", "-Xmx512m"),
+                    script,
+                    folder.resolve("archive").toString(),
+                    PICTURES.toString());
+            List<String> said = follow(desk, microphone, folder);
+            assertThat(desk.waitFor()).as(String.join("\n", said)).isZero();
+            assertThat(said).contains("DONE");
         }
     }
 

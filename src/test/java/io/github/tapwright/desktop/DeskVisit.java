@@ -1,6 +1,5 @@
 package io.github.tapwright.desktop;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -22,21 +21,7 @@ final class DeskVisit {
         Path archive = Path.of(args[0]);
         Path pictures = Path.of(args[1]);
         Path report = Path.of(args[2]);
-        Thread program = new Thread(() -> Launch.main(new String[] {"--archive=" + archive}), "program");
-        program.setDaemon(true);
-        program.start();
-        try {
-            visit(Hand.onWindow(), pictures, report);
-            if (Files.exists(archive.resolve("desk.log"))) {
-                throw new AssertionError(Files.readString(archive.resolve("desk.log")));
-            }
-            System.out.println("DONE");
-            System.exit(0);
-        } catch (Throwable failure) {
-            failure.printStackTrace(System.out);
-            Hand.onWindow().photograph(pictures.resolve("failed.png"));
-            System.exit(1);
-        }
+        DeskScript.run(archive, pictures, hand -> visit(hand, pictures, report));
     }
 
     private static void visit(Hand hand, Path pictures, Path report) {

@@ -3,6 +3,8 @@ package io.github.tapwright.comparison.trend;
 import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.Median;
+import io.github.tapwright.statistics.UncertaintyBudget;
+import io.github.tapwright.statistics.UncertaintyBudget.Component;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * One quantity on one day: the median over the day's sittings, because a drift of months does not show within hours, and figures
@@ -46,15 +49,11 @@ record DayFigure(LocalDate day, double measured, double corrected, Estimate own,
 
     /** What one of several is unsure by: 0 with the mean of their u², ν = (Σu²)²/Σ(u⁴/ν) by Welch and Satterthwaite. */
     static Estimate onAverage(List<Estimate> several) {
-        double sum = 0;
-        double perFreedom = 0;
-        for (Estimate one : several) {
-            double variance = one.standardUncertainty() * one.standardUncertainty();
-            sum += variance;
-            perFreedom += variance * variance / one.degreesOfFreedom();
-        }
-        double freedom = perFreedom > 0 ? sum * sum / perFreedom : Double.POSITIVE_INFINITY;
-        return new Estimate(0, Math.sqrt(sum / several.size()), freedom);
+        double each = 1 / Math.sqrt(several.size());
+        Component[] parts = IntStream.range(0, several.size())
+                .mapToObj(i -> new Component("sitting " + i, several.get(i), each))
+                .toArray(Component[]::new);
+        return UncertaintyBudget.independent(0, parts).combined();
     }
 
     private static double median(List<SittingFigure> figures, ToDoubleFunction<SittingFigure> of) {

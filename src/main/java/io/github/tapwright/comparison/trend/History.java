@@ -109,7 +109,7 @@ public record History(
             BenchKnowledge bench,
             ZoneId zone) {
         List<LeftOut> leftOut = new ArrayList<>();
-        List<SittingOutline> ordered = keep(
+        List<SittingOutline> ordered = LeftOut.without(
                 all.stream()
                         .sorted(Comparator.comparing(s -> s.takenAt().instant()))
                         .toList(),
@@ -152,15 +152,8 @@ public record History(
     }
 
     private static List<SittingOutline> taps(List<SittingOutline> ordered, List<LeftOut> leftOut) {
-        return keep(ordered.stream().filter(is(Procedure.BodyTaps.KEY)).toList(), TapSittings::objection, leftOut);
-    }
-
-    private static List<SittingOutline> keep(
-            List<SittingOutline> from, Function<SittingOutline, Optional<String>> objection, List<LeftOut> leftOut) {
-        List<SittingOutline> kept = new ArrayList<>();
-        from.forEach(s ->
-                objection.apply(s).ifPresentOrElse(why -> leftOut.add(LeftOut.of(s, why)), () -> kept.add(s)));
-        return kept;
+        return LeftOut.without(
+                ordered.stream().filter(is(Procedure.BodyTaps.KEY)).toList(), TapSittings::objection, leftOut);
     }
 
     private static <S> List<SittingFigure> figures(List<S> sittings, Function<S, Optional<SittingFigure>> figure) {

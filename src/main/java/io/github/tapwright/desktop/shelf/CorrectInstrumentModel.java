@@ -12,8 +12,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.value.ObservableStringValue;
 
 /** Corrects what is written down about an instrument. */
@@ -50,13 +48,8 @@ final class CorrectInstrumentModel implements Correction {
     }
 
     @Override
-    public ReadOnlyBooleanProperty open() {
-        return state.open();
-    }
-
-    @Override
-    public ReadOnlyStringProperty title() {
-        return state.title();
+    public OpenForm state() {
+        return state;
     }
 
     @Override
@@ -71,11 +64,6 @@ final class CorrectInstrumentModel implements Correction {
 
     private static List<String> changes(Instrument before, Instrument after) {
         return Written.changes(InstrumentForm.written(before), InstrumentForm.written(after));
-    }
-
-    @Override
-    public ReadOnlyStringProperty refusal() {
-        return state.refusal();
     }
 
     /** Opens the form with all that is known. */

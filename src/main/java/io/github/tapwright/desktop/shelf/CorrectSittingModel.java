@@ -21,8 +21,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -96,13 +94,8 @@ final class CorrectSittingModel implements Correction {
     }
 
     @Override
-    public ReadOnlyBooleanProperty open() {
-        return state.open();
-    }
-
-    @Override
-    public ReadOnlyStringProperty title() {
-        return state.title();
+    public OpenForm state() {
+        return state;
     }
 
     @Override
@@ -114,11 +107,6 @@ final class CorrectSittingModel implements Correction {
         return shown.map(of -> new SittingWords(use.zone())
                         .preview(of.kept(), typed(of.kept()), of.ofTaps(), settings.units()))
                 .orElse("");
-    }
-
-    @Override
-    public ReadOnlyStringProperty refusal() {
-        return state.refusal();
     }
 
     /** Opens the form with all that is known about a sitting. */
