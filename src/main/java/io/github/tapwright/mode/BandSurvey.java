@@ -43,10 +43,14 @@ final class BandSurvey {
     /** A shared mode together with the fit it came from and all models of the band that come near it. */
     record Found(SharedMode mode, PoleFit fit, int index, List<ModelAverage.Model> models) {}
 
+    /** What a band gave by itself: the first guesses, and what a fit from there found. */
+    private record Begun(List<Pole> guess, List<Found> found) {}
+
     /** All shared modes, lowest first. */
     List<Found> modes() {
-        List<List<Pole>> guesses = inEachBand(this::guess);
-        List<Found> found = together(inEachBand(b -> inBand(first(b, guesses.get(b)), b, List.of())));
+        List<Begun> begun = inEachBand(this::begin);
+        List<List<Pole>> guesses = begun.stream().map(Begun::guess).toList();
+        List<Found> found = together(begun.stream().map(Begun::found).toList());
         for (int i = 0; i < POLISHES; i++) {
             boolean last = i == POLISHES - 1;
             found = polished(found, guesses, last);
@@ -70,6 +74,11 @@ final class BandSurvey {
 
     private double highHz(int band) {
         return edgesHz[band + 1] + MARGIN_HZ;
+    }
+
+    private Begun begin(int band) {
+        List<Pole> guess = guess(band);
+        return new Begun(guess, inBand(first(band, guess), band, List.of()));
     }
 
     private List<Pole> guess(int band) {
@@ -120,13 +129,17 @@ final class BandSurvey {
         if (!last) {
             return inBand(fit, band, List.of());
         }
-        List<ModelAverage.Model> models = OrderChoice.rivals(search.visited()).stream()
-                .map(m -> new ModelAverage.Model(
-                        m.fit(),
-                        StartTimeSpread.laterFits(spectra, laterStarts, m.fit(), outside, lowHz(band), highHz(band)),
-                        m.weight()))
+        List<OrderChoice.Rival> rivals = OrderChoice.rivals(search.visited());
+        List<ModelAverage.Model> models = rivals.stream()
+                .map(rival -> model(rival, StartTimeSpread.laterFits(
+                        spectra, laterStarts, rival.fit(), outside, lowHz(band), highHz(band))))
                 .toList();
-        return inBand(models.get(0).fit(), band, models);
+        return inBand(rivals.get(0).fit(), band, models);
+    }
+
+    private static ModelAverage.Model model(OrderChoice.Rival rival, List<PoleFit> laterFits) {
+        List<List<PoleEstimate>> later = laterFits.stream().map(PoleUncertainty::of).toList();
+        return new ModelAverage.Model(PoleUncertainty.of(rival.fit()), later, rival.weight());
     }
 
     /** From where the poles were, and, where that leaves much over, once more from the first guesses. */

@@ -23,7 +23,7 @@ final class ModelAverage {
     ModelAverage(Pole pole, List<Model> models) {
         for (Model model : models) {
             model.indexOf(pole)
-                    .map(index -> new StartTimeSpread(model.fit(), model.laterFits(), index))
+                    .map(model::fromAllStarts)
                     .ifPresent(starts -> shares.add(new Share(starts.widened(), starts.stays(), model.weight())));
         }
     }
@@ -31,18 +31,24 @@ final class ModelAverage {
     /**
      * One model of a band.
      *
-     * @param fit its fit
-     * @param laterFits the same from later starts
+     * @param poles of its fit
+     * @param later the same poles from each later start
      * @param weight how far it is believed; of all models 1 together
      */
-    record Model(PoleFit fit, List<PoleFit> laterFits, double weight) {
+    record Model(List<PoleEstimate> poles, List<List<PoleEstimate>> later, double weight) {
+
+        /** One of its poles from all starts. */
+        StartTimeSpread fromAllStarts(int index) {
+            return new StartTimeSpread(
+                    poles.get(index), later.stream().map(l -> l.get(index)).toList());
+        }
 
         /** Where a pole is found in this model. */
         Optional<Integer> indexOf(Pole pole) {
             int nearest = -1;
             double least = 1;
-            for (int i = 0; i < fit.poles().size(); i++) {
-                double distance = distance(fit.poles().get(i), pole);
+            for (int i = 0; i < poles.size(); i++) {
+                double distance = distance(poles.get(i).pole(), pole);
                 if (distance < least) {
                     least = distance;
                     nearest = i;

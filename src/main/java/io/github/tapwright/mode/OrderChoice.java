@@ -76,9 +76,9 @@ final class OrderChoice {
      * fade to nothing where the criterion is worse by {@value #FARTHEST_RIVAL}.
      *
      * @param visited fits of one window, at least one
-     * @return best first, weights of 1 together, no later fits yet
+     * @return best first, weights of 1 together
      */
-    static List<ModelAverage.Model> rivals(List<PoleFit> visited) {
+    static List<Rival> rivals(List<PoleFit> visited) {
         double least =
                 visited.stream().mapToDouble(OrderChoice::criterion).min().orElseThrow();
         List<PoleFit> settled = new ArrayList<>();
@@ -93,14 +93,22 @@ final class OrderChoice {
         double[] weights =
                 settled.stream().mapToDouble(f -> weight(f, settled.get(0))).toArray();
         double all = Arrays.stream(weights).sum();
-        List<ModelAverage.Model> models = new ArrayList<>();
+        List<Rival> rivals = new ArrayList<>();
         for (int i = 0; i < weights.length; i++) {
             if (weights[i] > 0) {
-                models.add(new ModelAverage.Model(settled.get(i), List.of(), weights[i] / all));
+                rivals.add(new Rival(settled.get(i), weights[i] / all));
             }
         }
-        return models;
+        return rivals;
     }
+
+    /**
+     * A fit that is nearly as good as the best, or the best itself.
+     *
+     * @param fit the fit
+     * @param weight how far it is believed; of all rivals 1 together
+     */
+    record Rival(PoleFit fit, double weight) {}
 
     private static double weight(PoleFit fit, PoleFit best) {
         double behind = criterion(fit) - criterion(best);

@@ -156,16 +156,14 @@ final class PoleFit {
     Normal normal() {
         int m = poles.size();
         double[][] within = new double[2 * m][];
-        double[][] companions = new double[2 * m][];
         double[][] gram = new double[2 * m][2 * m];
         double[][] against = new double[2 * m][residual.length];
         for (int i = 0; i < 2 * m; i++) {
             within[i] = basis.shares(derivatives[i]);
-            companions[i] = window.companionShares(derivatives[i]);
-            // What strengths and companions can take up does not count; the residual has nothing of that kind.
+            // What the strengths can take up does not count; the residual has nothing of that kind.
             ScalarProduct.ofEach(derivatives[i], derivatives, i + 1, gram[i]);
             for (int j = 0; j <= i; j++) {
-                gram[i][j] -= ScalarProduct.of(within[i], within[j]) + ScalarProduct.of(companions[i], companions[j]);
+                gram[i][j] -= ScalarProduct.of(within[i], within[j]);
                 gram[j][i] = gram[i][j];
             }
             ScalarProduct.ofEach(derivatives[i], residual, residual.length, against[i]);

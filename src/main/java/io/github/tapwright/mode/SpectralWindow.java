@@ -1,5 +1,6 @@
 package io.github.tapwright.mode;
 
+import io.github.tapwright.signal.ComplexLine;
 import io.github.tapwright.signal.LineShape;
 import io.github.tapwright.signal.OrthonormalBasis;
 import io.github.tapwright.signal.ScalarProduct;
@@ -21,18 +22,18 @@ final class SpectralWindow {
 
     private final LineShape shape;
     private final double[][] data;
-    private final OrthonormalBasis companions;
+    private final OrthonormalBasis tones;
     private final double energy;
 
-    private SpectralWindow(LineShape shape, double[][] data, List<double[]> companions) {
+    private SpectralWindow(LineShape shape, double[][] data, List<double[]> tones) {
         this.shape = shape;
         this.data = data;
-        this.companions = new OrthonormalBasis(companions.size());
-        companions.forEach(this.companions::add);
+        this.tones = new OrthonormalBasis(tones.size(), new ComplexLine(shape.bins())::takeAway);
+        tones.forEach(this.tones::add);
         double sum = 0;
         for (double[] strike : data) {
             sum += ScalarProduct.of(strike, strike);
-            this.companions.takeAway(strike);
+            this.tones.takeAway(strike);
         }
         this.energy = sum;
     }
@@ -60,32 +61,20 @@ final class SpectralWindow {
                 }
             }
         }
-        return new SpectralWindow(shape, data, companions(shape, spectra, lowHz, highHz));
+        return new SpectralWindow(shape, data, hum(shape, spectra, lowHz, highHz));
     }
 
-    private static List<double[]> companions(LineShape shape, DecaySpectra spectra, double lowHz, double highHz) {
-        List<double[]> companions = new ArrayList<>();
-        int bins = shape.bins();
-        for (int power = 0; power < 2; power++) {
-            double[] re = new double[2 * bins];
-            double[] im = new double[2 * bins];
-            for (int i = 0; i < bins; i++) {
-                double x = Math.pow(2.0 * i / (bins - 1) - 1, power);
-                re[i] = x;
-                im[i + bins] = x;
-            }
-            companions.add(re);
-            companions.add(im);
-        }
+    private static List<double[]> hum(LineShape shape, DecaySpectra spectra, double lowHz, double highHz) {
+        List<double[]> tones = new ArrayList<>();
         for (double hz : spectra.humHz()) {
             if (hz > lowHz - 5 && hz < highHz + 5) {
-                double[][] columns = new double[4][2 * bins];
+                double[][] columns = new double[4][2 * shape.bins()];
                 shape.fill(2 * Math.PI * hz, 0, columns);
-                companions.add(columns[0]);
-                companions.add(columns[1]);
+                tones.add(columns[0]);
+                tones.add(columns[1]);
             }
         }
-        return companions;
+        return tones;
     }
 
     LineShape shape() {
@@ -98,33 +87,29 @@ final class SpectralWindow {
     }
 
     /**
-     * A pole's columns as {@link LineShape#fill} orders them, shape [4][rows]. Companions are taken away from its cosine
-     * and sine, not from the derivatives; of a column that is nothing but companions zeros are left, not rounding.
+     * A pole's columns as {@link LineShape#fill} orders them, companions taken away, shape [4][rows]. Of a cosine or sine
+     * that is nothing but companions zeros are left, not rounding.
      */
     double[][] columns(Pole pole) {
         double[][] columns = new double[4][rows()];
         shape.fill(pole.omega(), pole.sigma(), columns);
-        takeCompanionsAway(columns[0]);
-        takeCompanionsAway(columns[1]);
+        for (double[] column : columns) {
+            takeCompanionsAway(column);
+        }
         return columns;
     }
 
     private void takeCompanionsAway(double[] column) {
         double before = ScalarProduct.of(column, column);
-        companions.takeAway(column);
+        tones.takeAway(column);
         if (ScalarProduct.of(column, column) <= NOTHING_LEFT * before) {
             Arrays.fill(column, 0);
         }
     }
 
-    /** How much of each of the companions' orthonormal columns is in some rows. */
-    double[] companionShares(double[] rows) {
-        return companions.shares(rows);
-    }
-
     /** How many real columns are fitted besides the poles'. */
     int companionCount() {
-        return companions.size();
+        return ComplexLine.COLUMNS + tones.size();
     }
 
     int rows() {

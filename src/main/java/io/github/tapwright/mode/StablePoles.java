@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class StablePoles {
 
-    private static final int MOST_ORDERS = 16;
     private static final int LEAST_RUN = 3;
     private static final double SAME_PLACE_WIDTHS = 0.35;
     private static final double SAME_DECAY_RATIO = 1.5;
@@ -32,7 +31,7 @@ final class StablePoles {
      */
     static List<Pole> in(SubspacePoles subspace, double lowHz, double highHz) {
         List<Track> tracks = new ArrayList<>();
-        int most = Math.min(MOST_ORDERS, subspace.mostPoles());
+        int most = subspace.mostPoles();
         for (int order = 1; order <= most; order++) {
             List<Pole> plausible = subspace.poles(order).stream()
                     .filter(p -> p.dampedHz() > lowHz && p.dampedHz() < highHz)

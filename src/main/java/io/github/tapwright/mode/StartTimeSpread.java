@@ -1,7 +1,6 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.statistics.Estimate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -25,11 +24,15 @@ final class StartTimeSpread {
     private final PoleEstimate here;
     private final List<PoleEstimate> later;
 
-    StartTimeSpread(PoleFit fit, List<PoleFit> laterFits, int index) {
-        this.here = PoleUncertainty.of(fit, index);
-        this.later = laterFits.stream()
-                .map(other -> PoleUncertainty.of(other, index))
-                .toList();
+    /**
+     * One pole from all starts.
+     *
+     * @param here from the whole decays
+     * @param later from each later start
+     */
+    StartTimeSpread(PoleEstimate here, List<PoleEstimate> later) {
+        this.here = here;
+        this.later = later;
     }
 
     /**
@@ -46,7 +49,7 @@ final class StartTimeSpread {
     }
 
     /**
-     * Fits a band again from later starts.
+     * Fits a band again from later starts. No start's work depends on another's, so they may be worked on side by side.
      *
      * @param spectra of the whole decays
      * @param laterStarts the same from later starts
@@ -63,15 +66,16 @@ final class StartTimeSpread {
             List<SharedMode> outside,
             double lowHz,
             double highHz) {
-        List<PoleFit> fits = new ArrayList<>();
-        for (DecaySpectra later : laterStarts) {
-            double seconds = spectra.seconds() - later.seconds();
-            List<SharedMode> decayed =
-                    outside.stream().map(m -> m.later(seconds)).toList();
-            SpectralWindow window = SpectralWindow.of(later, lowHz, highHz, decayed);
-            fits.add(PoleRefinement.refine(window, fit.poles(), STEPS));
-        }
-        return fits;
+        return laterStarts.stream()
+                .parallel()
+                .map(later -> {
+                    double seconds = spectra.seconds() - later.seconds();
+                    List<SharedMode> decayed =
+                            outside.stream().map(m -> m.later(seconds)).toList();
+                    SpectralWindow window = SpectralWindow.of(later, lowHz, highHz, decayed);
+                    return PoleRefinement.refine(window, fit.poles(), STEPS);
+                })
+                .toList();
     }
 
     /** Whether the pole is still where it was, within half its width and what noise allows. */

@@ -22,8 +22,12 @@ final class SubspacePoles {
     private static final double EDGE_HZ = 30;
     private static final double SKIP_SECONDS = 0.012;
     private static final int GUARD_BINS = 2;
+    private static final int MOST_POLES = 16;
+    private static final double SMALLEST = 1e-12;
 
-    private final DMatrixRMaj signalSpace;
+    private final int height;
+    private final DMatrixRMaj shifted;
+    private final double[] lastRow;
     private final double rateHz;
     private final double shiftHz;
 
@@ -42,20 +46,22 @@ final class SubspacePoles {
         shiftHz = (first - GUARD_BINS) * spectra.binHz();
         int skip = (int) Math.min(samples / 8.0, Math.ceil(SKIP_SECONDS * rateHz));
         int kept = samples - 2 * skip;
-        int height = Math.min(kept / 2, 80);
+        height = Math.min(kept / 2, 80);
         DMatrixRMaj covariance = new DMatrixRMaj(height, height);
         Fourier fourier = new Fourier(samples);
         for (int s = 0; s < spectra.strikes(); s++) {
-            double[] shifted = new double[2 * samples];
+            double[] band = new double[2 * samples];
             for (int k = first; k <= last; k++) {
                 double weight = edge(k * spectra.binHz(), lowHz, highHz);
                 int to = 2 * (k - first + GUARD_BINS);
-                shifted[to] = weight * spectra.spectrum(s)[2 * k];
-                shifted[to + 1] = weight * spectra.spectrum(s)[2 * k + 1];
+                band[to] = weight * spectra.spectrum(s)[2 * k];
+                band[to + 1] = weight * spectra.spectrum(s)[2 * k + 1];
             }
-            addHankel(covariance, fourier.realFromOneSided(shifted), skip, kept);
+            addHankel(covariance, fourier.realFromOneSided(band), skip, kept);
         }
-        signalSpace = eigenvectorsLargestFirst(covariance);
+        DMatrixRMaj space = eigenvectorsLargestFirst(covariance, 2 * mostPoles());
+        lastRow = CommonOps_DDRM.extractRow(space, height - 1, null).data;
+        shifted = productWithShifted(space);
     }
 
     private static double edge(double hz, double lowHz, double highHz) {
@@ -87,7 +93,7 @@ final class SubspacePoles {
         }
     }
 
-    private static DMatrixRMaj eigenvectorsLargestFirst(DMatrixRMaj covariance) {
+    private static DMatrixRMaj eigenvectorsLargestFirst(DMatrixRMaj covariance, int count) {
         int n = covariance.numRows;
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, true, true);
         eigen.decompose(covariance);
@@ -97,31 +103,38 @@ final class SubspacePoles {
         }
         order.sort((a, b) -> Double.compare(
                 eigen.getEigenvalue(b).getReal(), eigen.getEigenvalue(a).getReal()));
-        DMatrixRMaj vectors = new DMatrixRMaj(n, n);
-        for (int c = 0; c < n; c++) {
+        DMatrixRMaj vectors = new DMatrixRMaj(n, count);
+        for (int c = 0; c < count; c++) {
             CommonOps_DDRM.insert(eigen.getEigenVector(order.get(c)), vectors, 0, c);
         }
         return vectors;
     }
 
+    /** Uᵀ·L of a space's rows without the last, U, and without the first, L. */
+    private static DMatrixRMaj productWithShifted(DMatrixRMaj space) {
+        int rows = space.numRows;
+        int columns = space.numCols;
+        DMatrixRMaj product = new DMatrixRMaj(columns, columns);
+        CommonOps_DDRM.multTransA(
+                CommonOps_DDRM.extract(space, 0, rows - 1, 0, columns),
+                CommonOps_DDRM.extract(space, 1, rows, 0, columns),
+                product);
+        return product;
+    }
+
     /** The largest number of poles that can be asked for. */
     int mostPoles() {
-        return signalSpace.numRows / 2 - 1;
+        return Math.min(MOST_POLES, height / 2 - 1);
     }
 
     /**
      * Poles of a given order.
      *
-     * @param count how many decaying sines to assume
+     * @param count how many decaying sines to assume, at most {@link #mostPoles}
      * @return those found, fewer where the equations gave no decaying oscillation
      */
     List<Pole> poles(int count) {
-        int n = signalSpace.numRows;
-        DMatrixRMaj space = CommonOps_DDRM.extract(signalSpace, 0, n, 0, 2 * count);
-        DMatrixRMaj upper = CommonOps_DDRM.extract(space, 0, n - 1, 0, 2 * count);
-        DMatrixRMaj lower = CommonOps_DDRM.extract(space, 1, n, 0, 2 * count);
-        DMatrixRMaj rotation = new DMatrixRMaj(2 * count, 2 * count);
-        CommonOps_DDRM.solve(upper, lower, rotation);
+        DMatrixRMaj rotation = rotation(2 * count);
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(2 * count, false);
         List<Pole> poles = new ArrayList<>();
         if (!eigen.decompose(rotation)) {
@@ -136,5 +149,29 @@ final class SubspacePoles {
             }
         }
         return poles;
+    }
+
+    /**
+     * The matrix Φ that comes nearest to U·Φ = L, by least squares: (UᵀU)⁻¹·UᵀL.
+     *
+     * <p>The space's columns are orthonormal, so without their last row v they leave UᵀU = I − v·vᵀ, whose inverse is
+     * I + v·vᵀ/(1 − vᵀv): what all orders need is worked out once, and none solves a system of its own.
+     */
+    private DMatrixRMaj rotation(int size) {
+        DMatrixRMaj rotation = CommonOps_DDRM.extract(shifted, 0, size, 0, size);
+        double left = 1;
+        for (int i = 0; i < size; i++) {
+            left -= lastRow[i] * lastRow[i];
+        }
+        for (int c = 0; c < size; c++) {
+            double along = 0;
+            for (int i = 0; i < size; i++) {
+                along += lastRow[i] * shifted.get(i, c);
+            }
+            for (int i = 0; i < size; i++) {
+                rotation.add(i, c, lastRow[i] * along / Math.max(SMALLEST, left));
+            }
+        }
+        return rotation;
     }
 }

@@ -1,5 +1,6 @@
 package io.github.tapwright.note;
 
+import io.github.tapwright.signal.ComplexLine;
 import io.github.tapwright.signal.OrthonormalBasis;
 import io.github.tapwright.signal.ScalarProduct;
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ final class PartialFit {
     PartialFit(LineBand band, List<DecayingTone> tones) {
         this.band = band;
         this.tones = List.copyOf(tones);
-        basis = new OrthonormalBasis(2 * tones.size(), band::takeLineAway);
+        basis = new OrthonormalBasis(2 * tones.size(), band.line()::takeAway);
         for (DecayingTone tone : tones) {
             double[][] own = tone.columns(band.shape());
             columns.add(own);
@@ -86,7 +87,7 @@ final class PartialFit {
     }
 
     double degreesOfFreedom() {
-        return Math.max(1, residual.length - LineBand.COMPANIONS - 4 * tones.size());
+        return Math.max(1, residual.length - ComplexLine.COLUMNS - 4 * tones.size());
     }
 
     /** Derivatives by ω and ln σ of every tone, strengths held. */
@@ -137,7 +138,7 @@ final class PartialFit {
         int own = 2 * tones.size();
         List<double[]> linear = new ArrayList<>();
         columns.forEach(c -> linear.addAll(List.of(c[0], c[1])));
-        linear.addAll(List.of(band.companions()));
+        linear.addAll(List.of(band.line().columns()));
         int numLinear = linear.size();
         linear.addAll(slopes());
         double[] scale = linear.stream()

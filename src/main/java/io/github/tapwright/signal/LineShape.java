@@ -72,30 +72,35 @@ public final class LineShape {
         // g, z·dg/dz of z lie in the columns' first halves while those of z̄, the other way up, lie in the second
         values(zRe, zIm, lastRe, lastIm, columns, 0);
         values(zRe, -zIm, lastRe, -lastIm, columns, bins());
-        for (int i = 0; i < bins(); i++) {
-            combine(columns, i);
-        }
+        combine(columns);
     }
 
     /** Cosine (g+h)/2 and sine (g−h)/(2i) of g at z and h at z̄, and their derivatives with dz/dσ = −z/rate for both. */
-    private void combine(double[][] columns, int i) {
-        int j = i + bins();
-        double gRe = columns[0][i];
-        double gIm = columns[1][i];
-        double hRe = columns[0][j];
-        double hIm = columns[1][j];
-        columns[0][i] = (gRe + hRe) / 2;
-        columns[0][j] = (gIm + hIm) / 2;
-        columns[1][i] = (gIm - hIm) / 2;
-        columns[1][j] = -(gRe - hRe) / 2;
-        double pRe = columns[2][i] / rateHz;
-        double pIm = columns[3][i] / rateHz;
-        double mRe = columns[2][j] / rateHz;
-        double mIm = columns[3][j] / rateHz;
-        columns[2][i] = -(pRe + mRe) / 2;
-        columns[2][j] = -(pIm + mIm) / 2;
-        columns[3][i] = -(pIm - mIm) / 2;
-        columns[3][j] = (pRe - mRe) / 2;
+    private void combine(double[][] columns) {
+        double[] cosine = columns[0];
+        double[] sine = columns[1];
+        double[] cosineBySigma = columns[2];
+        double[] sineBySigma = columns[3];
+        int bins = bins();
+        double slope = -0.5 / rateHz; // no division in the loop, where it would cost more than all the rest
+        for (int i = 0, j = bins; i < bins; i++, j++) {
+            double gRe = cosine[i];
+            double gIm = sine[i];
+            double hRe = cosine[j];
+            double hIm = sine[j];
+            cosine[i] = 0.5 * (gRe + hRe);
+            cosine[j] = 0.5 * (gIm + hIm);
+            sine[i] = 0.5 * (gIm - hIm);
+            sine[j] = 0.5 * (hRe - gRe);
+            double pRe = cosineBySigma[i];
+            double pIm = sineBySigma[i];
+            double mRe = cosineBySigma[j];
+            double mIm = sineBySigma[j];
+            cosineBySigma[i] = slope * (pRe + mRe);
+            cosineBySigma[j] = slope * (pIm + mIm);
+            sineBySigma[i] = slope * (pIm - mIm);
+            sineBySigma[j] = slope * (mRe - pRe);
+        }
     }
 
     /**
@@ -155,8 +160,9 @@ public final class LineShape {
                 continue;
             }
             // 1/(1−z·w)
-            double iRe = dRe / norm;
-            double iIm = -dIm / norm;
+            double inverse = 1 / norm;
+            double iRe = dRe * inverse;
+            double iIm = -dIm * inverse;
             double re = nRe * iRe - nIm * iIm;
             double im = nIm * iRe + nRe * iIm;
             gRe[at] = re;

@@ -5,15 +5,19 @@ import java.util.function.Consumer;
 /**
  * Orthonormal columns that span the columns of a least-squares fit, taken in one by one.
  *
- * <p>Modified Gram-Schmidt: X = Q·R, column by column, each column twice, so that Q stays orthogonal to rounding however
- * alike the columns are. As Q is that, two of its columns can be taken away at once, in two thirds of the time. Data go through the same steps in {@link #takeAway}, which gives least squares as stable as
+ * <p>Modified Gram-Schmidt: X = Q·R, column by column, a column twice where the others explain nearly all of it, so that Q
+ * stays orthogonal to rounding however alike the columns are. As Q is that, two of its columns can be taken away at once, in
+ * two thirds of the time. Data go through the same steps in {@link #takeAway}, which gives least squares as stable as
  * Householder's. Whatever else the fit holds (a straight line, a hum) can be taken away from every column and from the data
- * beforehand. Source: [Bjorck1967].
+ * beforehand. Source: [Bjorck1967]; when a second time is needed, [DanielGraggKaufmanStewart1976].
  */
 public final class OrthonormalBasis {
 
     /** A column that others explain to so much of its length adds nothing that rounding has left. */
     private static final double DEPENDENT = 1e-12;
+
+    /** Where less than this is left of a column, what rounding left along the others is no longer small beside it. */
+    private static final double LITTLE_LEFT = 0.1;
 
     private final Consumer<double[]> beforehand;
     private final double[][] q;
@@ -50,11 +54,17 @@ public final class OrthonormalBasis {
         double[] x = column.clone();
         double whole = Math.sqrt(ScalarProduct.of(x, x));
         double[] shares = takeAway(x);
-        double[] left = takeAway(x);
-        for (int j = 0; j < size; j++) {
-            triangle[j][size] = shares[j] + left[j];
-        }
         double length = Math.sqrt(ScalarProduct.of(x, x));
+        if (length < LITTLE_LEFT * whole) {
+            double[] more = takeAway(x);
+            for (int j = 0; j < size; j++) {
+                shares[j] += more[j];
+            }
+            length = Math.sqrt(ScalarProduct.of(x, x));
+        }
+        for (int j = 0; j < size; j++) {
+            triangle[j][size] = shares[j];
+        }
         boolean isNew = length > DEPENDENT * whole;
         triangle[size][size] = isNew ? length : 0;
         double scale = isNew ? 1 / length : 0;
