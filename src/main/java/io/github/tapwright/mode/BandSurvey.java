@@ -131,14 +131,17 @@ final class BandSurvey {
         }
         List<OrderChoice.Rival> rivals = OrderChoice.rivals(search.visited());
         List<ModelAverage.Model> models = rivals.stream()
-                .map(rival -> model(rival, StartTimeSpread.laterFits(
-                        spectra, laterStarts, rival.fit(), outside, lowHz(band), highHz(band))))
+                .map(rival -> model(
+                        rival,
+                        StartTimeSpread.laterFits(
+                                spectra, laterStarts, rival.fit(), outside, lowHz(band), highHz(band))))
                 .toList();
         return inBand(rivals.get(0).fit(), band, models);
     }
 
     private static ModelAverage.Model model(OrderChoice.Rival rival, List<PoleFit> laterFits) {
-        List<List<PoleEstimate>> later = laterFits.stream().map(PoleUncertainty::of).toList();
+        List<List<PoleEstimate>> later =
+                laterFits.stream().map(PoleUncertainty::of).toList();
         return new ModelAverage.Model(PoleUncertainty.of(rival.fit()), later, rival.weight());
     }
 
