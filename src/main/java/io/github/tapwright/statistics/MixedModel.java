@@ -30,10 +30,9 @@ public final class MixedModel {
      */
     public static MixedFit randomIntercept(List<Observation> observations) {
         Map<String, List<Observation>> groups = new LinkedHashMap<>();
-        observations.forEach(
-                o -> groups.computeIfAbsent(o.group(), name -> new ArrayList<>()).add(o));
-        return randomInterceptOf(
-                groups.values().stream().map(ObservedGroup::of).toList());
+        observations.forEach(o ->
+                groups.computeIfAbsent(o.group(), name -> new ArrayList<>()).add(o));
+        return randomInterceptOf(groups.values().stream().map(ObservedGroup::of).toList());
     }
 
     /**

@@ -37,7 +37,7 @@ final class Roster {
         Map<Subject, Map<String, GroupSample>> samples = new LinkedHashMap<>();
         subjects.forEach(subject -> samples.put(subject, new TreeMap<>()));
         byInstrument.forEach((group, instruments) -> {
-            // Side by side, each with all subjects while its sittings are at hand; the order, and so every bit, stays the same.
+            // Side by side, each with all subjects while its sittings are at hand; the order stays the same.
             List<Map<Subject, InstrumentMean>> means = instruments.values().parallelStream()
                     .map(own -> means(own, subjects, figures))
                     .toList();
