@@ -108,6 +108,11 @@ final class BigArchive {
                                 + " microphone, microphone_distance_mm, gain, procedure",
                         "id = t"),
                 copy(
+                        "original",
+                        "sha256, size_bytes, extension",
+                        "printf('%064x', k), size_bytes, extension",
+                        "sha256 = (SELECT sha256 FROM recording WHERE sitting_id = t)"),
+                copy(
                         "recording",
                         "sitting_id, place, sha256, file_name, format, sample_rate_hz, channel_count, channel_used, duration_s",
                         "k, place, printf('%064x', k), file_name, format, sample_rate_hz, channel_count, channel_used, duration_s",

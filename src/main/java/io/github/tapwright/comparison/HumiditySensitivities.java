@@ -29,6 +29,8 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
 
     private static final String BARE_SPRUCE =
             "assumed for bare spruce, an estimate and not measured on this instrument";
+    private static final String BARE_SPRUCE_IN_MAIN_AIR =
+            BARE_SPRUCE + ", of which the main air takes " + ClimateCorrection.WOOD_SHARE_WORDS;
 
     private static final String DRIFT_APART = "a steady drift set apart";
     private static final String RAN_WITH_TIME = " humidity ran with time, and a drift would be learnt as humidity";
@@ -76,11 +78,10 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
         if (isLearnt(sensitivity)) {
             return "learnt from " + sensitivity.sittings() + " sittings of this instrument, " + DRIFT_APART;
         }
-        return BARE_SPRUCE
-                + (mode.equals(Optional.of(ModeName.MAIN_AIR))
-                        ? ", of which the main air takes " + ClimateCorrection.WOOD_SHARE_WORDS
-                        : "")
-                + (ranWithTime(sensitivity) ? "; in its " + sensitivity.sittings() + " sittings" + RAN_WITH_TIME : "");
+        String assumed = mode.equals(Optional.of(ModeName.MAIN_AIR)) ? BARE_SPRUCE_IN_MAIN_AIR : BARE_SPRUCE;
+        return ranWithTime(sensitivity)
+                ? assumed + "; in its " + sensitivity.sittings() + " sittings" + RAN_WITH_TIME
+                : assumed;
     }
 
     /**

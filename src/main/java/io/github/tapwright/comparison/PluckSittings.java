@@ -47,8 +47,8 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
                         .flatMap(PluckLevels::withdrawn)
                         .map(why -> BenchConditions.withdrawn("its calibration", s.id(), why)),
                 leftOut);
-        List<SittingOutline> used =
-                keep(meaningful, s -> !PluckedStrings.of(s).isEmpty(), "no pluck of an open string was found", leftOut);
+        List<SittingOutline> used = keep(
+                meaningful, s -> !PluckedStrings.numbers(s).isEmpty(), "no pluck of an open string was found", leftOut);
         boolean calibrated = used.stream().anyMatch(PluckSittings::calibrated);
         if (calibrated) {
             used = keep(used, PluckSittings::calibrated, "not calibrated, unlike others", leftOut);
@@ -106,7 +106,7 @@ public record PluckSittings(List<SittingOutline> used, List<LeftOut> leftOut, Se
 
     private static Set<Integer> commonStrings(List<SittingOutline> used) {
         return used.stream()
-                .map(s -> new TreeSet<>(PluckedStrings.of(s).numbers()))
+                .map(PluckedStrings::numbers)
                 .reduce((a, b) -> {
                     a.retainAll(b);
                     return a;

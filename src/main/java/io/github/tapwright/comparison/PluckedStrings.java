@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The plucks of one sitting, string by string: each string weighs the same, and u² = Σ(s²_string/n_string)/strings² with the degrees of
@@ -38,17 +40,18 @@ public record PluckedStrings(Map<Integer, List<Double>> levels) {
      * @return its plucks by string
      */
     public static PluckedStrings of(SittingOutline sitting) {
-        return new PluckedStrings(sitting.plucks().map(PluckLevels::levels).orElse(List.of()).stream()
+        return new PluckedStrings(plucks(sitting)
                 .collect(Collectors.groupingBy(
                         OfString::string, TreeMap::new, Collectors.mapping(OfString::lafMaxDb, Collectors.toList()))));
     }
 
-    boolean isEmpty() {
-        return levels.isEmpty();
+    /** Which strings were plucked at a sitting, without sorting their levels. */
+    static Set<Integer> numbers(SittingOutline sitting) {
+        return plucks(sitting).map(OfString::string).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    Set<Integer> numbers() {
-        return levels.keySet();
+    private static Stream<OfString> plucks(SittingOutline sitting) {
+        return sitting.plucks().map(PluckLevels::levels).orElse(List.of()).stream();
     }
 
     /**

@@ -1,7 +1,6 @@
 package io.github.tapwright.exchange;
 
 import io.github.tapwright.comparison.LeftOut;
-import io.github.tapwright.comparison.SittingFigure;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.group.Evidence;
 import io.github.tapwright.comparison.group.GroupCurve;
@@ -45,10 +44,10 @@ public final class GroupStudyJson {
             .flatMap(List::stream)
             .toList();
 
-    private static final List<Field<SittingFigure>> FIGURE = List.of(
+    private static final List<Field<InstrumentMean.Part>> FIGURE = List.of(
             Field.of("sitting", f -> f.sitting().toString()),
-            Field.of("as_measured", SittingFigure::measured),
-            Field.of("in_common_air", SittingFigure::corrected));
+            Field.of("as_measured", InstrumentMean.Part::measured),
+            Field.of("in_common_air", InstrumentMean.Part::corrected));
 
     private static final List<Field<GroupCurve.BandMean>> BAND = List.of(
             Field.of("band_hz", b -> b.band().nominalHz()),

@@ -58,8 +58,8 @@ public record ThirdOctaves(Map<Band, Double> levelsDb) {
                 : List.copyOf(curves.get(0).levelsDb().keySet());
         for (ThirdOctaves curve : curves) {
             Set<Band> filled = curve.levelsDb().keySet();
-            // Most curves fill the very same bands, in the same order.
-            if (!common.equals(List.copyOf(filled))) {
+            // Most curves fill the very same bands.
+            if (!filled.containsAll(common)) {
                 common = common.stream().filter(filled::contains).toList();
             }
         }

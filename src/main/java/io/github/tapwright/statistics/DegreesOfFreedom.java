@@ -20,45 +20,53 @@ final class DegreesOfFreedom {
     private final MixedData data;
     private final double[] at;
     private final double[] steps;
+    private final EigenDecompositionSymmetric curvature;
 
     DegreesOfFreedom(MixedData data, double factor, double logSigma) {
         this.data = data;
         at = new double[] {factor, logSigma};
         steps = new double[] {STEP * Math.max(Math.abs(factor), 0.1), STEP};
+        curvature = new EigenDecompositionSymmetric(secondDerivatives());
     }
 
     double of(int coefficient) {
         return Math.min(satterthwaite(data.contrast(coefficient)), DesignFreedom.of(data, coefficient));
     }
 
-    /** Infinite where the criterion has no proper minimum, at a boundary. */
-    private double satterthwaite(RealVector contrast) {
-        int n = at.length;
-        RealMatrix curvature = new Array2DRowRealMatrix(n, n);
-        double[] gradient = new double[n];
-        for (int i = 0; i < n; i++) {
-            gradient[i] = (variance(contrast, i, 1) - variance(contrast, i, -1)) / 2;
+    /** Of the criterion, once for all coefficients. */
+    private RealMatrix secondDerivatives() {
+        RealMatrix second = new Array2DRowRealMatrix(at.length, at.length);
+        for (int i = 0; i < at.length; i++) {
             for (int j = 0; j <= i; j++) {
-                double second = (criterion(i, 1, j, 1)
+                double both = (criterion(i, 1, j, 1)
                                 - criterion(i, 1, j, -1)
                                 - criterion(i, -1, j, 1)
                                 + criterion(i, -1, j, -1))
                         / 4;
-                curvature.setEntry(i, j, second);
-                curvature.setEntry(j, i, second);
+                second.setEntry(i, j, both);
+                second.setEntry(j, i, both);
             }
         }
-        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(curvature);
-        if (eigen.getEigenvalue(n - 1) <= FLAT * eigen.getEigenvalue(0)) {
+        return second;
+    }
+
+    /** Infinite where the criterion has no proper minimum, at a boundary. */
+    private double satterthwaite(RealVector contrast) {
+        int n = at.length;
+        if (curvature.getEigenvalue(n - 1) <= FLAT * curvature.getEigenvalue(0)) {
             return Double.POSITIVE_INFINITY;
+        }
+        double[] gradient = new double[n];
+        for (int i = 0; i < n; i++) {
+            gradient[i] = (variance(contrast, i, 1) - variance(contrast, i, -1)) / 2;
         }
         double spread = 0;
         for (int k = 0; k < n; k++) {
             double along = 0;
             for (int i = 0; i < n; i++) {
-                along += eigen.getEigenvector(k).getEntry(i) * gradient[i];
+                along += curvature.getEigenvector(k).getEntry(i) * gradient[i];
             }
-            spread += 2 * along * along / eigen.getEigenvalue(k);
+            spread += 2 * along * along / curvature.getEigenvalue(k);
         }
         double variance = variance(contrast, 0, 0);
         return spread > 0 ? 2 * variance * variance / spread : Double.POSITIVE_INFINITY;

@@ -13,29 +13,17 @@ final class DesignFreedom {
     static double of(MixedData data, int coefficient) {
         int between = 0;
         for (int j = 0; j < data.coefficients; j++) {
-            between += constantWithinGroups(data, j) ? 1 : 0;
+            between += data.constantWithinGroups(j) ? 1 : 0;
         }
         int within = data.coefficients - between;
-        double freedom = constantWithinGroups(data, coefficient)
+        double freedom = data.constantWithinGroups(coefficient)
                 ? data.groups() - between
                 : data.observations - data.groups() - within;
         if (freedom < 1) {
             throw new IllegalArgumentException(
-                    "too few " + (constantWithinGroups(data, coefficient) ? "groups" : "repeats within groups")
+                    "too few " + (data.constantWithinGroups(coefficient) ? "groups" : "repeats within groups")
                             + " for so many predictors: measure more, or ask for fewer");
         }
         return freedom;
-    }
-
-    private static boolean constantWithinGroups(MixedData data, int coefficient) {
-        return data.fixed.stream().allMatch(x -> {
-            double first = x.getEntry(0, coefficient);
-            for (int i = 1; i < x.getRowDimension(); i++) {
-                if (x.getEntry(i, coefficient) != first) {
-                    return false;
-                }
-            }
-            return true;
-        });
     }
 }

@@ -1,9 +1,7 @@
 package io.github.tapwright.statistics;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -12,67 +10,78 @@ import org.hipparchus.linear.RealVector;
 /** The study as matrices; predictors and values are taken relative to their means, against rounding. */
 final class MixedData {
 
+    static final String UNLIKE = "every observation needs the same predictors";
+
     /** What the fit needs of a group; z is its column of ones. */
     record Products(double zz, RealVector zx, double zy, RealMatrix xx, RealVector xy, double yy) {}
 
     final List<Products> products = new ArrayList<>();
-    final List<RealMatrix> fixed = new ArrayList<>();
-    private final List<RealVector> values = new ArrayList<>();
     final int observations;
     final int coefficients;
+    final boolean scattersWithinGroups;
     private final double meanValue;
     private final double[] means;
+    private final boolean[] constantWithinGroups;
 
-    MixedData(List<Observation> study) {
+    MixedData(List<ObservedGroup> study) {
         if (study.isEmpty()) {
             throw new IllegalArgumentException("a study needs observations, there are none");
         }
-        observations = study.size();
-        int predictors = study.get(0).predictors().size();
-        coefficients = predictors + 1;
-        if (study.stream().anyMatch(o -> o.predictors().size() != predictors)) {
-            throw new IllegalArgumentException("every observation needs the same predictors");
+        int predictors = study.get(0).predictors();
+        if (study.stream().anyMatch(g -> g.predictors() != predictors)) {
+            throw new IllegalArgumentException(UNLIKE);
         }
-        meanValue = Sums.mean(study.stream().mapToDouble(Observation::value).toArray());
+        observations = study.stream().mapToInt(ObservedGroup::size).sum();
+        coefficients = predictors + 1;
+        meanValue = Sums.mean(study.stream().map(ObservedGroup::values).toList());
         means = new double[predictors];
+        constantWithinGroups = new boolean[coefficients];
+        constantWithinGroups[0] = true;
         for (int j = 0; j < predictors; j++) {
             int column = j;
-            means[j] = Sums.mean(
-                    study.stream().mapToDouble(o -> o.predictors().get(column)).toArray());
+            List<double[]> parts = study.stream().map(g -> g.predictor(column)).toList();
+            means[j] = Sums.mean(parts);
+            constantWithinGroups[j + 1] = parts.stream().allMatch(ObservedGroup::isConstant);
         }
-        Map<String, List<Observation>> groups = new LinkedHashMap<>();
-        study.forEach(o ->
-                groups.computeIfAbsent(o.group(), name -> new ArrayList<>()).add(o));
-        groups.values().forEach(this::add);
+        scattersWithinGroups = !study.stream().map(ObservedGroup::values).allMatch(ObservedGroup::isConstant);
+        study.forEach(g -> products.add(products(g)));
     }
 
-    private void add(List<Observation> group) {
-        double[][] rows = new double[group.size()][coefficients];
-        double[] about = new double[group.size()];
-        for (int i = 0; i < rows.length; i++) {
-            List<Double> predictors = group.get(i).predictors();
-            rows[i][0] = 1;
+    private Products products(ObservedGroup group) {
+        double[] x = new double[coefficients];
+        double[] zx = new double[coefficients];
+        double[] xy = new double[coefficients];
+        double[][] xx = new double[coefficients][coefficients];
+        double zy = 0;
+        double yy = 0;
+        for (int i = 0; i < group.size(); i++) {
+            double y = group.values()[i] - meanValue;
+            zy += y;
+            yy += y * y;
+            x[0] = 1;
             for (int j = 0; j < means.length; j++) {
-                rows[i][j + 1] = predictors.get(j) - means[j];
+                x[j + 1] = group.predictor(j)[i] - means[j];
             }
-            about[i] = group.get(i).value() - meanValue;
+            for (int j = 0; j < coefficients; j++) {
+                zx[j] += x[j];
+                xy[j] += x[j] * y;
+                for (int k = 0; k < coefficients; k++) {
+                    xx[j][k] += x[j] * x[k];
+                }
+            }
         }
-        RealMatrix x = new Array2DRowRealMatrix(rows, false);
-        RealVector y = new ArrayRealVector(about, false);
-        RealVector z = new ArrayRealVector(group.size(), 1);
-        fixed.add(x);
-        values.add(y);
-        products.add(new Products(
+        return new Products(
                 group.size(),
-                x.preMultiply(z),
-                z.dotProduct(y),
-                x.transposeMultiply(x),
-                x.preMultiply(y),
-                y.dotProduct(y)));
+                new ArrayRealVector(zx, false),
+                zy,
+                new Array2DRowRealMatrix(xx, false),
+                new ArrayRealVector(xy, false),
+                yy);
     }
 
-    boolean scattersWithinGroups() {
-        return values.stream().anyMatch(y -> y.getMaxValue() > y.getMinValue());
+    /** Whether a coefficient's predictor, or the intercept's column of ones, is one number in each group. */
+    boolean constantWithinGroups(int coefficient) {
+        return constantWithinGroups[coefficient];
     }
 
     /** Of the values about their mean. */
@@ -81,7 +90,7 @@ final class MixedData {
     }
 
     int groups() {
-        return values.size();
+        return products.size();
     }
 
     /** The coefficient of the maker's predictors as a combination of those fitted relative to their means. */

@@ -1,6 +1,9 @@
 package io.github.tapwright.statistics;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A difference seen through values that belong together in groups: several sittings of each instrument, instruments of two kinds.
@@ -26,8 +29,21 @@ public final class MixedModel {
      * @return the fit
      */
     public static MixedFit randomIntercept(List<Observation> observations) {
-        MixedData data = new MixedData(observations);
-        if (data.groups() < 2 || !data.scattersWithinGroups()) {
+        Map<String, List<Observation>> groups = new LinkedHashMap<>();
+        observations.forEach(o ->
+                groups.computeIfAbsent(o.group(), name -> new ArrayList<>()).add(o));
+        return randomInterceptOf(groups.values().stream().map(ObservedGroup::of).toList());
+    }
+
+    /**
+     * The same of groups that stand in columns.
+     *
+     * @param groups with the same number of predictors each
+     * @return the fit
+     */
+    public static MixedFit randomInterceptOf(List<ObservedGroup> groups) {
+        MixedData data = new MixedData(groups);
+        if (data.groups() < 2 || !data.scattersWithinGroups) {
             throw new IllegalArgumentException(
                     "at least two groups are needed, and one of them with values that differ: measure again after setting up anew");
         }

@@ -1,5 +1,7 @@
 package io.github.tapwright.statistics;
 
+import java.util.List;
+
 /**
  * Sums that do not lose the small differences of large numbers.
  *
@@ -11,16 +13,25 @@ final class Sums {
     private Sums() {}
 
     static double mean(double[] values) {
-        double pivot = values[0];
+        return mean(List.of(values));
+    }
+
+    /** Of all values together; the first part is not empty. */
+    static double mean(List<double[]> parts) {
+        double pivot = parts.get(0)[0];
         double sum = 0;
         double lost = 0;
-        for (double value : values) {
-            double term = value - pivot - lost;
-            double next = sum + term;
-            lost = (next - sum) - term;
-            sum = next;
+        int count = 0;
+        for (double[] part : parts) {
+            for (double value : part) {
+                double term = value - pivot - lost;
+                double next = sum + term;
+                lost = (next - sum) - term;
+                sum = next;
+            }
+            count += part.length;
         }
-        return pivot + sum / values.length;
+        return pivot + sum / count;
     }
 
     /** Σ(x − mean)². */

@@ -45,6 +45,36 @@ class MixedModelTest {
     }
 
     @Test
+    void groupsInColumnsAreFittedAsTheSameObservationsOneByOne() {
+        double[] dampness = {41, 47, 52, 44};
+        List<ObservedGroup> columns = new ArrayList<>();
+        List<Observation> study = new ArrayList<>();
+        for (int g = 0; g < 6; g++) {
+            double construction = g % 2;
+            double[] values = new double[dampness.length];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = 100 + g + 0.04 * dampness[i] + Math.sin(7 * g + 3 * i);
+                study.add(of("No " + g, values[i], construction, dampness[i]));
+            }
+            columns.add(ObservedGroup.of(
+                    values, new double[] {construction, construction, construction, construction}, dampness));
+        }
+
+        assertThat(MixedModel.randomInterceptOf(columns)).isEqualTo(MixedModel.randomIntercept(study));
+    }
+
+    @Test
+    void refusesColumnsThatDoNotFitEachOther() {
+        assertThatThrownBy(() -> ObservedGroup.of(new double[0])).hasMessageContaining("needs values");
+        assertThatThrownBy(() -> ObservedGroup.of(new double[] {1, 2}, new double[] {1}))
+                .hasMessageContaining("one number of each predictor");
+        assertThatThrownBy(() -> ObservedGroup.of(new double[] {1, Double.NaN})).hasMessageContaining("finite");
+        List<ObservedGroup> unlike = List.of(
+                ObservedGroup.of(new double[] {1, 2}, new double[] {0, 1}), ObservedGroup.of(new double[] {1, 2}));
+        assertThatThrownBy(() -> MixedModel.randomInterceptOf(unlike)).hasMessageContaining("same predictors");
+    }
+
+    @Test
     void refusesStudiesThatCannotTell() {
         assertThatThrownBy(() -> MixedModel.randomIntercept(List.of())).hasMessageContaining("none");
         assertThatThrownBy(() -> MixedModel.randomIntercept(List.of(of("a", 1), of("a", 2))))

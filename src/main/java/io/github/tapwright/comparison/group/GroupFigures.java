@@ -50,8 +50,4 @@ public record GroupFigures(String group, List<InstrumentMean> instruments) {
     double[] values() {
         return instruments.stream().mapToDouble(InstrumentMean::value).toArray();
     }
-
-    double added(String cause) {
-        return instruments.stream().mapToDouble(i -> i.added(cause)).average().orElseThrow();
-    }
 }

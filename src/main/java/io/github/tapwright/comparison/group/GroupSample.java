@@ -1,15 +1,11 @@
 package io.github.tapwright.comparison.group;
 
-import io.github.tapwright.comparison.SittingFigure;
-import io.github.tapwright.statistics.Observation;
+import io.github.tapwright.statistics.ObservedGroup;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
-/**
- * One quantity of a group as numbers, worked out once however many other groups it is compared with: of ten thousand sittings the
- * figures lie far apart in memory, and walking to them takes longer than reckoning with them.
- */
+/** What is asked of one quantity of a group, worked out once however many other groups it is compared with. */
 final class GroupSample {
 
     private final GroupFigures figures;
@@ -21,22 +17,18 @@ final class GroupSample {
     private final boolean humidityVaries;
 
     GroupSample(GroupFigures figures) {
+        List<InstrumentMean> instruments = figures.instruments();
         this.figures = figures;
         this.means = figures.values();
-        this.humidityAdded = figures.added("humidity");
-        this.temperatureAdded = figures.added("temperature");
-        this.sittings = (int) sittings(figures).count();
-        this.humidityKnown = sittings(figures).allMatch(s -> s.humidityPercent().isPresent());
-        this.humidityVaries = figures.instruments().stream().anyMatch(GroupSample::humidityVaries);
+        this.humidityAdded = mean(instruments, InstrumentMean::humidityAdded);
+        this.temperatureAdded = mean(instruments, InstrumentMean::temperatureAdded);
+        this.sittings = instruments.stream().mapToInt(InstrumentMean::count).sum();
+        this.humidityKnown = instruments.stream().allMatch(InstrumentMean::humidityKnown);
+        this.humidityVaries = instruments.stream().anyMatch(InstrumentMean::humidityVaries);
     }
 
-    private static Stream<SittingFigure> sittings(GroupFigures figures) {
-        return figures.instruments().stream().flatMap(i -> i.sittings().stream());
-    }
-
-    private static boolean humidityVaries(InstrumentMean instrument) {
-        Optional<Double> first = instrument.sittings().get(0).humidityPercent();
-        return instrument.sittings().stream().anyMatch(s -> !s.humidityPercent().equals(first));
+    private static double mean(List<InstrumentMean> instruments, ToDoubleFunction<InstrumentMean> of) {
+        return instruments.stream().mapToDouble(of).average().orElseThrow();
     }
 
     GroupFigures figures() {
@@ -70,24 +62,13 @@ final class GroupSample {
         return humidityKnown;
     }
 
-    /** Whether it varies within any instrument. */
+    /** Whether it varies within any instrument that knows it. */
     boolean humidityVaries() {
         return humidityVaries;
     }
 
-    /** Adds every sitting; the indicator comes as an object, one for all the thousands there may be. */
-    void addTo(List<Observation> observations, Double indicator, boolean humidity) {
-        List<Double> alone = List.of(indicator);
-        for (InstrumentMean instrument : figures.instruments()) {
-            for (SittingFigure s : instrument.sittings()) {
-                observations.add(
-                        humidity
-                                ? new Observation(
-                                        instrument.instrument().text(),
-                                        s.measured(),
-                                        List.of(indicator, s.humidityPercent().orElseThrow()))
-                                : new Observation(instrument.instrument().text(), s.corrected(), alone));
-            }
-        }
+    /** Every instrument's sittings, the group told by an indicator. */
+    Stream<ObservedGroup> observed(double indicator, boolean withHumidity) {
+        return figures.instruments().stream().map(i -> i.observed(indicator, withHumidity));
     }
 }

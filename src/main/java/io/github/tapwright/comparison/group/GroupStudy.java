@@ -5,7 +5,6 @@ import io.github.tapwright.comparison.HumiditySensitivities;
 import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.Subject;
 import io.github.tapwright.comparison.SubjectsAtOnce;
-import io.github.tapwright.comparison.TapsInAir;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.SittingId;
@@ -18,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -160,22 +158,16 @@ public record GroupStudy(
     /** In the order of the subjects; groups that have no figure are missing. */
     private static Map<Subject, Map<String, GroupSample>> figures(
             List<String> groups, Selection selection, CommonAir air) {
-        Roster<TapsInAir> taps = new Roster<>();
-        selection
-                .tapsByGroup()
-                .forEach((group, sittings) -> sittings.parallelStream()
-                        .map(s -> air.taps(s, HumiditySensitivities.ASSUMED))
-                        .forEachOrdered(h -> taps.add(group, h.sitting().instrument(), h)));
-        // Subjects side by side; each asks the sittings in their own order, so every bit stays the same.
-        List<Map<String, GroupSample>> samples = Subject.ofTaps().parallelStream()
-                .map(subject -> taps.samples(s -> s.figure(subject)))
-                .toList();
-        Map<Subject, Map<String, GroupSample>> figures = new LinkedHashMap<>();
-        IntStream.range(0, samples.size())
-                .forEach(i -> figures.put(Subject.ofTaps().get(i), samples.get(i)));
-        Roster<SittingOutline> plucks = new Roster<>();
-        groups.forEach(g -> selection.plucks(g).forEach(s -> plucks.add(g, s.instrument(), s)));
-        figures.put(Subject.PLUCKS, plucks.samples(selection.plucks()::figure));
+        Roster taps = new Roster();
+        Roster plucks = new Roster();
+        for (String group : groups) {
+            selection.taps(group).forEach(s -> taps.add(group, s));
+            selection.plucks(group).forEach(s -> plucks.add(group, s));
+        }
+        Map<Subject, Map<String, GroupSample>> figures =
+                taps.samples(Subject.ofTaps(), s -> air.taps(s, HumiditySensitivities.ASSUMED)::figure);
+        figures.putAll(plucks.samples(
+                List.of(Subject.PLUCKS), s -> subject -> selection.plucks().figure(s)));
         return figures;
     }
 

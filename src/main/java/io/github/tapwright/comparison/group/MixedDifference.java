@@ -3,10 +3,8 @@ package io.github.tapwright.comparison.group;
 import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.statistics.MixedFit;
 import io.github.tapwright.statistics.MixedModel;
-import io.github.tapwright.statistics.Observation;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The same difference through every sitting: y = b₀ + b₁·group (+ b₂·humidity) + instrument + e, see {@link MixedModel}.
@@ -29,21 +27,21 @@ public record MixedDifference(
 
     /** Empty where no instrument has several sittings that differ, or they leave no scatter to judge by. */
     static Optional<MixedDifference> of(GroupSample first, GroupSample second) {
-        boolean humidity = humidityTells(first, second);
-        List<Observation> observations = new ArrayList<>();
-        first.addTo(observations, 0.0, humidity);
-        second.addTo(observations, 1.0, humidity);
-        if (observations.size() <= first.count() + second.count()) {
+        int sittings = first.sittings() + second.sittings();
+        if (sittings <= first.count() + second.count()) {
             return Optional.empty();
         }
+        boolean humidity = humidityTells(first, second);
         try {
-            MixedFit fit = MixedModel.randomIntercept(observations);
+            MixedFit fit = MixedModel.randomInterceptOf(
+                    Stream.concat(first.observed(0, humidity), second.observed(1, humidity))
+                            .toList());
             return Optional.of(new MixedDifference(
                     fit.fixedEffects().get(1),
                     humidity ? Optional.of(fit.fixedEffects().get(2)) : Optional.empty(),
                     fit.groupStandardDeviation(),
                     fit.residualStandardDeviation(),
-                    observations.size()));
+                    sittings));
         } catch (IllegalArgumentException noScatterLeft) {
             // Sittings that agree to the last digit: the means per instrument say all there is to say.
             return Optional.empty();

@@ -1,47 +1,70 @@
 package io.github.tapwright.comparison.group;
 
 import io.github.tapwright.comparison.SittingFigure;
-import io.github.tapwright.instrument.ShopNumber;
+import io.github.tapwright.comparison.Subject;
+import io.github.tapwright.sitting.SittingOutline;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/**
- * Sittings sorted by group and instrument once, whatever is then asked of them.
- *
- * @param <T> a sitting and whatever a question needs to know of it
- */
-final class Roster<T> {
+/** Sittings sorted by group and instrument once, whatever is then asked of them. */
+final class Roster {
 
-    private final Map<String, Map<String, List<T>>> byInstrument = new TreeMap<>();
+    private final Map<String, Map<String, List<SittingOutline>>> byInstrument = new TreeMap<>();
+
+    /** What one sitting has to say. */
+    @FunctionalInterface
+    interface Figures {
+
+        Optional<SittingFigure> of(Subject subject);
+    }
 
     /** Enters a sitting; those of one instrument oldest first. */
-    void add(String group, ShopNumber instrument, T sitting) {
+    void add(String group, SittingOutline sitting) {
         byInstrument
                 .computeIfAbsent(group, g -> new TreeMap<>())
-                .computeIfAbsent(instrument.text(), n -> new ArrayList<>())
+                .computeIfAbsent(sitting.instrument().text(), n -> new ArrayList<>())
                 .add(sitting);
     }
 
-    /** One quantity of every group that has it. */
-    Map<String, GroupSample> samples(Function<T, Optional<SittingFigure>> figure) {
-        Map<String, GroupSample> samples = new TreeMap<>();
+    /** In the order of the subjects, each with every group that has it. */
+    Map<Subject, Map<String, GroupSample>> samples(List<Subject> subjects, Function<SittingOutline, Figures> figures) {
+        Map<Subject, Map<String, GroupSample>> samples = new LinkedHashMap<>();
+        subjects.forEach(subject -> samples.put(subject, new TreeMap<>()));
         byInstrument.forEach((group, instruments) -> {
-            List<InstrumentMean> means = new ArrayList<>();
-            instruments.forEach((number, sittings) -> {
-                List<SittingFigure> figures = new ArrayList<>(sittings.size());
-                sittings.forEach(s -> figure.apply(s).ifPresent(figures::add));
-                if (!figures.isEmpty()) {
-                    means.add(new InstrumentMean(new ShopNumber(number), figures));
+            // Side by side, each with all subjects while its sittings are at hand; the order stays the same.
+            List<Map<Subject, InstrumentMean>> means = instruments.values().parallelStream()
+                    .map(own -> means(own, subjects, figures))
+                    .toList();
+            samples.forEach((subject, byGroup) -> {
+                List<InstrumentMean> having = means.stream()
+                        .flatMap(m -> Optional.ofNullable(m.get(subject)).stream())
+                        .toList();
+                if (!having.isEmpty()) {
+                    byGroup.put(group, new GroupSample(new GroupFigures(group, having)));
                 }
             });
-            if (!means.isEmpty()) {
-                samples.put(group, new GroupSample(new GroupFigures(group, means)));
-            }
         });
         return samples;
+    }
+
+    /** One instrument's means by subject; those of which it has no figure are missing. */
+    private static Map<Subject, InstrumentMean> means(
+            List<SittingOutline> own, List<Subject> subjects, Function<SittingOutline, Figures> figures) {
+        List<Figures> sittings = own.stream().map(figures).toList();
+        Map<Subject, InstrumentMean> means = new HashMap<>();
+        for (Subject subject : subjects) {
+            List<SittingFigure> known = new ArrayList<>(sittings.size());
+            sittings.forEach(s -> s.of(subject).ifPresent(known::add));
+            if (!known.isEmpty()) {
+                means.put(subject, new InstrumentMean(own.get(0).instrument(), known));
+            }
+        }
+        return means;
     }
 }
