@@ -29,6 +29,7 @@ import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SoundOutput;
 import io.github.tapwright.sitting.live.CaptureStore;
@@ -148,6 +149,7 @@ public final class OpenDesk implements AutoCloseable {
                 addInstrument(),
                 new EditInstrument(archive.instruments()),
                 new EditSitting(archive.sittings(), reanalyseSitting(), clock),
+                new SetSittingAside(archive.sittings(), clock),
                 clock.getZone());
     }
 

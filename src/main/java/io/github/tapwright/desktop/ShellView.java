@@ -95,7 +95,12 @@ final class ShellView {
         Screen.Front front = screens.get(screen).front();
         node.setCenter(front.node());
         BorderPane.setAlignment(front.node(), Pos.TOP_LEFT);
-        front.shown().run();
+        front.show();
+    }
+
+    /** Reads the screen in front anew; the cursor stays where it is. */
+    void refresh() {
+        screens.get(current).front().refresh().run();
     }
 
     private ToggleButton button(int screen, ToggleGroup group) {

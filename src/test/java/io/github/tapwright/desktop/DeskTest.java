@@ -134,6 +134,22 @@ class DeskTest {
         }
     }
 
+    @Test
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void whatWasNotMeantIsPutRightByKeyboardAndTakenBack(@TempDir Path folder) throws Exception {
+        try (TestDesk desk = new TestDesk(folder)) {
+            ShopNumber number = desk.instrument("51");
+            desk.sitting(number, 102, 196, TestDesk.strung(HoleState.OPEN));
+            desk.sitting(number, 104, 199, TestDesk.strung(HoleState.OPEN));
+        }
+        requireDone(DeskPuttingRight.class, folder);
+        try (TestDesk desk = new TestDesk(folder)) {
+            assertThat(desk.showSitting().show(new SittingId(2)).setAside())
+                    .as("used again, which was taken back")
+                    .isPresent();
+        }
+    }
+
     /** Lets a script work on the archive in a folder, in a window of the least size. */
     private static void requireDone(Class<?> script, Path folder) throws Exception {
         Path sound = Files.createDirectory(folder.resolve("sound"));

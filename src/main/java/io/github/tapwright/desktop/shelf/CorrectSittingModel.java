@@ -117,11 +117,7 @@ final class CorrectSittingModel implements Correction {
                     if (asked.isLatest(mine)) {
                         state.open(
                                 () -> fill(sitting),
-                                "Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
-                                        + sitting.latest()
-                                                .findings()
-                                                .procedure()
-                                                .key());
+                                "Correct " + Correction.name(sitting));
                     }
                 });
     }

@@ -1,0 +1,81 @@
+package io.github.tapwright.desktop;
+
+import java.nio.file.Path;
+import javafx.scene.input.KeyCode;
+
+/**
+ * A maker puts right what was not meant, by keyboard alone: sets a sitting aside and takes it back, from the shelf and from the
+ * response. Photographs what stands there in light and dark; says "DONE" at the end.
+ */
+final class DeskPuttingRight {
+
+    private static final String SITTINGS = "Sittings of the chosen instrument";
+
+    private final Hand hand;
+    private final Keyboard keys;
+
+    private DeskPuttingRight(Hand hand, Path pictures) {
+        this.hand = hand;
+        this.keys = new Keyboard(hand, pictures, "right");
+    }
+
+    /** The archive's folder, and the folder for pictures. */
+    public static void main(String[] args) {
+        Path archive = Path.of(args[0]);
+        Path pictures = Path.of(args[1]);
+        DeskScript.run(archive, pictures, hand -> {
+            hand.size(1280, 720);
+            hand.waitFor("Instrument 51");
+            hand.waitUntilIdle();
+            new DeskPuttingRight(hand, pictures).putAllRight();
+        });
+    }
+
+    private void putAllRight() {
+        setAside();
+        setAsideOnTheResponse();
+    }
+
+    private void setAside() {
+        hand.focus(SITTINGS);
+        hand.press(KeyCode.HOME);
+        hand.press(KeyCode.ALT, KeyCode.D);
+        hand.waitFor("Set aside sitting 1 of instrument 51, for taps");
+        keys.waitForCursorAt("Reason");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Not kept: there is no reason");
+        hand.type("the cover had slipped and lay half over the soundhole while the guitar was being tapped");
+        keys.photograph("reason");
+        hand.requireNames("Set aside");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Sitting 1 is set aside: the cover had slipped");
+        keys.photograph("set-aside");
+        hand.requireNames("Shelf with a sitting set aside");
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.waitFor("Sitting 1 is in use again");
+    }
+
+    /** Laid over the one looked at, which is set aside there, used again, and set aside again by Undo. */
+    private void setAsideOnTheResponse() {
+        hand.focus(SITTINGS);
+        hand.press(KeyCode.END);
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Response of 51");
+        hand.waitUntilIdle();
+        hand.press(KeyCode.ALT, KeyCode.D);
+        keys.waitForCursorAt("Reason");
+        hand.type("the microphone fell over");
+        keys.tabTo("Set aside");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("set aside: the microphone fell over");
+        hand.waitFor("Response of 51");
+        keys.photograph("response-set-aside");
+        hand.requireNames("Response of a sitting set aside");
+        hand.press(KeyCode.ALT, KeyCode.U);
+        hand.waitFor("Sitting 2 is in use again");
+        Hand.until("the mark to go", () -> !hand.reads("set aside: the microphone"));
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.waitFor("Sitting 2 is set aside: the microphone fell over");
+        Hand.until("the mark to come back", () -> hand.reads("strung, set aside: the microphone fell over"));
+    }
+}
