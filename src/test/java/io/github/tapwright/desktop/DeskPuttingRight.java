@@ -5,7 +5,7 @@ import javafx.scene.input.KeyCode;
 
 /**
  * A maker puts right what was not meant, by keyboard alone: sets a sitting aside and takes it back, from the shelf and from the
- * response. Photographs what stands there in light and dark; says "DONE" at the end.
+ * response, and moves it to another instrument and back. Photographs what stands there in light and dark; says "DONE" at the end.
  */
 final class DeskPuttingRight {
 
@@ -34,6 +34,7 @@ final class DeskPuttingRight {
     private void putAllRight() {
         setAside();
         setAsideOnTheResponse();
+        move();
     }
 
     private void setAside() {
@@ -55,7 +56,7 @@ final class DeskPuttingRight {
         hand.waitFor("Sitting 1 is in use again");
     }
 
-    /** Laid over the one looked at, which is set aside there, used again, and set aside again by Undo. */
+    /** Set aside where it is looked at, used again, and set aside again by Undo. */
     private void setAsideOnTheResponse() {
         hand.focus(SITTINGS);
         hand.press(KeyCode.END);
@@ -77,5 +78,22 @@ final class DeskPuttingRight {
         hand.press(KeyCode.CONTROL, KeyCode.Z);
         hand.waitFor("Sitting 2 is set aside: the microphone fell over");
         Hand.until("the mark to come back", () -> hand.reads("strung, set aside: the microphone fell over"));
+    }
+
+    /** From the response, whose heading follows; taken back there. */
+    private void move() {
+        hand.press(KeyCode.ALT, KeyCode.C);
+        hand.waitFor("Correct sitting 2 of instrument 51, for taps");
+        keys.tabTo("Instrument");
+        hand.press(KeyCode.DOWN);
+        hand.waitFor("Will change: instrument 52 (was 51). Recordings, results and names go with it");
+        keys.photograph("move");
+        hand.requireNames("Correct sitting");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Corrected sitting 2: instrument 52 (was 51)");
+        hand.waitFor("Response of 52");
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.waitFor("Sitting 2 is written down as it was before");
+        hand.waitFor("Response of 51");
     }
 }

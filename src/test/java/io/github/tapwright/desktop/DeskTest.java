@@ -141,12 +141,15 @@ class DeskTest {
             ShopNumber number = desk.instrument("51");
             desk.sitting(number, 102, 196, TestDesk.strung(HoleState.OPEN));
             desk.sitting(number, 104, 199, TestDesk.strung(HoleState.OPEN));
+            desk.instrument("52");
         }
         requireDone(DeskPuttingRight.class, folder);
         try (TestDesk desk = new TestDesk(folder)) {
-            assertThat(desk.showSitting().show(new SittingId(2)).setAside())
+            Sitting sitting = desk.showSitting().show(new SittingId(2));
+            assertThat(sitting.setAside())
                     .as("used again, which was taken back")
                     .isPresent();
+            assertThat(sitting.instrument()).as("moved, and taken back").isEqualTo(new ShopNumber("51"));
         }
     }
 

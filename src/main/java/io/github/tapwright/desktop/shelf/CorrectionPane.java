@@ -3,9 +3,11 @@ package io.github.tapwright.desktop.shelf;
 import io.github.tapwright.desktop.conditions.ConditionsPane;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.settings.SettingsModel;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.Node;
@@ -87,11 +89,19 @@ final class CorrectionPane {
         ComboBox<HoleState> hole =
                 Parts.choice("Soundhole", List.of(HoleState.values()), CorrectionPane::words, model.hole());
         hole.setMaxWidth(Double.MAX_VALUE);
+        ComboBox<Optional<ShopNumber>> instrument = Parts.choice(
+                "Instrument", model.instruments(), i -> i.map(ShopNumber::text).orElse(""), model.instrument());
+        instrument.setMaxWidth(Double.MAX_VALUE);
         return scrolling(
                 model,
                 taken,
                 ConditionsPane.correcting(
-                        model.form(), settings, List.of(Parts.named("Taken", taken), Parts.named("Soundhole", hole))));
+                        model.form(),
+                        settings,
+                        List.of(
+                                Parts.named("Taken", taken),
+                                Parts.named("Soundhole", hole),
+                                Parts.named("Instrument", instrument))));
     }
 
     private static String words(HoleState hole) {
