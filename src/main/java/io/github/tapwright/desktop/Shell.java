@@ -12,6 +12,7 @@ import io.github.tapwright.desktop.reports.ReportsView;
 import io.github.tapwright.desktop.reports.ShopModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
+import io.github.tapwright.desktop.settings.CalibrationsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.SettingsView;
@@ -53,6 +54,7 @@ final class Shell implements AutoCloseable {
     private static final int TIMELINE = 5;
     private static final int LISTENING = 6;
     private static final int REPORTS = 7;
+    private static final int WORKSHOP = 8;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -110,12 +112,12 @@ final class Shell implements AutoCloseable {
                 notices,
                 settings);
         shelf.isCorrecting().addListener((o, before, open) -> followCorrection(open));
-        shelf.whenCorrected(this::followCorrected);
+        shelf.whenCorrected(() -> followCorrected(SHELF));
     }
 
-    /** What is put right, or taken back, while another screen than the shelf is looked at shows there at once. */
-    private void followCorrected() {
-        if (view.current() != SHELF) {
+    /** What is put right, or taken back, while another screen than its own is looked at shows there at once. */
+    private void followCorrected(int own) {
+        if (view.current() != own) {
             view.refresh();
         }
     }
@@ -189,8 +191,14 @@ final class Shell implements AutoCloseable {
         SpreadModel spread = new SpreadModel(
                 desk.studySpread(), settings, work, notices, desk.clock().getZone());
         sitting.study().whenTakenBack(spread::refresh);
-        SettingsView settingsView = new SettingsView(settings, spread);
-        return new Screen.Front(settingsView.node(), spread::refresh, settingsView::focus);
+        CalibrationsModel calibrations = new CalibrationsModel(desk.lookAtCalibrations(), work, notices);
+        calibrations.whenCorrected(() -> followCorrected(WORKSHOP));
+        SettingsView settingsView = new SettingsView(settings, spread, calibrations);
+        Runnable refresh = () -> {
+            spread.refresh();
+            calibrations.refresh();
+        };
+        return new Screen.Front(settingsView.node(), refresh, settingsView::focus);
     }
 
     private void report(ReportSubject subject) {

@@ -5,7 +5,7 @@ import javafx.scene.input.KeyCode;
 
 /**
  * A maker puts right what was not meant, by keyboard alone: sets a sitting aside and takes it back, from the shelf and from the
- * response, and moves it to another instrument and back. Photographs what stands there in light and dark; says "DONE" at the end.
+ * response; moves it to another instrument and back; withdraws a calibration and measures anew what rested on it. Photographs what stands there in light and dark; says "DONE" at the end.
  */
 final class DeskPuttingRight {
 
@@ -35,6 +35,8 @@ final class DeskPuttingRight {
         setAside();
         setAsideOnTheResponse();
         move();
+        withdraw();
+        analyseAnew();
     }
 
     private void setAside() {
@@ -95,5 +97,60 @@ final class DeskPuttingRight {
         hand.press(KeyCode.CONTROL, KeyCode.Z);
         hand.waitFor("Sitting 2 is written down as it was before");
         hand.waitFor("Response of 51");
+    }
+
+    /** On the Workshop screen: withdrawn, taken back, withdrawn again; what rested on it is measured by the other one. */
+    private void withdraw() {
+        hand.press(KeyCode.CONTROL, KeyCode.DIGIT9);
+        hand.waitUntilIdle();
+        keys.tabTo("Spreads and calibrations");
+        hand.press(KeyCode.RIGHT);
+        hand.waitFor("The levels of sitting 3 rest on it");
+        keys.tabTo("Calibrations of the archive");
+        keys.tabTo("What is wrong with it");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Withdrawing calibration 1: there is no reason");
+        hand.type("114 was typed and the calibrator makes 94 as its label says");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Calibration 1 is withdrawn: 114 was typed");
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.waitFor("Calibration 1 is in use again");
+        hand.waitUntilIdle();
+        keys.tabTo("What is wrong with it");
+        hand.type("114 was typed and the calibrator makes 94 as its label says");
+        hand.press(KeyCode.ALT, KeyCode.D);
+        hand.waitFor("no sound pressure levels until they are analysed anew");
+        keys.photograph("withdrawn");
+        hand.requireNames("Workshop with calibrations");
+        hand.choose("Levels measured by", "calibration 2");
+        hand.press(KeyCode.ALT, KeyCode.A);
+        hand.waitFor("Analysed sitting 3 anew: 6 plucks in dB re 20 µPa by calibration 2");
+        hand.waitFor("No sitting's levels rest on it");
+        keys.photograph("measured-anew");
+        hand.press(KeyCode.ALT, KeyCode.U);
+        hand.waitFor("Calibration 1 is in use again");
+    }
+
+    /** From the shelf, by the first calibration, which is in use again; taken back while its notes are looked at. */
+    private void analyseAnew() {
+        hand.press(KeyCode.CONTROL, KeyCode.DIGIT1);
+        hand.waitUntilIdle();
+        hand.focus("Instruments on the shelf");
+        hand.press(KeyCode.END);
+        hand.waitFor("Instrument 52");
+        hand.press(KeyCode.ALT, KeyCode.W);
+        hand.waitFor("Analyse anew sitting 3 of instrument 52, for plucks");
+        keys.waitForCursorAt("Levels measured by");
+        hand.choose("Levels measured by", "calibration 1, 2026");
+        keys.photograph("analyse-anew");
+        hand.requireNames("Analyse anew");
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Analysed sitting 3 anew: 6 plucks in dB re 20 µPa by calibration 1");
+        hand.focus(SITTINGS);
+        hand.press(KeyCode.ENTER);
+        hand.waitFor("Levels are in dB re 20 µPa by calibration 1");
+        hand.press(KeyCode.CONTROL, KeyCode.Z);
+        hand.waitFor("Levels are in dB re 20 µPa by calibration 2");
+        keys.photograph("notes-measured-as-before");
     }
 }

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.shelf;
 
 import io.github.tapwright.desktop.conditions.ConditionsPane;
+import io.github.tapwright.desktop.part.LevelBasis;
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.ShopNumber;
@@ -112,6 +113,13 @@ final class CorrectionPane {
     static CorrectionPane of(SetAsideModel model) {
         TextField reason = Parts.field("Reason", "such as the cover had slipped", model.reason());
         return asking(model, reason, Parts.named("What is wrong with it, in a few words", reason));
+    }
+
+    /** The form that asks what levels are measured by. */
+    static CorrectionPane of(AnalyseAnewModel model) {
+        ComboBox<LevelBasis> basis =
+                Parts.choice("Levels measured by", model.bases(), LevelBasis::words, model.basis());
+        return asking(model, basis, Parts.named("Levels measured by", basis));
     }
 
     Node node() {

@@ -11,8 +11,10 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SittingId;
@@ -51,6 +53,7 @@ public final class ShelfModel {
     private final CorrectInstrumentModel correctInstrument;
     private final CorrectSittingModel correctSitting;
     private final SetAsideModel setAside;
+    private final AnalyseAnewModel analyseAnew;
     private Runnable corrected = () -> {};
     private final ReadOnlyObjectWrapper<Optional<Correction>> correcting =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -69,6 +72,8 @@ public final class ShelfModel {
      * @param editInstrument corrects one
      * @param editSitting corrects a sitting
      * @param setSittingAside sets a sitting aside, and takes it back
+     * @param reanalyseSitting analyses a sitting anew
+     * @param listCalibrations lists what its levels can be measured by
      * @param zone the workshop's
      */
     public record UseCases(
@@ -79,6 +84,8 @@ public final class ShelfModel {
             EditInstrument editInstrument,
             EditSitting editSitting,
             SetSittingAside setSittingAside,
+            ReanalyseSitting reanalyseSitting,
+            ListCalibrations listCalibrations,
             ZoneId zone) {}
 
     /**
@@ -97,7 +104,8 @@ public final class ShelfModel {
                 new CorrectInstrumentModel(use.editInstrument(), work, notices, this::isFree, this::followCorrected);
         this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::isFree, this::followCorrected);
         this.setAside = new SetAsideModel(use, work, notices, this::isFree, this::followCorrected);
-        Stream.of(correctInstrument.open(), correctSitting.open(), setAside.open())
+        this.analyseAnew = new AnalyseAnewModel(use, work, notices, this::isFree, this::followCorrected);
+        forms().map(Correction::open)
                 .forEach(open -> open.addListener((o, before, after) -> lookForForm()));
         search.addListener((o, before, after) -> found.setPredicate(row -> row.answers(after)));
     }
@@ -246,6 +254,18 @@ public final class ShelfModel {
         setAside.useAgain(id);
     }
 
+    /** Analyses sittings anew. */
+    AnalyseAnewModel analyseAnew() {
+        return analyseAnew;
+    }
+
+    /** Analyses a sitting anew, or asks first what its levels shall be measured by, unless another form is open. */
+    void analyseAnew(SittingId id) {
+        if (requireNoCorrection()) {
+            analyseAnew.open(id);
+        }
+    }
+
     /** The form that is open; empty while the shelf itself is looked at. */
     ReadOnlyObjectProperty<Optional<Correction>> correcting() {
         return correcting.getReadOnlyProperty();
@@ -274,9 +294,11 @@ public final class ShelfModel {
     }
 
     private void lookForForm() {
-        correcting.set(Stream.<Correction>of(correctSitting, correctInstrument, setAside)
-                .filter(c -> c.open().get())
-                .findFirst());
+        correcting.set(forms().filter(c -> c.open().get()).findFirst());
+    }
+
+    private Stream<Correction> forms() {
+        return Stream.of(correctSitting, correctInstrument, setAside, analyseAnew);
     }
 
     /** Puts a new instrument on the shelf; what is to be done then runs once it stands there. */

@@ -139,8 +139,11 @@ public final class ShelfView {
         if (of instanceof CorrectInstrumentModel instrument) {
             return CorrectionPane.of(instrument);
         }
-        return of instanceof SetAsideModel aside
-                ? CorrectionPane.of(aside)
+        if (of instanceof SetAsideModel aside) {
+            return CorrectionPane.of(aside);
+        }
+        return of instanceof AnalyseAnewModel anew
+                ? CorrectionPane.of(anew)
                 : CorrectionPane.of(model.correctSitting(), settings);
     }
 
@@ -285,7 +288,11 @@ public final class ShelfView {
                                 "_Correct sitting",
                                 "Corrects the instrument, the day and the conditions of the chosen sitting",
                                 () -> ofSitting(model::correct)),
-                        setAside.node()));
+                        setAside.node(),
+                        Parts.button(
+                                "Analyse ane_w",
+                                "Analyses the recordings of the chosen sitting by today's method; earlier results stay",
+                                () -> ofSitting(model::analyseAnew))));
         detail.getStyleClass().add("pane");
         VBox.setVgrow(sittings, Priority.ALWAYS);
         return detail;
