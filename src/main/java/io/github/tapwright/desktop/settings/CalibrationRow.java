@@ -31,13 +31,19 @@ record CalibrationRow(KeptCalibration kept, List<SittingId> resting) {
                 .orElse("in use");
     }
 
+    /** What it holds for, and that at its gain. */
+    String input() {
+        return kept.input().microphone().orElse("unknown microphone")
+                + kept.input().gain().map(gain -> ", gain " + gain).orElse(", unknown gain");
+    }
+
     /** What rests on it, and what that means. */
     String consequence() {
-        String withdrawn = isWithdrawn() ? "Calibration " + kept.id() + " is " + state() + ". " : "";
+        String whole = "Calibration " + kept.id() + " (" + input() + ") is " + state() + ". ";
         if (resting.isEmpty()) {
-            return withdrawn + "No sitting's levels rest on it.";
+            return whole + "No sitting's levels rest on it.";
         }
-        return withdrawn + "The levels of " + names() + " rest on it"
+        return whole + "The levels of " + names() + " rest on it"
                 + (isWithdrawn()
                         ? ", and are no sound pressure levels until they are analysed anew, without it or by another."
                         : ".");

@@ -3,7 +3,6 @@ package io.github.tapwright.desktop.settings;
 import io.github.tapwright.desktop.part.LevelBasis;
 import io.github.tapwright.desktop.part.Offer;
 import io.github.tapwright.desktop.part.Parts;
-import io.github.tapwright.sitting.CalibratedInput;
 import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
@@ -41,7 +40,6 @@ final class CalibrationsPane {
         this.instead = instead();
         this.node = new VBox(
                 8,
-                Parts.heading("Calibrations", "screen-title"),
                 Parts.paragraph("Each holds for its microphone, input and gain alone. One that was wrong is withdrawn: it stays here"
                         + " with its tone and the reason, and nothing new uses it."),
                 table,
@@ -85,15 +83,15 @@ final class CalibrationsPane {
         TableView<CalibrationRow> rows = Parts.table(
                 "Calibrations of the archive",
                 "No calibrations yet. The command calibration add keeps the recorded tone of a calibrator.",
-                Parts.column("No.", 46, true, row -> row.kept().id().toString()),
-                Parts.column("Taken", 96, false, row -> row.kept().takenAt().text(model.zone())),
+                Parts.column("No.", 42, true, row -> row.kept().id().toString()),
+                Parts.column("Taken", 126, false, row -> row.kept().takenAt().text(model.zone())),
                 Parts.column(
                         "Tone (dB)",
                         80,
                         true,
                         row -> Figures.plain(row.kept().calibration().tone().levelDb())),
-                Parts.column("Microphone, gain", 150, false, row -> input(row.kept().input())),
-                Parts.column("State", 200, false, CalibrationRow::state));
+                Parts.column("Microphone, gain", 160, false, CalibrationRow::input),
+                Parts.column("State", 160, false, CalibrationRow::state));
         rows.setItems(model.rows());
         rows.setMinHeight(LEAST_TABLE);
         rows.getSelectionModel().selectedItemProperty().addListener((o, before, after) -> {
@@ -102,10 +100,6 @@ final class CalibrationsPane {
             }
         });
         return rows;
-    }
-
-    private static String input(CalibratedInput input) {
-        return input.microphone().orElse("unknown") + ", " + input.gain().orElse("unknown");
     }
 
     private void show() {

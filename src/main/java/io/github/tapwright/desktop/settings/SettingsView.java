@@ -66,7 +66,7 @@ public final class SettingsView {
         form.setMinWidth(WIDTH);
         form.setMaxWidth(WIDTH);
         TabPane right = new TabPane(
-                tab("Setting up, playing again", new SpreadPane(spread).node()),
+                tab("Spreads and studies", new SpreadPane(spread).node()),
                 tab("Calibrations", new CalibrationsPane(calibrations).node()));
         right.setAccessibleText("Spreads and calibrations");
         HBox.setHgrow(right, Priority.ALWAYS);

@@ -68,7 +68,7 @@ class CalibrationsModelTest {
             assertThat(row.kept().id()).isEqualTo(wrong);
             assertThat(row.state()).isEqualTo("in use");
         });
-        assertThat(row().consequence()).isEqualTo("The levels of sitting 1 rest on it.");
+        assertThat(row().consequence()).isEqualTo("Calibration 1 (measuring microphone, gain 30 dB) is in use. The levels of sitting 1 rest on it.");
         assertThat(model.bases()).as("there is no other").isEmpty();
     }
 
@@ -82,7 +82,7 @@ class CalibrationsModelTest {
         assertThat(desk.said()).isEqualTo("Calibration 1 is withdrawn: " + TYPED);
         assertThat(model.reason().get()).isEmpty();
         assertThat(row().consequence())
-                .isEqualTo("Calibration 1 is withdrawn: " + TYPED + ". The levels of sitting 1 rest on it, and are no"
+                .isEqualTo("Calibration 1 (measuring microphone, gain 30 dB) is withdrawn: " + TYPED + ". The levels of sitting 1 rest on it, and are no"
                         + " sound pressure levels until they are analysed anew, without it or by another.");
         assertThat(plucks().withdrawn()).isPresent();
         assertThat(followed).hasValue(1);
