@@ -236,11 +236,7 @@ public final class TestDesk implements AutoCloseable {
         List<Fret> places = IntStream.range(0, 6)
                 .mapToObj(i -> new Fret(i % 2 == 0 ? 4 : 3, 0))
                 .toList();
-        return played(
-                of,
-                run(places, 1.6, longer),
-                atGain(gain),
-                new Procedure.OpenPlucks(Tuning.CLASSICAL, by));
+        return played(of, run(places, 1.6, longer), atGain(gain), new Procedure.OpenPlucks(Tuning.CLASSICAL, by));
     }
 
     private static FingerboardRun run(List<Fret> places, double secondsEach, double longer) {

@@ -50,6 +50,7 @@ public final class CompareModel {
     private final ReadOnlyObjectWrapper<Optional<Answer>> result = new ReadOnlyObjectWrapper<>(Optional.empty());
     /** The same two are only turned about, or read anew. */
     private boolean sameTwo;
+
     private final LatestQuestion wanted = new LatestQuestion();
 
     /** What was asked; an answer to another question comes too late. */

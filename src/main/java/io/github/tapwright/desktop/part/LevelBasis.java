@@ -31,7 +31,8 @@ public record LevelBasis(Optional<CalibrationId> calibration, String words) {
      * @return what holds if nothing else is chosen first
      */
     public static List<LevelBasis> of(PluckRun run, List<KeptCalibration> kept, ZoneId zone) {
-        Optional<CalibrationId> now = run.calibration().filter(id -> run.withdrawn().isEmpty());
+        Optional<CalibrationId> now =
+                run.calibration().filter(id -> run.withdrawn().isEmpty());
         LevelBasis first = now.map(id -> new LevelBasis(Optional.empty(), "calibration " + id + ", as before"))
                 .orElse(NONE);
         return Stream.concat(Stream.of(first), others(run.calibration(), kept, zone))
@@ -55,8 +56,7 @@ public record LevelBasis(Optional<CalibrationId> calibration, String words) {
 
     private static Stream<LevelBasis> others(Optional<CalibrationId> but, List<KeptCalibration> kept, ZoneId zone) {
         return kept.stream()
-                .filter(k ->
-                        k.withdrawn().isEmpty() && !Optional.of(k.id()).equals(but))
+                .filter(k -> k.withdrawn().isEmpty() && !Optional.of(k.id()).equals(but))
                 .map(k -> new LevelBasis(Optional.of(k.id()), words(k, zone)));
     }
 

@@ -194,7 +194,8 @@ public final class CalibrationsModel {
             if (undone) {
                 notices.say(words(id, done.before()));
             } else {
-                notices.trouble("Calibration " + id + " stays as it is: it was withdrawn or taken back elsewhere since");
+                notices.trouble(
+                        "Calibration " + id + " stays as it is: it was withdrawn or taken back elsewhere since");
             }
         });
     }

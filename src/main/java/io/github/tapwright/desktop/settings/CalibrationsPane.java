@@ -40,8 +40,9 @@ final class CalibrationsPane {
         this.instead = instead();
         this.node = new VBox(
                 8,
-                Parts.paragraph("Each holds for its microphone, input and gain alone. One that was wrong is withdrawn: it stays here"
-                        + " with its tone and the reason, and nothing new uses it."),
+                Parts.paragraph(
+                        "Each holds for its microphone, input and gain alone. One that was wrong is withdrawn: it stays here"
+                                + " with its tone and the reason, and nothing new uses it."),
                 table,
                 consequence,
                 withdrawing,

@@ -70,8 +70,9 @@ final class AnalyseAnewModel implements Correction {
 
     private String preview() {
         return shown.flatMap(read -> plucks(read.sitting()))
-                .map(run -> "So far its levels are in " + run.levelUnit() + ". They are measured anew from the recordings;"
-                        + " earlier results stay beside the new ones.")
+                .map(run ->
+                        "So far its levels are in " + run.levelUnit() + ". They are measured anew from the recordings;"
+                                + " earlier results stay beside the new ones.")
                 .orElse("");
     }
 

@@ -133,7 +133,8 @@ final class CorrectSittingModel implements Correction {
                 new Job<>(
                         "Reading sitting " + id,
                         progress -> new Read(
-                                use.showSitting().show(id), use.listInstruments().shopNumbers())),
+                                use.showSitting().show(id),
+                                use.listInstruments().shopNumbers())),
                 read -> {
                     if (asked.isLatest(mine)) {
                         state.open(() -> fill(read), "Correct " + Correction.name(read.sitting()));

@@ -26,9 +26,7 @@ final class InstrumentCell extends ListCell<ShelfRow> {
             if (row != null && e.getDragboard().hasFiles()) {
                 ways.begin(
                         row.instrument().shopNumber(),
-                        e.getDragboard().getFiles().stream()
-                                .map(File::toPath)
-                                .toList());
+                        e.getDragboard().getFiles().stream().map(File::toPath).toList());
                 e.setDropCompleted(true);
                 e.consume();
             }
@@ -46,10 +44,7 @@ final class InstrumentCell extends ListCell<ShelfRow> {
         }
         Label number = Parts.heading(
                 row.instrument().shopNumber()
-                        + row.instrument()
-                                .nickname()
-                                .map(n -> " “" + n + "”")
-                                .orElse(""),
+                        + row.instrument().nickname().map(n -> " “" + n + "”").orElse(""),
                 "shelf-number");
         Label last = new Label(row.lastSitting(zone));
         last.getStyleClass().add("quiet");

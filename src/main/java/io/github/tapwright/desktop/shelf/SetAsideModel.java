@@ -22,9 +22,10 @@ import javafx.beans.value.ObservableStringValue;
 /** Sets a sitting aside that should not have been kept, and takes it back. */
 final class SetAsideModel implements Correction {
 
-    private static final String MEANS = "It is kept and shown with the reason, and nothing beyond itself uses it: no comparison, group,"
-            + " timeline, study, body model, listening or report. A study kept that rests on it holds no longer. Recordings and figures"
-            + " stay as they are; “Use again” on the Shelf takes it back.";
+    private static final String MEANS =
+            "It is kept and shown with the reason, and nothing beyond itself uses it: no comparison, group,"
+                    + " timeline, study, body model, listening or report. A study kept that rests on it holds no longer. Recordings and figures"
+                    + " stay as they are; “Use again” on the Shelf takes it back.";
 
     private final ShelfModel.UseCases use;
     private final Work work;
@@ -140,13 +141,15 @@ final class SetAsideModel implements Correction {
 
     private void undo(SittingId id, OutOfUseChange done) {
         work.start(
-                new Job<>("Taking back what was said of sitting " + id, progress -> done.undo(new KeptSitting(use, id))),
+                new Job<>(
+                        "Taking back what was said of sitting " + id, progress -> done.undo(new KeptSitting(use, id))),
                 undone -> {
                     corrected.run();
                     if (undone) {
                         notices.say(words(id, done.before()));
                     } else {
-                        notices.trouble("Sitting " + id + " stays as it is: it was set aside or taken back elsewhere since");
+                        notices.trouble(
+                                "Sitting " + id + " stays as it is: it was set aside or taken back elsewhere since");
                     }
                 });
     }

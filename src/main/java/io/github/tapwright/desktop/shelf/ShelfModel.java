@@ -102,11 +102,11 @@ public final class ShelfModel {
         this.notices = notices;
         this.correctInstrument =
                 new CorrectInstrumentModel(use.editInstrument(), work, notices, this::isFree, this::followCorrected);
-        this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::isFree, this::followCorrected);
+        this.correctSitting =
+                new CorrectSittingModel(use, settings, work, notices, this::isFree, this::followCorrected);
         this.setAside = new SetAsideModel(use, work, notices, this::isFree, this::followCorrected);
         this.analyseAnew = new AnalyseAnewModel(use, work, notices, this::isFree, this::followCorrected);
-        forms().map(Correction::open)
-                .forEach(open -> open.addListener((o, before, after) -> lookForForm()));
+        forms().map(Correction::open).forEach(open -> open.addListener((o, before, after) -> lookForForm()));
         search.addListener((o, before, after) -> found.setPredicate(row -> row.answers(after)));
     }
 

@@ -56,7 +56,9 @@ record SittingWords(ZoneId zone) {
     private List<Written> lines(WrittenDown of, Units units) {
         return Stream.concat(
                         Stream.of(
-                                new Written("instrument", Optional.of(of.instrument().text())),
+                                new Written(
+                                        "instrument",
+                                        Optional.of(of.instrument().text())),
                                 new Written("taken", Optional.of(of.takenAt().text(zone)))),
                         ConditionLine.of(of.conditions()).stream().map(line -> written(line, of.conditions(), units)))
                 .toList();

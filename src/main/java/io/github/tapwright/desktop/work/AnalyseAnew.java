@@ -101,8 +101,7 @@ public final class AnalyseAnew {
 
     /** Measured by the calibration before, but for what was analysed again since; figures are the same as they were. */
     private void takeBack(Analysed done, Runnable analysed) {
-        List<SittingId> ids =
-                done.changed().stream().map(Analysed.One::id).toList();
+        List<SittingId> ids = done.changed().stream().map(Analysed.One::id).toList();
         String what = "Analysing " + Analysed.names(ids) + " as before";
         work.start(
                 new Job<>(what, progress -> all(ids, (id, told) -> asBefore(done.of(id), told), progress)), again -> {
@@ -119,7 +118,8 @@ public final class AnalyseAnew {
 
     private Analysis asBefore(Analysed.One done, Progress progress) {
         Analysis latest = showSitting.show(done.id()).latest();
-        Optional<CalibrationId> back = done.wayBack().filter(id -> latest.number() == done.after().number());
+        Optional<CalibrationId> back =
+                done.wayBack().filter(id -> latest.number() == done.after().number());
         return back.map(calibration -> reanalyseSitting.reanalyse(done.id(), calibration, progress))
                 .orElse(latest);
     }

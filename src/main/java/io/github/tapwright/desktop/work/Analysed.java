@@ -71,7 +71,8 @@ record Analysed(List<One> all, Optional<RuntimeException> failure) {
 
     /** Whether every one that was measured otherwise can be measured as before. */
     boolean canBeTakenBack() {
-        return !changed().isEmpty() && changed().stream().allMatch(one -> one.wayBack().isPresent());
+        return !changed().isEmpty()
+                && changed().stream().allMatch(one -> one.wayBack().isPresent());
     }
 
     String words() {

@@ -46,7 +46,11 @@ class CalibrationsModelTest {
     }
 
     private Optional<String> withdrawn() {
-        return desk.lookAtCalibrations().showCalibration().show(wrong).withdrawn().map(OutOfUse::reason);
+        return desk.lookAtCalibrations()
+                .showCalibration()
+                .show(wrong)
+                .withdrawn()
+                .map(OutOfUse::reason);
     }
 
     private PluckRun plucks() {
@@ -68,7 +72,9 @@ class CalibrationsModelTest {
             assertThat(row.kept().id()).isEqualTo(wrong);
             assertThat(row.state()).isEqualTo("in use");
         });
-        assertThat(row().consequence()).isEqualTo("Calibration 1 (measuring microphone, gain 30 dB) is in use. The levels of sitting 1 rest on it.");
+        assertThat(row().consequence())
+                .isEqualTo(
+                        "Calibration 1 (measuring microphone, gain 30 dB) is in use. The levels of sitting 1 rest on it.");
         assertThat(model.bases()).as("there is no other").isEmpty();
     }
 
@@ -82,7 +88,8 @@ class CalibrationsModelTest {
         assertThat(desk.said()).isEqualTo("Calibration 1 is withdrawn: " + TYPED);
         assertThat(model.reason().get()).isEmpty();
         assertThat(row().consequence())
-                .isEqualTo("Calibration 1 (measuring microphone, gain 30 dB) is withdrawn: " + TYPED + ". The levels of sitting 1 rest on it, and are no"
+                .isEqualTo("Calibration 1 (measuring microphone, gain 30 dB) is withdrawn: " + TYPED
+                        + ". The levels of sitting 1 rest on it, and are no"
                         + " sound pressure levels until they are analysed anew, without it or by another.");
         assertThat(plucks().withdrawn()).isPresent();
         assertThat(followed).hasValue(1);
@@ -142,7 +149,8 @@ class CalibrationsModelTest {
 
     @Test
     void orByTheRightOneAndSeveralAtOnce() throws IOException {
-        SittingId second = desk.plucks(new ShopNumber("7"), "30 dB", 1.1, Optional.of(wrong)).id();
+        SittingId second = desk.plucks(new ShopNumber("7"), "30 dB", 1.1, Optional.of(wrong))
+                .id();
         CalibrationId right = desk.calibration(94);
         withdraw();
         assertThat(model.bases())
@@ -154,7 +162,13 @@ class CalibrationsModelTest {
         model.analyseAnew();
 
         assertThat(plucks().calibration()).contains(right);
-        assertThat(desk.showSitting().show(second).latest().findings().plucks().orElseThrow().calibration())
+        assertThat(desk.showSitting()
+                        .show(second)
+                        .latest()
+                        .findings()
+                        .plucks()
+                        .orElseThrow()
+                        .calibration())
                 .contains(right);
         assertThat(desk.said())
                 .isEqualTo("Analysed sittings 1, 2 anew, now 6 plucks in dB re 20 µPa by calibration 2. Earlier results"

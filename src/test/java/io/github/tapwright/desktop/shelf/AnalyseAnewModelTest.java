@@ -53,12 +53,19 @@ class AnalyseAnewModelTest {
     }
 
     private Optional<CalibrationId> basis(SittingId of) {
-        return desk.showSitting().show(of).latest().findings().plucks().orElseThrow().calibration();
+        return desk.showSitting()
+                .show(of)
+                .latest()
+                .findings()
+                .plucks()
+                .orElseThrow()
+                .calibration();
     }
 
     @Test
     void tapsAreAnalysedAtOnceAndWhereEveryFigureIsTheSameNothingIsAdded() {
-        SittingId id = desk.sitting(number, 102, 196, TestDesk.strung(HoleState.OPEN)).id();
+        SittingId id =
+                desk.sitting(number, 102, 196, TestDesk.strung(HoleState.OPEN)).id();
         shelf.analyseAnew(id);
         assertThat(model.open().get()).isFalse();
         assertThat(desk.said()).isEqualTo("Sitting 1: every figure is the same, nothing added");
@@ -74,7 +81,12 @@ class AnalyseAnewModelTest {
                 .orElseThrow()
                 .settings();
         shelf.analyseAnew(sitting.id());
-        assertThat(desk.showSitting().show(sitting.id()).latest().taps().orElseThrow().settings())
+        assertThat(desk.showSitting()
+                        .show(sitting.id())
+                        .latest()
+                        .taps()
+                        .orElseThrow()
+                        .settings())
                 .isEqualTo(narrow);
     }
 
@@ -110,7 +122,9 @@ class AnalyseAnewModelTest {
 
         desk.notices().undo();
         assertThat(basis(id)).contains(first);
-        assertThat(desk.showSitting().show(id).analyses()).as("every result stays").hasSize(3);
+        assertThat(desk.showSitting().show(id).analyses())
+                .as("every result stays")
+                .hasSize(3);
         assertThat(desk.faults()).isEmpty();
     }
 
@@ -139,8 +153,9 @@ class AnalyseAnewModelTest {
         model.save();
         assertThat(basis(id)).isEmpty();
         assertThat(desk.said())
-                .isEqualTo("Analysing sitting 1 anew: calibration 1 is withdrawn (another gain); choose another, or take"
-                        + " it back with “Use this again” on the Workshop screen");
+                .isEqualTo(
+                        "Analysing sitting 1 anew: calibration 1 is withdrawn (another gain); choose another, or take"
+                                + " it back with “Use this again” on the Workshop screen");
     }
 
     @Test
@@ -175,7 +190,8 @@ class AnalyseAnewModelTest {
     void aFailureIsToldInWordsAndTheSittingStays() throws IOException {
         SittingId id = desk.sitting(number, 102, 196, Conditions.UNKNOWN).id();
         try (var files = Files.walk(folder.resolve("archive"))) {
-            Path original = files.filter(f -> f.toString().endsWith(".wav")).findFirst().orElseThrow();
+            Path original =
+                    files.filter(f -> f.toString().endsWith(".wav")).findFirst().orElseThrow();
             Files.move(original, original.resolveSibling("away"));
         }
         shelf.analyseAnew(id);

@@ -166,7 +166,8 @@ class CorrectInstrumentModelTest {
         desk.notices().undo();
         assertThat(kept()).isEqualTo(withScale(before, 650));
         assertThat(desk.said())
-                .isEqualTo("Instrument 7 is written down as it was before, but for what was corrected again since: that stays");
+                .isEqualTo(
+                        "Instrument 7 is written down as it was before, but for what was corrected again since: that stays");
     }
 
     private static Instrument withNickname(Instrument of, String nickname) {

@@ -102,14 +102,12 @@ class MoveSittingModelTest {
         model.form().line(TypedLine.GAIN).set("30 dB");
         model.instrument().set(Optional.of(RIGHT));
         model.save();
-        edit().edit(
-                        before.id(),
-                        now -> new WrittenDown(other, now.takenAt(), now.conditions()),
-                        Progress.SILENT);
+        edit().edit(before.id(), now -> new WrittenDown(other, now.takenAt(), now.conditions()), Progress.SILENT);
         desk.notices().undo();
         assertThat(kept().instrument()).isEqualTo(other);
         assertThat(kept().conditions().microphone().gain()).as("taken back").isEmpty();
         assertThat(desk.said())
-                .isEqualTo("Sitting 1 is written down as it was before, but for what was corrected again since: that stays");
+                .isEqualTo(
+                        "Sitting 1 is written down as it was before, but for what was corrected again since: that stays");
     }
 }

@@ -118,8 +118,7 @@ class SetAsideModelTest {
         desk.setAside(id, "a neighbour's guitar");
         desk.notices().undo();
         assertThat(kept()).contains("a neighbour's guitar");
-        assertThat(desk.said())
-                .isEqualTo("Sitting 1 stays as it is: it was set aside or taken back elsewhere since");
+        assertThat(desk.said()).isEqualTo("Sitting 1 stays as it is: it was set aside or taken back elsewhere since");
     }
 
     @Test
