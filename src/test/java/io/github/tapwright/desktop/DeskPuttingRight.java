@@ -5,7 +5,8 @@ import javafx.scene.input.KeyCode;
 
 /**
  * A maker puts right what was not meant, by keyboard alone: sets a sitting aside and takes it back, from the shelf and from the
- * response; moves it to another instrument and back; withdraws a calibration and measures anew what rested on it. Photographs what stands there in light and dark; says "DONE" at the end.
+ * response; moves it to another instrument and back; withdraws a calibration and measures anew what rested on it.
+ * Photographs what stands there in light and dark; says "DONE" at the end.
  */
 final class DeskPuttingRight {
 
