@@ -5,13 +5,11 @@ import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.mode.TapResult;
 import io.github.tapwright.sitting.Analysis;
 import io.github.tapwright.sitting.CalibrationId;
-import io.github.tapwright.sitting.Findings;
 import io.github.tapwright.sitting.Procedure;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
-import io.github.tapwright.statistics.Figures;
 import io.github.tapwright.tap.SetAside;
 import io.github.tapwright.tap.TapSettings;
 import java.util.ArrayList;
@@ -119,9 +117,9 @@ final class SittingReanalyseCommand extends ArchiveCommand {
                         id,
                         latest.number(),
                         latest.methodVersion(),
-                        count(latest),
+                        latest.findings().inShort(),
                         before.latest().methodVersion(),
-                        count(before.latest()));
+                        before.latest().findings().inShort());
     }
 
     /** What was said, over what the latest analysis of taps had. */
@@ -151,15 +149,5 @@ final class SittingReanalyseCommand extends ArchiveCommand {
                     + taps.strikes().size());
         }
         return SetAside.of(taps.strikes().get(number - 1));
-    }
-
-    private static String count(Analysis analysis) {
-        Findings findings = analysis.findings();
-        return findings.taps()
-                .map(t -> Figures.count(t.resonances().size(), "resonance"))
-                .or(() -> findings.notes().map(n -> Figures.count(n.notes().size(), "note")))
-                .or(() ->
-                        findings.plucks().map(p -> Figures.count(p.plucks().size(), "pluck") + " in " + p.levelUnit()))
-                .orElseThrow();
     }
 }

@@ -14,6 +14,7 @@ import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.listening.ListeningModel;
 import io.github.tapwright.desktop.notes.NotesModel;
 import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.settings.CalibrationsModel;
 import io.github.tapwright.desktop.settings.SpreadModel;
 import io.github.tapwright.desktop.shelf.ShelfModel;
 import io.github.tapwright.desktop.sitting.SittingUseCases;
@@ -25,12 +26,16 @@ import io.github.tapwright.sitting.CutStretch;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.FindTaps;
+import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
 import io.github.tapwright.sitting.NameResonance;
 import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
+import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SoundOutput;
+import io.github.tapwright.sitting.WithdrawCalibration;
 import io.github.tapwright.sitting.live.CaptureStore;
 import io.github.tapwright.sitting.live.KeepCapture;
 import io.github.tapwright.sitting.live.RecordLive;
@@ -148,6 +153,9 @@ public final class OpenDesk implements AutoCloseable {
                 addInstrument(),
                 new EditInstrument(archive.instruments()),
                 new EditSitting(archive.sittings(), reanalyseSitting(), clock),
+                new SetSittingAside(archive.sittings(), clock),
+                reanalyseSitting(),
+                new ListCalibrations(archive.calibrations()),
                 clock.getZone());
     }
 
@@ -166,6 +174,16 @@ public final class OpenDesk implements AutoCloseable {
 
     SpreadModel.UseCases studySpread() {
         return new SpreadModel.UseCases(studyBench(), studyPlaying(), listInstruments(), listSittings());
+    }
+
+    CalibrationsModel.UseCases lookAtCalibrations() {
+        return new CalibrationsModel.UseCases(
+                new ListCalibrations(archive.calibrations()),
+                new ShowCalibration(archive.calibrations()),
+                new WithdrawCalibration(archive.calibrations(), clock),
+                showSitting(),
+                reanalyseSitting(),
+                clock.getZone());
     }
 
     NotesModel.UseCases lookAtNotes() {

@@ -26,9 +26,17 @@ final class Screen {
      * What a screen turns towards the maker.
      *
      * @param node what is shown
-     * @param shown runs each time it comes to the front
+     * @param refresh reads anew what it shows
+     * @param focus puts the cursor where one begins
      */
-    record Front(Node node, Runnable shown) {}
+    record Front(Node node, Runnable refresh, Runnable focus) {
+
+        /** It comes to the front. */
+        void show() {
+            refresh.run();
+            focus.run();
+        }
+    }
 
     String name() {
         return name;

@@ -12,6 +12,7 @@ import io.github.tapwright.desktop.reports.ReportsView;
 import io.github.tapwright.desktop.reports.ShopModel;
 import io.github.tapwright.desktop.response.ResponseModel;
 import io.github.tapwright.desktop.response.ResponseView;
+import io.github.tapwright.desktop.settings.CalibrationsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.SettingsView;
@@ -53,6 +54,7 @@ final class Shell implements AutoCloseable {
     private static final int TIMELINE = 5;
     private static final int LISTENING = 6;
     private static final int REPORTS = 7;
+    private static final int WORKSHOP = 8;
 
     private final OpenDesk desk;
     private final Notices notices;
@@ -110,6 +112,14 @@ final class Shell implements AutoCloseable {
                 notices,
                 settings);
         shelf.isCorrecting().addListener((o, before, open) -> followCorrection(open));
+        shelf.whenCorrected(() -> followCorrected(SHELF));
+    }
+
+    /** What is put right, or taken back, while another screen than its own is looked at shows there at once. */
+    private void followCorrected(int own) {
+        if (view.current() != own) {
+            view.refresh();
+        }
     }
 
     /** Whoever asks for it, the form stands on the shelf, and leads back to where it was asked for. */
@@ -124,34 +134,22 @@ final class Shell implements AutoCloseable {
     }
 
     private Screen.Front shelfFront() {
-        return new Screen.Front(shelfView.node(), () -> {
-            shelf.refresh();
-            shelfView.focus();
-        });
+        return new Screen.Front(shelfView.node(), shelf::refresh, shelfView::focus);
     }
 
     private Screen.Front sittingFront() {
         SittingView sittingView = new SittingView(sitting, settings);
-        return new Screen.Front(sittingView.node(), () -> {
-            sitting.refresh();
-            sittingView.focus();
-        });
+        return new Screen.Front(sittingView.node(), sitting::refresh, sittingView::focus);
     }
 
     private Screen.Front responseFront() {
-        ResponseView responseView = new ResponseView(response, settings, shelf::correct);
-        return new Screen.Front(responseView.node(), () -> {
-            response.refresh();
-            responseView.focus();
-        });
+        ResponseView responseView = new ResponseView(response, settings, new WaysFromResponse());
+        return new Screen.Front(responseView.node(), response::refresh, responseView::focus);
     }
 
     private Screen.Front notesFront() {
         NotesView notesView = new NotesView(notes, playback, this::listen, settings);
-        return new Screen.Front(notesView.node(), () -> {
-            notes.refresh();
-            notesView.focus();
-        });
+        return new Screen.Front(notesView.node(), notes::refresh, notesView::focus);
     }
 
     private Screen.Front compareFront() {
@@ -165,48 +163,42 @@ final class Shell implements AutoCloseable {
                 desk.clock().getZone());
         GroupsModel groups = new GroupsModel(desk.compareGroups(), work, notices);
         CompareView compareView = new CompareView(compare, groups, settings, this::report);
-        return new Screen.Front(compareView.node(), () -> {
-            compare.refresh();
-            compareView.focus();
-        });
+        return new Screen.Front(compareView.node(), compare::refresh, compareView::focus);
     }
 
     private Screen.Front timelineFront() {
         TimelineView timelineView = new TimelineView(timeline, settings, new WaysFromTimeline());
-        return new Screen.Front(timelineView.node(), () -> {
-            timeline.refresh();
-            timelineView.focus();
-        });
+        return new Screen.Front(timelineView.node(), timeline::refresh, timelineView::focus);
     }
 
     private Screen.Front listeningFront() {
         ListeningView listeningView = new ListeningView(listening, playback);
-        return new Screen.Front(listeningView.node(), () -> {
-            listening.refresh();
-            listeningView.focus();
-        });
+        return new Screen.Front(listeningView.node(), listening::refresh, listeningView::focus);
     }
 
     private Screen.Front reportsFront() {
         ShopModel shop = new ShopModel(desk.editShop(), work, notices);
         ReportsView reportsView = new ReportsView(
                 reports, shop, file -> openDocument.accept(file.toUri().toString()));
-        return new Screen.Front(reportsView.node(), () -> {
+        Runnable refresh = () -> {
             reports.refresh();
             shop.refresh();
-            reportsView.focus();
-        });
+        };
+        return new Screen.Front(reportsView.node(), refresh, reportsView::focus);
     }
 
     private Screen.Front workshopFront() {
         SpreadModel spread = new SpreadModel(
                 desk.studySpread(), settings, work, notices, desk.clock().getZone());
         sitting.study().whenTakenBack(spread::refresh);
-        SettingsView settingsView = new SettingsView(settings, spread);
-        return new Screen.Front(settingsView.node(), () -> {
+        CalibrationsModel calibrations = new CalibrationsModel(desk.lookAtCalibrations(), work, notices);
+        calibrations.whenCorrected(() -> followCorrected(WORKSHOP));
+        SettingsView settingsView = new SettingsView(settings, spread, calibrations);
+        Runnable refresh = () -> {
             spread.refresh();
-            settingsView.focus();
-        });
+            calibrations.refresh();
+        };
+        return new Screen.Front(settingsView.node(), refresh, settingsView::focus);
     }
 
     private void report(ReportSubject subject) {
@@ -298,6 +290,25 @@ final class Shell implements AutoCloseable {
         @Override
         public void follow(ShopNumber instrument) {
             show(TIMELINE, () -> timeline.open(instrument));
+        }
+    }
+
+    /** Where the response leads, to put its sitting right. */
+    private final class WaysFromResponse implements ResponseView.Ways {
+
+        @Override
+        public void correct(SittingId of) {
+            shelf.correct(of);
+        }
+
+        @Override
+        public void setAside(SittingId of) {
+            shelf.setAside(of);
+        }
+
+        @Override
+        public void useAgain(SittingId of) {
+            shelf.useAgain(of);
         }
     }
 

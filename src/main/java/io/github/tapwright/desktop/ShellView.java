@@ -25,6 +25,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -82,6 +83,17 @@ final class ShellView {
         scene.getStylesheets()
                 .add(Objects.requireNonNull(ShellView.class.getResource("desk.css"), "desk.css")
                         .toExternalForm());
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> forgetLettersOfOtherScreens(scene, e));
+    }
+
+    /**
+     * The toolkit asks the first letter that fits, be it small or capital, and keeps those of screens no longer shown, with no
+     * button left: Alt+W would do nothing where another screen has it on a small w.
+     */
+    private static void forgetLettersOfOtherScreens(Scene scene, KeyEvent e) {
+        if (e.isAltDown()) {
+            scene.getMnemonics().values().removeIf(List::isEmpty);
+        }
     }
 
     /** Builds a screen that is to be told something before it is shown. */
@@ -95,7 +107,12 @@ final class ShellView {
         Screen.Front front = screens.get(screen).front();
         node.setCenter(front.node());
         BorderPane.setAlignment(front.node(), Pos.TOP_LEFT);
-        front.shown().run();
+        front.show();
+    }
+
+    /** Reads the screen in front anew; the cursor stays where it is. */
+    void refresh() {
+        screens.get(current).front().refresh().run();
     }
 
     private ToggleButton button(int screen, ToggleGroup group) {

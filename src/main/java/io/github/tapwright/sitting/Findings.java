@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.mode.TapResult;
+import io.github.tapwright.statistics.Figures;
 import java.util.Optional;
 
 /** What a sitting's recordings gave, by the procedure they were made for. */
@@ -26,6 +27,13 @@ public sealed interface Findings {
      * @return false if nothing usable was found
      */
     boolean areUsable();
+
+    /**
+     * How much was found, in a word.
+     *
+     * @return such as "5 resonances"
+     */
+    String inShort();
 
     /**
      * The body's resonances.
@@ -75,6 +83,11 @@ public sealed interface Findings {
         public boolean areUsable() {
             return !result.resonances().isEmpty();
         }
+
+        @Override
+        public String inShort() {
+            return Figures.count(result.resonances().size(), "resonance");
+        }
     }
 
     /**
@@ -98,6 +111,11 @@ public sealed interface Findings {
         public boolean areUsable() {
             return board.notes().stream().anyMatch(n -> n.place().isPresent());
         }
+
+        @Override
+        public String inShort() {
+            return Figures.count(board.notes().size(), "note");
+        }
     }
 
     /**
@@ -120,6 +138,11 @@ public sealed interface Findings {
         @Override
         public boolean areUsable() {
             return run.plucks().stream().anyMatch(p -> p.string().isPresent());
+        }
+
+        @Override
+        public String inShort() {
+            return Figures.count(run.plucks().size(), "pluck") + " in " + run.levelUnit();
         }
     }
 }

@@ -10,6 +10,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.microphone.VirtualMicrophone;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.Air;
+import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
@@ -130,6 +131,30 @@ class DeskTest {
             assertThat(sitting.analyses()).hasSize(2);
             assertThat(desk.lookAtShelf().editSitting().corrected(sitting.id()))
                     .as("what was replaced: three corrections, one of them taken back")
+                    .hasSize(4);
+        }
+    }
+
+    @Test
+    @Timeout(value = 150, unit = TimeUnit.SECONDS)
+    void whatWasNotMeantIsPutRightByKeyboardAndTakenBack(@TempDir Path folder) throws Exception {
+        try (TestDesk desk = new TestDesk(folder)) {
+            ShopNumber number = desk.instrument("51");
+            desk.sitting(number, 102, 196, TestDesk.strung(HoleState.OPEN));
+            desk.sitting(number, 104, 199, TestDesk.strung(HoleState.OPEN));
+            CalibrationId wrong = desk.calibration(114);
+            desk.calibration(94);
+            desk.plucks(desk.instrument("52"), "30 dB", 1, Optional.of(wrong));
+        }
+        requireDone(DeskPuttingRight.class, folder);
+        try (TestDesk desk = new TestDesk(folder)) {
+            Sitting sitting = desk.showSitting().show(new SittingId(2));
+            assertThat(sitting.setAside())
+                    .as("used again, which was taken back")
+                    .isPresent();
+            assertThat(sitting.instrument()).as("moved, and taken back").isEqualTo(new ShopNumber("51"));
+            assertThat(desk.showSitting().show(new SittingId(3)).analyses())
+                    .as("by calibration 1, by 2, by 1, and by 2 again, which is what undo came to")
                     .hasSize(4);
         }
     }

@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop;
 
 import io.github.tapwright.archive.Archive;
+import io.github.tapwright.audio.AudioFile;
 import io.github.tapwright.audio.WavSamples;
 import io.github.tapwright.audio.WavWriter;
 import io.github.tapwright.comparison.CompareSittings;
@@ -8,6 +9,7 @@ import io.github.tapwright.comparison.group.CompareGroups;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.trend.FollowInstrument;
 import io.github.tapwright.desktop.reports.ReportsModel;
+import io.github.tapwright.desktop.settings.CalibrationsModel;
 import io.github.tapwright.desktop.settings.SettingsFile;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.desktop.settings.SpreadModel;
@@ -26,12 +28,20 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
 import io.github.tapwright.instrument.StringState;
 import io.github.tapwright.instrument.Strings;
+import io.github.tapwright.level.CalibratorTone;
+import io.github.tapwright.level.Sound;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.Tuning;
+import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.report.EditShop;
+import io.github.tapwright.sitting.AddCalibration;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.Air;
+import io.github.tapwright.sitting.CalibratedInput;
+import io.github.tapwright.sitting.CalibrationId;
+import io.github.tapwright.sitting.CalibrationRequest;
 import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Fingerboard;
 import io.github.tapwright.sitting.ListInstruments;
@@ -88,6 +98,24 @@ public final class TestDesk implements AutoCloseable {
     public void setAside(SittingId sitting, String reason) {
         try (Archive archive = Archive.open(folder.resolve("archive"), CLOCK)) {
             new SetSittingAside(archive.sittings(), CLOCK).setAside(sitting, reason);
+        }
+    }
+
+    /** Keeps the tone of a calibrator that is said to make so many dB, as the command line does; the desktop does not. */
+    public CalibrationId calibration(double levelDb) throws IOException {
+        Path file = folder.resolve("tone-" + ++files + ".wav");
+        Recording tone = Recording.of(new SampleRate(48_000), Sound.sine(48_000, 4, 1000, -20));
+        WavWriter.write(file, tone, WavSamples.INT_24);
+        try (Archive archive = Archive.open(folder.resolve("archive"), CLOCK)) {
+            return new AddCalibration(archive.calibrations(), AudioFile::source, CLOCK)
+                    .add(
+                            new CalibrationRequest(
+                                    file,
+                                    CalibratorTone.classOne(levelDb),
+                                    Optional.empty(),
+                                    new CalibratedInput(Optional.of("measuring microphone"), Optional.of("30 dB"))),
+                            Progress.SILENT)
+                    .id();
         }
     }
 
@@ -200,14 +228,15 @@ public final class TestDesk implements AutoCloseable {
 
     /** Keeps a sitting of three plucks of each of two open strings, ringing so many times longer than usual. */
     public Sitting plucks(ShopNumber of, String gain, double longer) throws IOException {
+        return plucks(of, gain, longer, Optional.empty());
+    }
+
+    /** The same, measured by a calibration. */
+    public Sitting plucks(ShopNumber of, String gain, double longer, Optional<CalibrationId> by) throws IOException {
         List<Fret> places = IntStream.range(0, 6)
                 .mapToObj(i -> new Fret(i % 2 == 0 ? 4 : 3, 0))
                 .toList();
-        return played(
-                of,
-                run(places, 1.6, longer),
-                atGain(gain),
-                new Procedure.OpenPlucks(Tuning.CLASSICAL, Optional.empty()));
+        return played(of, run(places, 1.6, longer), atGain(gain), new Procedure.OpenPlucks(Tuning.CLASSICAL, by));
     }
 
     private static FingerboardRun run(List<Fret> places, double secondsEach, double longer) {
@@ -318,6 +347,10 @@ public final class TestDesk implements AutoCloseable {
 
     public ShelfModel.UseCases lookAtShelf() {
         return desk.lookAtShelf();
+    }
+
+    public CalibrationsModel.UseCases lookAtCalibrations() {
+        return desk.lookAtCalibrations();
     }
 
     public SittingUseCases makeSitting() {

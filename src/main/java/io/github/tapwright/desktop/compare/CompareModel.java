@@ -48,7 +48,9 @@ public final class CompareModel {
     private final ObjectProperty<Optional<Side>> second = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> despite = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Answer>> result = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private boolean swapping;
+    /** The same two are only turned about, or read anew. */
+    private boolean sameTwo;
+
     private final LatestQuestion wanted = new LatestQuestion();
 
     /** What was asked; an answer to another question comes too late. */
@@ -133,8 +135,25 @@ public final class CompareModel {
     public void refresh() {
         work.start(new Job<>("Listing sittings", progress -> list()), listed -> {
             choices.setAll(listed);
+            reread(first);
+            reread(second);
             compare();
         });
+    }
+
+    /** A sitting may have been moved to another instrument, or have got another stage, since it was chosen. */
+    private void reread(ObjectProperty<Optional<Side>> side) {
+        Optional<SittingId> id = side.get().flatMap(Side::sitting);
+        choices.stream()
+                .filter(c -> id.isPresent() && c.sitting().equals(id))
+                .findFirst()
+                .ifPresent(fresh -> change(side, fresh));
+    }
+
+    private void change(ObjectProperty<Optional<Side>> side, Side fresh) {
+        sameTwo = true;
+        side.set(Optional.of(fresh));
+        sameTwo = false;
     }
 
     private List<Side> list() {
@@ -166,16 +185,16 @@ public final class CompareModel {
     /** Turns the two about. */
     public void swap() {
         Optional<Side> before = first.get();
-        swapping = true;
+        sameTwo = true;
         first.set(second.get());
         second.set(before);
-        swapping = false;
+        sameTwo = false;
         compare();
     }
 
     /** Other sittings need another reason. */
     private void chosenAnew() {
-        if (!swapping) {
+        if (!sameTwo) {
             despite.set(Optional.empty());
             compare();
         }

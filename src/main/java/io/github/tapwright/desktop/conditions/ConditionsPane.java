@@ -74,11 +74,11 @@ public final class ConditionsPane {
      */
     public static Region correcting(ConditionsForm form, SettingsModel settings, List<Node> besides) {
         ConditionsPane pane = new ConditionsPane(form, settings, "unknown");
-        GridPane first = Parts.halves(8);
+        GridPane first = Parts.columns(besides.size(), 8);
         first.addRow(0, besides.toArray(Node[]::new));
         VBox left = new VBox(
                 8,
-                Parts.heading("When, and in which air", "part-title"),
+                Parts.heading("When, of which guitar, in which air", "part-title"),
                 first,
                 pane.readings,
                 Parts.named(TypedLine.NOTE.words(), pane.note()));

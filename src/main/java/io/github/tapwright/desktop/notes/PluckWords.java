@@ -18,9 +18,11 @@ final class PluckWords {
         List<String> words = new ArrayList<>();
         words.add(Figures.count(run.plucks().size(), "pluck") + " on " + Figures.count(means.size(), "open string")
                 + (astray == 0 ? "." : "; " + astray + " with the pitch of no open string left out."));
-        run.withdrawn()
-                .ifPresent(why -> words.add("Their calibration is withdrawn (" + why.reason()
-                        + "): these are no sound pressure levels, and loudness in sone is left out."));
+        words.add(run.withdrawn()
+                .map(why -> "Their calibration is withdrawn (" + why.reason()
+                        + "): these are no sound pressure levels, and loudness in sone is left out. Measure them anew with"
+                        + " “Analyse anew” on the Shelf.")
+                .orElse("Levels are in " + run.levelUnit() + "."));
         comparison(means).ifPresent(words::add);
         words.add(
                 "± is half the 95 % interval of the mean of these plucks in this set-up; setting up again is not in it."

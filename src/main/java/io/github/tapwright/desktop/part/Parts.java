@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.part;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.function.Function;
 import javafx.beans.property.Property;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -222,12 +223,23 @@ public final class Parts {
      * @return the columns
      */
     public static GridPane halves(double gapPixels) {
+        return columns(2, gapPixels);
+    }
+
+    /**
+     * Some columns of the same width, to be filled.
+     *
+     * @param count how many, from 1
+     * @param gapPixels between them
+     * @return the columns
+     */
+    public static GridPane columns(int count, double gapPixels) {
         GridPane grid = new GridPane();
         grid.setHgap(gapPixels);
         grid.setVgap(6);
-        ColumnConstraints half = new ColumnConstraints();
-        half.setPercentWidth(50);
-        grid.getColumnConstraints().setAll(half, half);
+        ColumnConstraints each = new ColumnConstraints();
+        each.setPercentWidth(100.0 / count);
+        grid.getColumnConstraints().setAll(Collections.nCopies(count, each));
         return grid;
     }
 

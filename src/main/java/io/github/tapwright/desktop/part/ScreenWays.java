@@ -1,6 +1,7 @@
 package io.github.tapwright.desktop.part;
 
-import java.util.Map;
+import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Remedies as a screen gives them. The calculations name the command that mends something, as in "write it down with
@@ -8,24 +9,49 @@ import java.util.Map;
  */
 public final class ScreenWays {
 
-    private static final Map<String, String> BUTTONS = Map.of(
-            "sitting edit", "Correct sitting",
-            "instrument edit", "Correct instrument",
-            "sitting show", "Open sitting",
-            "sitting add", "New sitting");
+    private static final String SHELF = "on the Shelf";
+    private static final String WORKSHOP = "on the Workshop screen";
+
+    private static final List<Way> WAYS = List.of(
+            Way.of("sitting edit", "Correct sitting", SHELF),
+            Way.of("instrument edit", "Correct instrument", SHELF),
+            Way.of("sitting show", "Open sitting", SHELF),
+            Way.of("sitting add", "New sitting", SHELF),
+            Way.of("sitting set-aside", "Use again", SHELF),
+            Way.of("sitting reanalyse", "Analyse anew", SHELF),
+            Way.of("calibration withdraw", "Use this again", WORKSHOP));
 
     private ScreenWays() {}
 
     /**
-     * A text with the buttons of the shelf for the commands it names.
+     * One button.
+     *
+     * @param command what it takes the place of, with the numbers and options it is given
+     * @param button its name, and on which screen
+     */
+    private record Way(Pattern command, String button) {
+
+        static Way of(String command, String button, String screen) {
+            return new Way(
+                    Pattern.compile("with " + command + "(?: \\d+)*(?: --take-back)?"),
+                    "with “" + button + "” " + screen);
+        }
+
+        String in(String words) {
+            return command.matcher(words).replaceAll(button);
+        }
+    }
+
+    /**
+     * A text with the buttons of the screens for the commands it names.
      *
      * @param words a sentence or a reason
      * @return the same, if it names none of them
      */
     public static String in(String words) {
         String said = words;
-        for (Map.Entry<String, String> way : BUTTONS.entrySet()) {
-            said = said.replace("with " + way.getKey(), "with “" + way.getValue() + "” on the Shelf");
+        for (Way way : WAYS) {
+            said = way.in(said);
         }
         return said;
     }

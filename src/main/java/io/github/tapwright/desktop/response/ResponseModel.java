@@ -25,7 +25,7 @@ import io.github.tapwright.tap.Strike;
 import io.github.tapwright.tap.TapSettings;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,8 +47,8 @@ public final class ResponseModel {
     private final SittingTitle title;
     private final ReadOnlyObjectWrapper<Optional<Sitting>> sitting = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Sitting> overlays = FXCollections.observableArrayList();
-    /** What shall lie over, read already or not. */
-    private final Set<SittingId> laid = new HashSet<>();
+    /** What shall lie over, read already or not; what is set aside since waits here until it is used again. */
+    private final Set<SittingId> laid = new LinkedHashSet<>();
 
     private final LatestQuestion opened = new LatestQuestion();
     private final ObservableList<SittingSummary> choices = FXCollections.observableArrayList();
@@ -111,7 +111,7 @@ public final class ResponseModel {
     /** Lists anew what can be looked at, and shows what is written down now where something was corrected. */
     public void refresh() {
         sitting.get().ifPresent(shown -> work.start(reading(shown.id()), this::showAnew));
-        List.copyOf(overlays).forEach(laidOver -> work.start(reading(laidOver.id()), this::layOver));
+        List.copyOf(laid).forEach(id -> work.start(reading(id), this::layOver));
         work.start(
                 new Job<>(
                         "Listing sittings",
@@ -160,9 +160,11 @@ public final class ResponseModel {
         }
     }
 
-    /** By the time it is read it may have been taken off again, looked at, or asked for twice. */
+    /** By the time it is read it may have been taken off again, looked at, asked for twice, or set aside. */
     private void layOver(Sitting read) {
-        if (laid.contains(read.id()) && !overlays.contains(read)) {
+        if (read.setAside().isPresent()) {
+            overlays.removeIf(o -> o.id().equals(read.id()));
+        } else if (laid.contains(read.id()) && !overlays.contains(read)) {
             overlays.removeIf(o -> o.id().equals(read.id()));
             overlays.add(read);
         }

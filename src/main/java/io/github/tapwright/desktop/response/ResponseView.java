@@ -2,6 +2,7 @@ package io.github.tapwright.desktop.response;
 
 import io.github.tapwright.desktop.part.Parts;
 import io.github.tapwright.desktop.part.PictureChooser;
+import io.github.tapwright.desktop.part.SetAsideButton;
 import io.github.tapwright.desktop.plot.CurvePane;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.mode.ModeName;
@@ -30,14 +31,42 @@ import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Shows response curves above, and below them resonances, strikes and what may be laid over. */
 public final class ResponseView {
 
+    /** Where the screen leads to put a sitting right. */
+    public interface Ways {
+
+        /**
+         * Corrects what is written down about a sitting.
+         *
+         * @param sitting which
+         */
+        void correct(SittingId sitting);
+
+        /**
+         * Asks why a sitting is set aside.
+         *
+         * @param sitting which
+         */
+        void setAside(SittingId sitting);
+
+        /**
+         * Takes a sitting that was set aside back into use.
+         *
+         * @param sitting which
+         */
+        void useAgain(SittingId sitting);
+    }
+
     private final ResponseModel model;
-    private final Consumer<SittingId> correct;
+    private final Ways ways;
+    private final SetAsideButton setAside;
     private final CurvePane curves;
     private final Label title = Parts.heading("Response", "screen-title");
     private final Label remark = Parts.paragraph("");
@@ -51,11 +80,12 @@ public final class ResponseView {
      *
      * @param model what is looked at
      * @param settings light and tuning note
-     * @param correct leads to where a sitting's conditions are corrected
+     * @param ways where it leads
      */
-    public ResponseView(ResponseModel model, SettingsModel settings, Consumer<SittingId> correct) {
+    public ResponseView(ResponseModel model, SettingsModel settings, Ways ways) {
         this.model = model;
-        this.correct = correct;
+        this.ways = ways;
+        this.setAside = new SetAsideButton(() -> ofSitting(ways::setAside), () -> ofSitting(ways::useAgain));
         this.curves = new CurvePane(settings.light(), settings.a4Hz());
         this.resonances = resonanceTable();
         this.strikes = strikeTable(model);
@@ -83,16 +113,24 @@ public final class ResponseView {
         curves.requestFocus();
     }
 
+    private void ofSitting(Consumer<SittingId> does) {
+        model.sitting().get().map(Sitting::id).ifPresent(does);
+    }
+
     private Node curveSide() {
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
         VBox side = new VBox(
                 6,
                 Parts.row(
                         title,
-                        Parts.spring(),
                         Parts.button(
                                 "_Correct sitting",
-                                "Corrects the day and the conditions of this sitting",
-                                () -> model.sitting().get().map(Sitting::id).ifPresent(correct)),
+                                "Corrects the instrument, the day and the conditions of this sitting",
+                                () -> ofSitting(ways::correct)),
+                        setAside.node(),
                         Parts.button("Show _all", "Shows all of every curve", curves::showEverything),
                         Parts.button("Save _picture…", "Writes the curves as PNG or SVG", this::savePicture)),
                 curves,
@@ -215,6 +253,7 @@ public final class ResponseView {
         Optional<Sitting> sitting = model.sitting().get();
         title.setText(
                 sitting.map(s -> "Response of " + model.title(s)).orElse("Response: open a sitting on the shelf"));
+        setAside.show(sitting.flatMap(Sitting::setAside));
         curves.show(model.traces());
         ShownResonance selected = resonances.getSelectionModel().getSelectedItem();
         resonances.setItems(FXCollections.observableArrayList(model.resonances()));

@@ -5,13 +5,14 @@ import io.github.tapwright.note.run.Tuning;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** Asks how the guitars are tuned, for the air the shop is held at, and how far setting up again moves figures. */
+/** Asks how the guitars are tuned, for the air the shop is held at, and how far setting up again moves figures; shows calibrations. */
 public final class SettingsView {
 
     private static final double WIDTH = 530;
@@ -33,8 +34,9 @@ public final class SettingsView {
      *
      * @param model the settings in force
      * @param spread what the bench's study says
+     * @param calibrations those of the archive
      */
-    public SettingsView(SettingsModel model, SpreadModel spread) {
+    public SettingsView(SettingsModel model, SpreadModel spread, CalibrationsModel calibrations) {
         this.model = model;
         VBox form = new VBox(
                 12,
@@ -63,7 +65,10 @@ public final class SettingsView {
         form.getStyleClass().add("pane");
         form.setMinWidth(WIDTH);
         form.setMaxWidth(WIDTH);
-        Region right = new SpreadPane(spread).node();
+        TabPane right = new TabPane(
+                tab("Spreads and studies", new SpreadPane(spread).node()),
+                tab("Calibrations", new CalibrationsPane(calibrations).node()));
+        right.setAccessibleText("Spreads and calibrations");
         HBox.setHgrow(right, Priority.ALWAYS);
         this.node = new HBox(form, right);
         model.typed().addListener((o, before, after) -> show(after));
@@ -72,6 +77,12 @@ public final class SettingsView {
 
     private static TextField studied(String name, StringProperty value) {
         return Parts.field(name, "as studied", value);
+    }
+
+    private static Tab tab(String words, Node content) {
+        Tab tab = new Tab(words, content);
+        tab.setClosable(false);
+        return tab;
     }
 
     private void keep() {

@@ -3,6 +3,7 @@ package io.github.tapwright.desktop.settings;
 import io.github.tapwright.comparison.BenchStudy;
 import io.github.tapwright.desktop.part.Offer;
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.part.ScreenWays;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.SittingSummary;
 import java.util.Optional;
@@ -124,10 +125,13 @@ final class SpreadPane {
     }
 
     private void show() {
-        words.setText(String.join("\n", model.sentences()));
+        words.setText(ScreenWays.in(String.join("\n", model.sentences())));
         task.setText(model.kind().get().task() + " Space ticks a sitting.");
         Optional<Study> shown = model.shown();
-        result.setText(model.tried().get().isPresent() ? String.join("\n", model.trial()) : "The study kept:");
+        result.setText(
+                model.tried().get().isPresent()
+                        ? ScreenWays.in(String.join("\n", model.trial()))
+                        : "The study kept:");
         Parts.show(result, shown.isPresent());
         tables.show(shown);
     }

@@ -10,6 +10,7 @@ import io.github.tapwright.sitting.EditInstrument;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import javafx.beans.value.ObservableStringValue;
@@ -118,7 +119,7 @@ final class CorrectInstrumentModel implements Correction {
         AtomicReference<Instrument> before = new AtomicReference<>(shown);
         Instrument after = editInstrument.edit(shown.shopNumber(), kept -> {
             before.set(kept);
-            return OnlyTouched.of(kept, shown, typed);
+            return OnlyTouched.TYPED.of(kept, shown, typed);
         });
         return new Edited(Objects.requireNonNull(before.get()), after);
     }
@@ -137,14 +138,17 @@ final class CorrectInstrumentModel implements Correction {
     /** Only what this correction changed; what was corrected elsewhere since stays. */
     private void takeBack(Edited edited) {
         ShopNumber number = edited.after().shopNumber();
+        AtomicBoolean stays = new AtomicBoolean();
         work.start(
                 new Job<>(
                         "Taking back the correction of instrument " + number,
-                        progress -> editInstrument.edit(
-                                number, kept -> OnlyTouched.of(kept, edited.after(), edited.before()))),
+                        progress -> editInstrument.edit(number, kept -> {
+                            stays.set(OnlyTouched.stays(kept, edited.after(), edited.before()));
+                            return OnlyTouched.TAKEN_BACK.of(kept, edited.after(), edited.before());
+                        })),
                 again -> {
                     corrected.run();
-                    notices.say("Instrument " + number + " is written down as it was before");
+                    notices.say(Written.takenBack("Instrument " + number, stays.get()));
                 });
     }
 }

@@ -9,6 +9,7 @@ import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.sitting.EditSitting;
 import io.github.tapwright.sitting.Procedure;
@@ -16,6 +17,7 @@ import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.WrittenDown;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
@@ -26,7 +28,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableStringValue;
 
-/** Corrects what is written down about a sitting: when it was taken, and its conditions. */
+/** Corrects what is written down about a sitting: of which instrument it is, when it was taken, and its conditions. */
 final class CorrectSittingModel implements Correction {
 
     private final ShelfModel.UseCases use;
@@ -37,6 +39,8 @@ final class CorrectSittingModel implements Correction {
     private final ConditionsForm form = new ConditionsForm();
     private final StringProperty taken = new SimpleStringProperty("");
     private final ObjectProperty<HoleState> hole = new SimpleObjectProperty<>(HoleState.UNKNOWN);
+    private final ObjectProperty<Optional<ShopNumber>> instrument = new SimpleObjectProperty<>(Optional.empty());
+    private List<Optional<ShopNumber>> instruments = List.of();
     private final LatestQuestion asked = new LatestQuestion();
     private final OpenForm state;
     private final ObservableStringValue changes;
@@ -74,13 +78,23 @@ final class CorrectSittingModel implements Correction {
         this.corrected = corrected;
         this.state = new OpenForm(notices, free);
         this.changes = state.changes(
-                Stream.concat(form.all(), Stream.of(taken, hole)).toList(), this::preview, settings.now());
+                Stream.concat(form.all(), Stream.of(instrument, taken, hole)).toList(), this::preview, settings.now());
         settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
     }
 
     /** The conditions, as known and as typed. */
     ConditionsForm form() {
         return form;
+    }
+
+    /** Of which instrument it is. */
+    ObjectProperty<Optional<ShopNumber>> instrument() {
+        return instrument;
+    }
+
+    /** Those it can be moved to, and its own. */
+    List<Optional<ShopNumber>> instruments() {
+        return instruments;
     }
 
     /** When it was taken: a day, or a day and a time. */
@@ -109,26 +123,29 @@ final class CorrectSittingModel implements Correction {
                 .orElse("");
     }
 
+    /** A sitting, and the instruments it can be of. */
+    private record Read(Sitting sitting, List<ShopNumber> instruments) {}
+
     /** Opens the form with all that is known about a sitting. */
     void open(SittingId id) {
         long mine = asked.ask();
         work.start(
-                new Job<>("Reading sitting " + id, progress -> use.showSitting().show(id)), sitting -> {
+                new Job<>(
+                        "Reading sitting " + id,
+                        progress -> new Read(
+                                use.showSitting().show(id),
+                                use.listInstruments().shopNumbers())),
+                read -> {
                     if (asked.isLatest(mine)) {
-                        state.open(
-                                () -> fill(sitting),
-                                "Correct sitting " + id + " of instrument " + sitting.instrument() + ", for "
-                                        + sitting.latest()
-                                                .findings()
-                                                .procedure()
-                                                .key());
+                        state.open(() -> fill(read), "Correct " + Correction.name(read.sitting()));
                     }
                 });
     }
 
-    private void fill(Sitting sitting) {
-        WrittenDown kept = WrittenDown.of(sitting);
-        shown = Optional.of(new Shown(sitting.id(), kept, isOfTaps(sitting), false));
+    private void fill(Read read) {
+        WrittenDown kept = WrittenDown.of(read.sitting());
+        shown = Optional.of(new Shown(read.sitting().id(), kept, isOfTaps(read.sitting()), false));
+        instruments = read.instruments().stream().map(Optional::of).toList();
         write(kept);
     }
 
@@ -137,6 +154,7 @@ final class CorrectSittingModel implements Correction {
     }
 
     private void write(WrittenDown known) {
+        instrument.set(Optional.of(known.instrument()));
         taken.set(known.takenAt().text(use.zone()));
         hole.set(known.conditions().hole());
         form.fill(known.conditions(), settings.units());
@@ -146,7 +164,7 @@ final class CorrectSittingModel implements Correction {
     private void refill(Sitting sitting, WrittenDown saved) {
         WrittenDown kept = WrittenDown.of(sitting);
         try {
-            WrittenDown typed = OnlyTouched.of(kept, saved, typed(saved));
+            WrittenDown typed = OnlyTouched.TYPED.of(kept, saved, typed(saved));
             shown = Optional.of(new Shown(sitting.id(), kept, isOfTaps(sitting), true));
             write(typed);
         } catch (RefusedEntryException e) {
@@ -161,7 +179,7 @@ final class CorrectSittingModel implements Correction {
 
     private WrittenDown typed(WrittenDown kept) {
         return new WrittenDown(
-                kept.instrument(),
+                instrument.get().orElse(kept.instrument()),
                 TakenText.read(taken.get(), kept.takenAt(), use.zone()),
                 form.correct(kept.conditions(), hole.get(), settings.units()));
     }
@@ -192,7 +210,7 @@ final class CorrectSittingModel implements Correction {
         }
         long mine = state.number();
         work.start(new Job<>("Correcting sitting " + of.id(), progress -> edit(of, typed, progress)), answer -> {
-            answer.edited().ifPresent(edited -> tell(edited, OnlyTouched.of(edited.before(), of.kept(), typed)));
+            answer.edited().ifPresent(edited -> tell(edited, OnlyTouched.TYPED.of(edited.before(), of.kept(), typed)));
             if (state.isStill(mine)) {
                 closeUnless(answer, typed);
             }
@@ -205,7 +223,7 @@ final class CorrectSittingModel implements Correction {
     private Answer edit(Shown of, WrittenDown typed, Progress progress) {
         try {
             WrittenDown now = WrittenDown.of(use.showSitting().show(of.id()));
-            boolean made = OnlyTouched.of(now, of.kept(), typed).equals(now) && !of.unfinished();
+            boolean made = OnlyTouched.TYPED.of(now, of.kept(), typed).equals(now) && !of.unfinished();
             return new Answer(made ? Optional.empty() : Optional.of(change(of, typed, progress)), Optional.empty());
         } catch (RefusedEntryException e) {
             return new Answer(Optional.empty(), Optional.of(e));
@@ -213,7 +231,7 @@ final class CorrectSittingModel implements Correction {
     }
 
     private EditSitting.Edited change(Shown of, WrittenDown typed, Progress progress) {
-        EditSitting.Edited edited = edit(of.id(), kept -> OnlyTouched.of(kept, of.kept(), typed), progress);
+        EditSitting.Edited edited = edit(of.id(), kept -> OnlyTouched.TYPED.of(kept, of.kept(), typed), progress);
         boolean another = !WrittenDown.of(edited.sitting()).equals(edited.before());
         if (!of.unfinished() || !another || edited.holeChanged()) {
             return edited;
@@ -267,13 +285,14 @@ final class CorrectSittingModel implements Correction {
         work.start(
                 new Job<>(
                         "Taking back the correction of sitting " + id,
-                        progress -> edit(id, kept -> OnlyTouched.of(kept, after, before), progress)),
+                        progress -> edit(id, kept -> OnlyTouched.TAKEN_BACK.of(kept, after, before), progress)),
                 edited -> {
                     corrected.run();
+                    boolean stays = OnlyTouched.stays(edited.before(), after, before);
                     edited.failure()
                             .ifPresentOrElse(
                                     failure -> failed(id, failure),
-                                    () -> notices.say("Sitting " + id + " is written down as it was before"));
+                                    () -> notices.say(Written.takenBack("Sitting " + id, stays)));
                 });
     }
 }

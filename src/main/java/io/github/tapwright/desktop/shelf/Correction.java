@@ -1,11 +1,35 @@
 package io.github.tapwright.desktop.shelf;
 
+import io.github.tapwright.sitting.Sitting;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.value.ObservableStringValue;
 
 /** Something written down that is being corrected. */
 interface Correction {
+
+    /**
+     * What keeps it.
+     *
+     * @param words on the button
+     * @param does what it does, as help
+     * @param keys what keys do, below the form
+     */
+    record Keeping(String words, String does, String keys) {}
+
+    /** What keeps what was typed. */
+    default Keeping keeping() {
+        return new Keeping(
+                "_Keep the correction",
+                "Writes it down so (Enter)",
+                "Enter keeps, Escape leaves. What stands empty is unknown.");
+    }
+
+    /** A sitting in a heading, such as "sitting 3 of instrument 58, for taps". */
+    static String name(Sitting sitting) {
+        return "sitting " + sitting.id() + " of instrument " + sitting.instrument() + ", for "
+                + sitting.latest().findings().procedure().key();
+    }
 
     /** Its form. */
     OpenForm state();

@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.shelf;
 
+import io.github.tapwright.desktop.part.ScreenWays;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.instrument.RefusedEntryException;
 import java.util.List;
@@ -125,7 +126,7 @@ final class OpenForm {
     }
 
     void refuse(RefusedEntryException why) {
-        warn("Not kept: " + why.getMessage());
+        warn("Not kept: " + ScreenWays.in(String.valueOf(why.getMessage())));
     }
 
     void warn(String words) {

@@ -11,8 +11,11 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.AddInstrument;
 import io.github.tapwright.sitting.EditInstrument;
 import io.github.tapwright.sitting.EditSitting;
+import io.github.tapwright.sitting.ListCalibrations;
 import io.github.tapwright.sitting.ListInstruments;
 import io.github.tapwright.sitting.ListSittings;
+import io.github.tapwright.sitting.ReanalyseSitting;
+import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
@@ -49,6 +52,9 @@ public final class ShelfModel {
     private final StringProperty search = new SimpleStringProperty("");
     private final CorrectInstrumentModel correctInstrument;
     private final CorrectSittingModel correctSitting;
+    private final SetAsideModel setAside;
+    private final AnalyseAnewModel analyseAnew;
+    private Runnable corrected = () -> {};
     private final ReadOnlyObjectWrapper<Optional<Correction>> correcting =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final BooleanBinding isCorrecting =
@@ -65,6 +71,9 @@ public final class ShelfModel {
      * @param addInstrument puts a new one up
      * @param editInstrument corrects one
      * @param editSitting corrects a sitting
+     * @param setSittingAside sets a sitting aside, and takes it back
+     * @param reanalyseSitting analyses a sitting anew
+     * @param listCalibrations lists what its levels can be measured by
      * @param zone the workshop's
      */
     public record UseCases(
@@ -74,6 +83,9 @@ public final class ShelfModel {
             AddInstrument addInstrument,
             EditInstrument editInstrument,
             EditSitting editSitting,
+            SetSittingAside setSittingAside,
+            ReanalyseSitting reanalyseSitting,
+            ListCalibrations listCalibrations,
             ZoneId zone) {}
 
     /**
@@ -89,10 +101,12 @@ public final class ShelfModel {
         this.work = work;
         this.notices = notices;
         this.correctInstrument =
-                new CorrectInstrumentModel(use.editInstrument(), work, notices, this::isFree, this::refresh);
-        this.correctSitting = new CorrectSittingModel(use, settings, work, notices, this::isFree, this::refresh);
-        Stream.of(correctInstrument.open(), correctSitting.open())
-                .forEach(open -> open.addListener((o, before, after) -> lookForForm()));
+                new CorrectInstrumentModel(use.editInstrument(), work, notices, this::isFree, this::followCorrected);
+        this.correctSitting =
+                new CorrectSittingModel(use, settings, work, notices, this::isFree, this::followCorrected);
+        this.setAside = new SetAsideModel(use, work, notices, this::isFree, this::followCorrected);
+        this.analyseAnew = new AnalyseAnewModel(use, work, notices, this::isFree, this::followCorrected);
+        forms().map(Correction::open).forEach(open -> open.addListener((o, before, after) -> lookForForm()));
         search.addListener((o, before, after) -> found.setPredicate(row -> row.answers(after)));
     }
 
@@ -121,6 +135,20 @@ public final class ShelfModel {
      */
     public ReadOnlyBooleanProperty read() {
         return read.getReadOnlyProperty();
+    }
+
+    /**
+     * Lets somebody follow what is put right, or taken back.
+     *
+     * @param follows runs each time something was
+     */
+    public void whenCorrected(Runnable follows) {
+        corrected = follows;
+    }
+
+    private void followCorrected() {
+        refresh();
+        corrected.run();
     }
 
     /** Reads the shelf anew; the sketches follow one by one whenever there is nothing else to do. */
@@ -201,6 +229,43 @@ public final class ShelfModel {
         }
     }
 
+    /** Sets sittings aside. */
+    SetAsideModel setAside() {
+        return setAside;
+    }
+
+    /**
+     * Opens the form that asks why a sitting is set aside, unless another form is open.
+     *
+     * @param id which sitting
+     */
+    public void setAside(SittingId id) {
+        if (requireNoCorrection()) {
+            setAside.open(id);
+        }
+    }
+
+    /**
+     * Takes a sitting that was set aside back into use; it can be taken back.
+     *
+     * @param id which sitting
+     */
+    public void useAgain(SittingId id) {
+        setAside.useAgain(id);
+    }
+
+    /** Analyses sittings anew. */
+    AnalyseAnewModel analyseAnew() {
+        return analyseAnew;
+    }
+
+    /** Analyses a sitting anew, or asks first what its levels shall be measured by, unless another form is open. */
+    void analyseAnew(SittingId id) {
+        if (requireNoCorrection()) {
+            analyseAnew.open(id);
+        }
+    }
+
     /** The form that is open; empty while the shelf itself is looked at. */
     ReadOnlyObjectProperty<Optional<Correction>> correcting() {
         return correcting.getReadOnlyProperty();
@@ -229,9 +294,11 @@ public final class ShelfModel {
     }
 
     private void lookForForm() {
-        correcting.set(Stream.<Correction>of(correctSitting, correctInstrument)
-                .filter(c -> c.open().get())
-                .findFirst());
+        correcting.set(forms().filter(c -> c.open().get()).findFirst());
+    }
+
+    private Stream<Correction> forms() {
+        return Stream.of(correctSitting, correctInstrument, setAside, analyseAnew);
     }
 
     /** Puts a new instrument on the shelf; what is to be done then runs once it stands there. */

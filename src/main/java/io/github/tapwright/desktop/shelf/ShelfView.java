@@ -1,29 +1,29 @@
 package io.github.tapwright.desktop.shelf;
 
 import io.github.tapwright.desktop.part.Parts;
+import io.github.tapwright.desktop.part.SetAsideButton;
 import io.github.tapwright.desktop.settings.SettingsModel;
 import io.github.tapwright.instrument.Instrument;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.instrument.Stage;
+import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SittingId;
 import io.github.tapwright.sitting.SittingSummary;
-import java.io.File;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -67,6 +67,8 @@ public final class ShelfView {
     private final TableView<SittingSummary> sittings;
     private final Label chosen = Parts.heading("", "part-title");
     private final Label nature = Parts.paragraph("");
+    private final Label why = Parts.paragraph("");
+    private final SetAsideButton setAside;
     private final TextField search;
     private final AddInstrumentForm form;
     private Optional<CorrectionPane> correction = Optional.empty();
@@ -89,7 +91,9 @@ public final class ShelfView {
         this.zone = zone;
         this.search = Parts.field("Search the shelf", "Search: number, construction, stage", model.search());
         this.instruments = instrumentList();
+        this.setAside = new SetAsideButton(() -> ofSitting(model::setAside), () -> ofSitting(model::useAgain));
         this.sittings = sittingTable();
+        showWhy(Optional.empty());
         this.form = new AddInstrumentForm(model);
         VBox left = new VBox(8, search, instruments, form.node());
         left.getStyleClass().add("pane");
@@ -132,8 +136,14 @@ public final class ShelfView {
     }
 
     private CorrectionPane pane(Correction of) {
-        return of instanceof CorrectInstrumentModel instrument
-                ? CorrectionPane.of(instrument)
+        if (of instanceof CorrectInstrumentModel instrument) {
+            return CorrectionPane.of(instrument);
+        }
+        if (of instanceof SetAsideModel aside) {
+            return CorrectionPane.of(aside);
+        }
+        return of instanceof AnalyseAnewModel anew
+                ? CorrectionPane.of(anew)
                 : CorrectionPane.of(model.correctSitting(), settings);
     }
 
@@ -201,6 +211,7 @@ public final class ShelfView {
             if (after != null) {
                 lastSitting = Optional.of(after.id());
             }
+            showWhy(Optional.ofNullable(after));
         });
         table.setOnMouseClicked(e -> {
             if (e.getClickCount() == 2) {
@@ -232,6 +243,19 @@ public final class ShelfView {
                 .collect(Collectors.joining(", "));
     }
 
+    /** The whole reason, which may be longer than its cell. */
+    private void showWhy(Optional<SittingSummary> sitting) {
+        Optional<OutOfUse> reason = sitting.flatMap(SittingSummary::setAside);
+        why.setText(reason.map(r -> "Set aside, so that nothing else uses it: " + r.reason())
+                .orElse(""));
+        Parts.show(why, reason.isPresent());
+        setAside.show(reason);
+    }
+
+    private void ofSitting(Consumer<SittingId> does) {
+        selectedSitting().map(SittingSummary::id).ifPresent(does);
+    }
+
     private void openSelected() {
         selectedSitting().ifPresent(ways::open);
     }
@@ -248,6 +272,7 @@ public final class ShelfView {
                                 () -> selected().ifPresent(model::correct))),
                 nature,
                 sittings,
+                why,
                 Parts.row(
                         Parts.button("_Open sitting", "Shows the chosen sitting", this::openSelected),
                         Parts.button(
@@ -257,66 +282,19 @@ public final class ShelfView {
                         Parts.button(
                                 "_History",
                                 "Shows how the chosen instrument changed over time",
-                                () -> selected().ifPresent(i -> ways.follow(i.shopNumber()))),
-                        Parts.spring(),
+                                () -> selected().ifPresent(i -> ways.follow(i.shopNumber())))),
+                Parts.row(
                         Parts.button(
                                 "_Correct sitting",
-                                "Corrects the day and the conditions of the chosen sitting",
-                                () -> selectedSitting().ifPresent(s -> model.correct(s.id())))));
+                                "Corrects the instrument, the day and the conditions of the chosen sitting",
+                                () -> ofSitting(model::correct)),
+                        setAside.node(),
+                        Parts.button(
+                                "Analyse ane_w",
+                                "Analyses the recordings of the chosen sitting by today's method; earlier results stay",
+                                () -> ofSitting(model::analyseAnew))));
         detail.getStyleClass().add("pane");
         VBox.setVgrow(sittings, Priority.ALWAYS);
         return detail;
-    }
-
-    /** One instrument: number, nature, last sitting, sketch. Takes files dropped on it. */
-    private static final class InstrumentCell extends ListCell<ShelfRow> {
-
-        private final ZoneId zone;
-
-        InstrumentCell(ZoneId zone, Ways ways) {
-            this.zone = zone;
-            setOnDragOver(e -> {
-                if (e.getDragboard().hasFiles() && getItem() != null) {
-                    e.acceptTransferModes(TransferMode.COPY);
-                    e.consume();
-                }
-            });
-            setOnDragDropped(e -> {
-                ShelfRow row = getItem();
-                if (row != null && e.getDragboard().hasFiles()) {
-                    ways.begin(
-                            row.instrument().shopNumber(),
-                            e.getDragboard().getFiles().stream()
-                                    .map(File::toPath)
-                                    .toList());
-                    e.setDropCompleted(true);
-                    e.consume();
-                }
-            });
-        }
-
-        @Override
-        protected void updateItem(ShelfRow row, boolean empty) {
-            super.updateItem(row, empty);
-            setText(null);
-            if (empty || row == null) {
-                setGraphic(null);
-                setAccessibleText(null);
-                return;
-            }
-            Label number = Parts.heading(
-                    row.instrument().shopNumber()
-                            + row.instrument()
-                                    .nickname()
-                                    .map(n -> " “" + n + "”")
-                                    .orElse(""),
-                    "shelf-number");
-            Label last = new Label(row.lastSitting(zone));
-            last.getStyleClass().add("quiet");
-            VBox words = new VBox(1, number, new Label(row.nature()), last);
-            setGraphic(Parts.row(words, Parts.spring(), new Sketch(row.sketch())));
-            setAccessibleText("Instrument " + row.instrument().shopNumber() + ", " + row.nature() + ", last sitting "
-                    + row.lastSitting(zone));
-        }
     }
 }

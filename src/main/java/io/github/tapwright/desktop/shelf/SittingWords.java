@@ -31,6 +31,9 @@ record SittingWords(ZoneId zone) {
     /** What would change, and whether it asks for a new analysis. */
     String preview(WrittenDown before, WrittenDown after, boolean ofTaps, Units units) {
         return Written.preview(changes(before, after, units))
+                + (before.instrument().equals(after.instrument())
+                        ? ""
+                        : " Recordings, results and names go with it to that instrument.")
                 + (!ofTaps || before.conditions().hole() == after.conditions().hole()
                         ? ""
                         : " The recordings are analysed anew, because the soundhole decides which names are suggested;"
@@ -52,7 +55,11 @@ record SittingWords(ZoneId zone) {
 
     private List<Written> lines(WrittenDown of, Units units) {
         return Stream.concat(
-                        Stream.of(new Written("taken", Optional.of(of.takenAt().text(zone)))),
+                        Stream.of(
+                                new Written(
+                                        "instrument",
+                                        Optional.of(of.instrument().text())),
+                                new Written("taken", Optional.of(of.takenAt().text(zone)))),
                         ConditionLine.of(of.conditions()).stream().map(line -> written(line, of.conditions(), units)))
                 .toList();
     }

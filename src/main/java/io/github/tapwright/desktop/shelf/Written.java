@@ -45,6 +45,12 @@ record Written(String name, Optional<String> words) {
         return changes.isEmpty() ? "Nothing is changed yet." : "Will change: " + String.join("; ", changes) + ".";
     }
 
+    /** What taking a correction back came to. */
+    static String takenBack(String what, boolean stays) {
+        return what + " is written down as it was before"
+                + (stays ? ", but for what was corrected again since: that stays" : "");
+    }
+
     private String insteadOf(Written before) {
         return name + " " + words.map(Written::shortened).orElse("taken back") + " (was "
                 + before.words.map(Written::shortened).orElse("not written down") + ")";

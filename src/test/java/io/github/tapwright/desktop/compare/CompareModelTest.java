@@ -16,7 +16,9 @@ import io.github.tapwright.instrument.ConstructionKind;
 import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.mode.HoleState;
 import io.github.tapwright.report.ReportSubject;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
+import io.github.tapwright.sitting.WrittenDown;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
@@ -87,6 +89,26 @@ class CompareModelTest {
         assertThat(model.choices()).isNotEmpty().noneMatch(c -> c.sitting().equals(Optional.of(wrong.id())));
         assertThat(new SittingTitle(ZoneOffset.UTC).of(desk.showSitting().show(wrong.id())))
                 .endsWith("set aside: a neighbour's guitar");
+    }
+
+    @Test
+    void aSittingMovedToAnotherInstrumentIsStillChosenUnderItsNewName() {
+        Sitting wrong = desk.sitting(after.instrument(), 102, 197, TestDesk.strung(HoleState.OPEN));
+        model.refresh();
+        choose(before, wrong);
+        desk.lookAtShelf()
+                .editSitting()
+                .edit(
+                        wrong.id(),
+                        now -> new WrittenDown(before.instrument(), now.takenAt(), now.conditions()),
+                        Progress.SILENT);
+        model.refresh();
+        assertThat(model.second().get()).hasValueSatisfying(side -> {
+            assertThat(side.instrument()).isEqualTo(before.instrument());
+            assertThat(model.choices()).contains(side);
+        });
+        assertThat(model.result().get()).isPresent();
+        desk.setAside(wrong.id(), "of no use to the others");
     }
 
     @Test

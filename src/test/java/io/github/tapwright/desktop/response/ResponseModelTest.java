@@ -210,6 +210,28 @@ class ResponseModelTest {
     }
 
     @Test
+    void whatIsSetAsideElsewhereComesOffAndLiesThereAgainOnceItIsUsedAgain() {
+        Sitting other = desk.sitting(new ShopNumber("7"), 110, 205, Conditions.UNKNOWN);
+        response.lay(other.id(), true);
+        desk.setAside(other.id(), "the cover had slipped");
+        response.refresh();
+        assertThat(response.overlays()).isEmpty();
+        assertThat(response.choices()).extracting(s -> s.id()).containsExactly(sitting.id());
+
+        desk.lookAtShelf().setSittingAside().takeBack(other.id());
+        response.refresh();
+        assertThat(response.overlays()).extracting(Sitting::id).containsExactly(other.id());
+    }
+
+    @Test
+    void theSittingLookedAtIsMarkedOnceItIsSetAside() {
+        desk.setAside(sitting.id(), "the cover had slipped");
+        response.refresh();
+        assertThat(response.sitting().get().map(response::title).orElseThrow())
+                .endsWith(", set aside: the cover had slipped");
+    }
+
+    @Test
     void aSittingDoesNotLieOverItself() {
         response.lay(sitting.id(), true);
         assertThat(response.overlays()).isEmpty();

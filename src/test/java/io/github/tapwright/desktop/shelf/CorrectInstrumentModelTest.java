@@ -155,6 +155,21 @@ class CorrectInstrumentModelTest {
         assertThat(kept()).isEqualTo(withNickname(before, "the loud one"));
     }
 
+    @Test
+    void anEntryThatWasCorrectedAgainSinceStays() {
+        Instrument before = kept();
+        model.open(before);
+        type(InstrumentLine.SCALE, "640");
+        type(InstrumentLine.NICKNAME, "the soft one");
+        model.save();
+        desk.lookAtShelf().editInstrument().edit(before.shopNumber(), now -> withScale(now, 650));
+        desk.notices().undo();
+        assertThat(kept()).isEqualTo(withScale(before, 650));
+        assertThat(desk.said())
+                .isEqualTo(
+                        "Instrument 7 is written down as it was before, but for what was corrected again since: that stays");
+    }
+
     private static Instrument withNickname(Instrument of, String nickname) {
         return new Instrument(
                 of.shopNumber(), of.kind(), of.body(), of.construction(), Optional.of(nickname), of.notes());
