@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import io.github.tapwright.cli.Bench.OpenBench;
 import io.github.tapwright.climate.ShopWindow;
 import io.github.tapwright.comparison.CompareSittings;
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.SetUpSpread;
 import io.github.tapwright.comparison.StageClass;
 import io.github.tapwright.comparison.group.GroupBy;
@@ -134,19 +135,21 @@ final class CompareCommand extends ArchiveCommand {
         if (!instruments) {
             two.forEach(text -> refuseShopNumber(open, text));
         }
+        List<LeftOut> passedOver = passedOver(compare);
         SittingId a = sitting(compare, two.get(0));
         SittingId b = sitting(compare, two.get(1));
         CompareSittings.Settings settings =
                 new CompareSittings.Settings(spread, window.orElse(ShopWindow.USUAL), despite);
         return open.comparePlayed().takes(a)
-                ? showPlayed(open.comparePlayed().compare(a, b, settings))
-                : showTaps(compare.compare(a, b, settings));
+                ? showPlayed(open.comparePlayed().compare(a, b, settings), passedOver)
+                : showTaps(compare.compare(a, b, settings), passedOver);
     }
 
-    private int showPlayed(ComparePlayed.Compared compared) {
+    private int showPlayed(ComparePlayed.Compared compared, List<LeftOut> passedOver) {
         if (json) {
-            terminal().print(PlayedJson.of(compared));
+            terminal().print(PlayedJson.of(compared, passedOver));
         } else {
+            passedOver.forEach(this::say);
             new PlayedText(terminal(), bench().clock().getZone()).print(compared);
         }
         csv.write(() -> PlayedJson.csv(compared), terminal());
@@ -157,11 +160,12 @@ final class CompareCommand extends ArchiveCommand {
         return compared.comparison().questions() == 0 ? ExitCode.NOTHING_USABLE : ExitCode.DONE;
     }
 
-    private int showTaps(CompareSittings.Compared compared) {
+    private int showTaps(CompareSittings.Compared compared, List<LeftOut> passedOver) {
         ComparisonText text = new ComparisonText(terminal(), bench().clock().getZone());
         if (json) {
-            terminal().print(ComparisonJson.of(compared));
+            terminal().print(ComparisonJson.of(compared, passedOver));
         } else {
+            passedOver.forEach(this::say);
             text.print(compared);
         }
         csv.write(() -> ComparisonJson.csv(compared), terminal());
@@ -187,23 +191,22 @@ final class CompareCommand extends ArchiveCommand {
     }
 
     private SittingId sitting(CompareSittings compare, String text) {
-        if (!instruments) {
-            return new SittingIdConverter().convert(text);
-        }
-        ShopNumber instrument = new ShopNumber(text);
-        SittingId latest = compare.latest(instrument);
-        compare.passedOver(instrument)
-                .forEach(l ->
-                        say("Sitting " + l.sitting() + " of instrument " + instrument + " left out, " + l.reason()));
-        return latest;
+        return instruments ? compare.latest(new ShopNumber(text)) : new SittingIdConverter().convert(text);
     }
 
-    /** Part of the answer, but no part of a document. */
-    private void say(String line) {
-        if (json) {
-            terminal().note(line);
-        } else {
-            terminal().say("%s", line);
-        }
+    /** Later sittings set aside, where the latest of an instrument is asked for. */
+    private List<LeftOut> passedOver(CompareSittings compare) {
+        return instruments
+                ? two.stream()
+                        .flatMap(text -> compare.passedOver(new ShopNumber(text)).stream())
+                        .toList()
+                : List.of();
+    }
+
+    private void say(LeftOut passedOver) {
+        terminal()
+                .say(
+                        "Sitting %s of instrument %s left out, %s",
+                        passedOver.sitting(), passedOver.instrument(), passedOver.reason());
     }
 }

@@ -87,7 +87,8 @@ public record HumiditySensitivities(Map<ModeName, HumiditySensitivity> named) {
     /**
      * How all of them are known.
      *
-     * @return such as "learnt from this instrument for main top and main back, a steady drift set apart, for others assumed for bare spruce …"
+     * @return such as "learnt from this instrument for main top and main back, a steady drift set apart, for others assumed for
+     *     bare spruce …"
      */
     String basis() {
         String learnt = listed(HumiditySensitivities::isLearnt);

@@ -8,6 +8,7 @@ import io.github.tapwright.comparison.Correction;
 import io.github.tapwright.comparison.Difference;
 import io.github.tapwright.comparison.InWords;
 import io.github.tapwright.comparison.KnownScatter;
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.Quantity;
 import io.github.tapwright.comparison.ResonanceChange;
 import io.github.tapwright.comparison.SetUpSpread;
@@ -55,9 +56,10 @@ public final class ComparisonJson {
      * A comparison.
      *
      * @param compared both sittings and what was found
+     * @param passedOver later sittings set aside, where the latest of an instrument was asked for
      * @return an object; figures of a refused quantity are null, and so is the level of the one that {@code level_reference} names
      */
-    public static String of(CompareSittings.Compared compared) {
+    public static String of(CompareSittings.Compared compared, List<LeftOut> passedOver) {
         SittingComparison comparison = compared.comparison();
         BenchKnowledge bench = compared.bench();
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
@@ -76,6 +78,7 @@ public final class ComparisonJson {
                 comparison.changes().stream().map(c -> change(c, bench)).toList());
         document.put("in_a_alone", alone(comparison.onlyFirst()));
         document.put("in_b_alone", alone(comparison.onlySecond()));
+        document.put("left_out", JsonText.array(GroupStudyJson.LEFT_OUT, passedOver));
         return JsonText.of(document);
     }
 

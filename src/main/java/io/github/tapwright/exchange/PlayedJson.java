@@ -1,5 +1,6 @@
 package io.github.tapwright.exchange;
 
+import io.github.tapwright.comparison.LeftOut;
 import io.github.tapwright.comparison.played.AtPlace;
 import io.github.tapwright.comparison.played.ComparePlayed;
 import io.github.tapwright.comparison.played.FastNote;
@@ -101,9 +102,10 @@ public final class PlayedJson {
      * A comparison.
      *
      * @param compared both sittings and what was found
+     * @param passedOver later sittings set aside, where the latest of an instrument was asked for
      * @return an object; figures of a refused quantity are null
      */
-    public static String of(ComparePlayed.Compared compared) {
+    public static String of(ComparePlayed.Compared compared, List<LeftOut> passedOver) {
         PlayedComparison comparison = compared.comparison();
         Map<String, @Nullable Object> document = new LinkedHashMap<>();
         document.put("a", JsonText.object(SittingFields.ALL, compared.first()));
@@ -116,6 +118,7 @@ public final class PlayedJson {
         document.put(
                 "changes", comparison.changes().stream().map(PlayedJson::change).toList());
         document.put("fast_notes", JsonText.array(FAST, comparison.fastNotes()));
+        document.put("left_out", JsonText.array(GroupStudyJson.LEFT_OUT, passedOver));
         return JsonText.of(document);
     }
 

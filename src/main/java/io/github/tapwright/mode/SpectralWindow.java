@@ -87,8 +87,8 @@ final class SpectralWindow {
     }
 
     /**
-     * A pole's columns as {@link LineShape#fill} orders them, companions taken away, shape [4][rows]. Of a cosine or sine
-     * that is nothing but companions zeros are left, not rounding.
+     * A pole's columns as {@link LineShape#fill} orders them, companions taken away, shape [4][rows]. Of a column that
+     * is nothing but companions zeros are left, not rounding.
      */
     double[][] columns(Pole pole) {
         double[][] columns = new double[4][rows()];

@@ -60,13 +60,33 @@ public final class ReanalyseSitting {
      */
     public Analysis reanalyse(SittingId id, CalibrationId calibration, Progress progress) {
         Sitting sitting = new ShowSitting(sittings).show(id);
-        if (!(sitting.latest().findings().procedure() instanceof Procedure.OpenPlucks plucks)) {
-            throw new RefusedEntryException("sitting " + id + " is for "
-                    + sitting.latest().findings().procedure().key()
-                    + "; a calibration is for sittings of plucks, leave it out for this sitting");
+        requirePlucks(sitting);
+        return measuredBy(sitting, Optional.of(calibrations.use(calibration).id()), progress);
+    }
+
+    /**
+     * Measures the levels of a sitting of plucks anew, re full scale.
+     *
+     * @param id which sitting
+     * @param progress told about each file and step
+     * @return the new analysis; or the latest, and nothing is added, if every number is the same
+     * @throws RefusedEntryException if there is no such sitting, or it is not of plucks
+     */
+    public Analysis withoutCalibration(SittingId id, Progress progress) {
+        return measuredBy(new ShowSitting(sittings).show(id), Optional.empty(), progress);
+    }
+
+    private Analysis measuredBy(Sitting sitting, Optional<CalibrationId> calibration, Progress progress) {
+        return keep(sitting, new Procedure.OpenPlucks(requirePlucks(sitting).tuning(), calibration), progress);
+    }
+
+    private static Procedure.OpenPlucks requirePlucks(Sitting sitting) {
+        if (sitting.latest().findings().procedure() instanceof Procedure.OpenPlucks plucks) {
+            return plucks;
         }
-        CalibrationId inUse = calibrations.use(calibration).id();
-        return keep(sitting, new Procedure.OpenPlucks(plucks.tuning(), Optional.of(inUse)), progress);
+        throw new RefusedEntryException("sitting " + sitting.id() + " is for "
+                + sitting.latest().findings().procedure().key()
+                + "; a calibration is for sittings of plucks, leave it out for this sitting");
     }
 
     private static Procedure withoutWithdrawn(Findings findings) {

@@ -3,6 +3,7 @@ package io.github.tapwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -140,15 +141,19 @@ class SittingSlipsTest {
     }
 
     @Test
-    void theLatestSittingOfAGuitarIsTheLatestInUseAndTheAnswerSaysWhatWasPassedOver() {
+    void theLatestSittingOfAGuitarIsTheLatestInUseAndTheAnswerSaysWhatWasPassedOver() throws IOException {
         setAside();
 
         assertThat(bench.done("compare", "--instruments", "31", "33").out())
                 .contains("Sitting 2 of instrument 33 left out, set aside: " + WRONG)
                 .contains("2024-12-03");
         CommandRun json = bench.done("compare", "--instruments", "31", "33", "--json");
-        assertThat(json.out()).startsWith("{");
-        assertThat(json.err()).contains("Sitting 2 of instrument 33 left out");
+        JsonNode leftOut = new ObjectMapper().readTree(json.out()).get("left_out");
+        assertThat(leftOut).hasSize(1);
+        assertThat(leftOut.get(0).get("sitting").asText()).isEqualTo("2");
+        assertThat(leftOut.get(0).get("shop_number").asText()).isEqualTo("33");
+        assertThat(leftOut.get(0).get("reason").asText()).isEqualTo("set aside: " + WRONG);
+        assertThat(json.err()).isEmpty();
     }
 
     @Test

@@ -88,7 +88,7 @@ final class DeskCorrection {
         hand.press(KeyCode.ALT, KeyCode.C);
         hand.waitFor("Correct sitting 1 of instrument 51");
         hand.press(KeyCode.CONTROL, KeyCode.N);
-        hand.waitFor("Keep the correction on the shelf, or leave it, first");
+        hand.waitFor("Finish the form on the shelf, or leave it, first");
         keys.tabTo("Relative humidity (%)");
         keys.write("46");
         hand.press(KeyCode.ESCAPE);

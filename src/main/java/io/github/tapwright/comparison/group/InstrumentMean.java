@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * One instrument in a group: the mean over its sittings, in the common air.
  *
  * <p>It keeps its figures as columns of numbers: ten thousand sittings have more than a hundred thousand of them, and to walk to each takes
- * longer than to reckon with it.
+ * longer than to reckon with it. Two of them are the same only if they are one: nobody compares columns that long.
  */
 public final class InstrumentMean {
 

@@ -19,7 +19,7 @@ final class Roster {
 
     /** What one sitting has to say. */
     @FunctionalInterface
-    interface Figures {
+    interface Answers {
 
         Optional<SittingFigure> of(Subject subject);
     }
@@ -33,7 +33,7 @@ final class Roster {
     }
 
     /** In the order of the subjects, each with every group that has it. */
-    Map<Subject, Map<String, GroupSample>> samples(List<Subject> subjects, Function<SittingOutline, Figures> figures) {
+    Map<Subject, Map<String, GroupSample>> samples(List<Subject> subjects, Function<SittingOutline, Answers> figures) {
         Map<Subject, Map<String, GroupSample>> samples = new LinkedHashMap<>();
         subjects.forEach(subject -> samples.put(subject, new TreeMap<>()));
         byInstrument.forEach((group, instruments) -> {
@@ -55,8 +55,8 @@ final class Roster {
 
     /** One instrument's means by subject; those of which it has no figure are missing. */
     private static Map<Subject, InstrumentMean> means(
-            List<SittingOutline> own, List<Subject> subjects, Function<SittingOutline, Figures> figures) {
-        List<Figures> sittings = own.stream().map(figures).toList();
+            List<SittingOutline> own, List<Subject> subjects, Function<SittingOutline, Answers> figures) {
+        List<Answers> sittings = own.stream().map(figures).toList();
         Map<Subject, InstrumentMean> means = new HashMap<>();
         for (Subject subject : subjects) {
             List<SittingFigure> known = new ArrayList<>(sittings.size());

@@ -150,8 +150,9 @@ public final class CompareModel {
                 .ifPresent(fresh -> change(side, fresh));
     }
 
+    /** Under another instrument it is another comparison, which needs another reason to be made despite all. */
     private void change(ObjectProperty<Optional<Side>> side, Side fresh) {
-        sameTwo = true;
+        sameTwo = side.get().filter(fresh::isSameAs).isPresent();
         side.set(Optional.of(fresh));
         sameTwo = false;
     }

@@ -17,9 +17,11 @@ public final class ScreenWays {
             Way.of("instrument edit", "Correct instrument", SHELF),
             Way.of("sitting show", "Open sitting", SHELF),
             Way.of("sitting add", "New sitting", SHELF),
-            Way.of("sitting set-aside", "Use again", SHELF),
+            Way.of("sitting set-aside(?: \\d+)* --take-back", "Use again", SHELF),
+            Way.of("sitting set-aside", "Set sitting aside", SHELF),
             Way.of("sitting reanalyse", "Analyse anew", SHELF),
-            Way.of("calibration withdraw", "Use this again", WORKSHOP));
+            Way.of("calibration withdraw(?: \\d+)* --take-back", "Use this again", WORKSHOP),
+            Way.of("calibration withdraw", "Withdraw", WORKSHOP));
 
     private ScreenWays() {}
 
@@ -33,7 +35,7 @@ public final class ScreenWays {
 
         static Way of(String command, String button, String screen) {
             return new Way(
-                    Pattern.compile("with " + command + "(?: \\d+)*(?: --take-back)?"),
+                    Pattern.compile("with " + command + "(?: \\d+)*"),
                     "with “" + button + "” " + screen);
         }
 

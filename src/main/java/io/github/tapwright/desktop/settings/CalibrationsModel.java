@@ -73,10 +73,11 @@ public final class CalibrationsModel {
         this.notices = notices;
         this.analyseAnew = new AnalyseAnew(use.showSitting(), use.reanalyseSitting(), work, notices);
         chosen.addListener((o, before, after) -> {
-            offerBases();
             if (!id(before).equals(id(after))) {
                 reason.set("");
+                basis.set(Optional.empty());
             }
+            offerBases();
         });
     }
 
@@ -133,6 +134,7 @@ public final class CalibrationsModel {
                         .filter(row -> looked.equals(Optional.of(row.kept().id())))
                         .findFirst()
                         .or(() -> fresh.stream().findFirst()));
+                offerBases(); // the one looked at may be the same while others came or went
             }
         });
     }
@@ -143,13 +145,15 @@ public final class CalibrationsModel {
                 .toList();
     }
 
+    /** What was chosen stays chosen as long as it is offered. */
     private void offerBases() {
+        Optional<LevelBasis> was = basis.get();
         List<KeptCalibration> kept = rows.stream().map(CalibrationRow::kept).toList();
         bases.setAll(chosen.get()
                 .filter(row -> !row.resting().isEmpty())
                 .map(row -> LevelBasis.insteadOf(row.kept(), kept, use.zone()))
                 .orElse(List.of()));
-        basis.set(bases.stream().findFirst());
+        basis.set(was.filter(bases::contains).or(() -> bases.stream().findFirst()));
     }
 
     /** Withdraws the chosen one for the reason typed; it can be taken back. */

@@ -10,7 +10,6 @@ import io.github.tapwright.sitting.EditInstrument;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import javafx.beans.value.ObservableStringValue;
@@ -138,17 +137,19 @@ final class CorrectInstrumentModel implements Correction {
     /** Only what this correction changed; what was corrected elsewhere since stays. */
     private void takeBack(Edited edited) {
         ShopNumber number = edited.after().shopNumber();
-        AtomicBoolean stays = new AtomicBoolean();
+        AtomicReference<Instrument> found = new AtomicReference<>(edited.after());
         work.start(
                 new Job<>(
                         "Taking back the correction of instrument " + number,
                         progress -> editInstrument.edit(number, kept -> {
-                            stays.set(OnlyTouched.stays(kept, edited.after(), edited.before()));
+                            found.set(kept);
                             return OnlyTouched.TAKEN_BACK.of(kept, edited.after(), edited.before());
                         })),
                 again -> {
                     corrected.run();
-                    notices.say(Written.takenBack("Instrument " + number, stays.get()));
+                    Instrument kept = Objects.requireNonNull(found.get());
+                    boolean stays = OnlyTouched.stays(kept, edited.after(), edited.before());
+                    Written.takenBack(notices, "Instrument " + number, !kept.equals(again), stays);
                 });
     }
 }

@@ -292,7 +292,7 @@ final class CorrectSittingModel implements Correction {
                     edited.failure()
                             .ifPresentOrElse(
                                     failure -> failed(id, failure),
-                                    () -> notices.say(Written.takenBack("Sitting " + id, stays)));
+                                    () -> Written.takenBack(notices, "Sitting " + id, !WrittenDown.of(edited.sitting()).equals(edited.before()), stays));
                 });
     }
 }

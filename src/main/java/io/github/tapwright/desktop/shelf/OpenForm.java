@@ -21,7 +21,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 final class OpenForm {
 
     /** What to do where another form is open. */
-    static final String FIRST = "Keep the correction on the shelf, or leave it, first";
+    static final String FIRST = "Finish the form on the shelf, or leave it, first";
 
     private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
@@ -116,7 +116,7 @@ final class OpenForm {
 
     private void comeBack(long left) {
         if (number != left) {
-            notices.trouble("What you typed is gone: something else was opened to be corrected since");
+            notices.trouble("What you typed is gone: another form was opened since");
         } else if (free.getAsBoolean()) {
             number++;
             open.set(true);

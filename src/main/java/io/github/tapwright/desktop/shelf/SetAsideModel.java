@@ -24,8 +24,8 @@ final class SetAsideModel implements Correction {
 
     private static final String MEANS =
             "It is kept and shown with the reason, and nothing beyond itself uses it: no comparison, group,"
-                    + " timeline, study, body model, listening or report. A study kept that rests on it holds no longer. Recordings and figures"
-                    + " stay as they are; “Use again” on the Shelf takes it back.";
+                    + " timeline, study, body model, listening or report. A study kept that rests on it holds no longer."
+                    + " Recordings and figures stay as they are; “Use again” on the Shelf takes it back.";
 
     private final ShelfModel.UseCases use;
     private final Work work;
@@ -74,7 +74,7 @@ final class SetAsideModel implements Correction {
                 "Set asi_de", "Sets the sitting aside for this reason (Enter)", "Enter sets aside, Escape leaves.");
     }
 
-    /** Asks why; where a reason was given already, another can take its place. */
+    /** Asks why. */
     void open(SittingId id) {
         long mine = asked.ask();
         work.start(

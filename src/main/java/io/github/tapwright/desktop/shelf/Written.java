@@ -1,5 +1,6 @@
 package io.github.tapwright.desktop.shelf;
 
+import io.github.tapwright.desktop.work.Notices;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -45,10 +46,20 @@ record Written(String name, Optional<String> words) {
         return changes.isEmpty() ? "Nothing is changed yet." : "Will change: " + String.join("; ", changes) + ".";
     }
 
-    /** What taking a correction back came to. */
-    static String takenBack(String what, boolean stays) {
-        return what + " is written down as it was before"
-                + (stays ? ", but for what was corrected again since: that stays" : "");
+    /**
+     * Tells what taking a correction back came to.
+     *
+     * @param what whose
+     * @param changed whether anything was set back
+     * @param stays whether anything was corrected again since, which stays
+     */
+    static void takenBack(Notices notices, String what, boolean changed, boolean stays) {
+        if (!changed && stays) {
+            notices.trouble(what + " stays as it is: corrected again since");
+        } else {
+            notices.say(what + " is written down as it was before"
+                    + (stays ? ", but for what was corrected again since: that stays" : ""));
+        }
     }
 
     private String insteadOf(Written before) {

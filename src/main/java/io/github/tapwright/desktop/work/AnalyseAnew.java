@@ -2,7 +2,6 @@ package io.github.tapwright.desktop.work;
 
 import io.github.tapwright.desktop.part.LevelBasis;
 import io.github.tapwright.sitting.Analysis;
-import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowSitting;
@@ -49,9 +48,7 @@ public final class AnalyseAnew {
      * @param analysed runs when some were, or at least tried
      */
     public void start(List<SittingId> ids, LevelBasis by, Runnable analysed) {
-        Step step = (id, progress) -> by.calibration()
-                .map(calibration -> reanalyseSitting.reanalyse(id, calibration, progress))
-                .orElseGet(() -> reanalyseSitting.reanalyse(id, Optional.empty(), progress));
+        Step step = (id, progress) -> by.by().reanalyse(reanalyseSitting, id, progress);
         String what = "Analysing " + Analysed.names(ids) + " anew";
         work.start(new Job<>(what, progress -> all(ids, step, progress)), done -> {
             analysed.run();
@@ -99,7 +96,7 @@ public final class AnalyseAnew {
         }
     }
 
-    /** Measured by the calibration before, but for what was analysed again since; figures are the same as they were. */
+    /** Measured by what they were before, but for what was analysed again since; figures are the same as they were. */
     private void takeBack(Analysed done, Runnable analysed) {
         List<SittingId> ids = done.changed().stream().map(Analysed.One::id).toList();
         String what = "Analysing " + Analysed.names(ids) + " as before";
@@ -111,16 +108,17 @@ public final class AnalyseAnew {
                     } else if (again.changed().isEmpty()) {
                         notices.trouble(again.stays());
                     } else {
-                        notices.say(again.words());
+                        boolean all = again.changed().size() == again.all().size();
+                        notices.say(again.words() + (all ? "" : ". " + again.stays()));
                     }
                 });
     }
 
     private Analysis asBefore(Analysed.One done, Progress progress) {
         Analysis latest = showSitting.show(done.id()).latest();
-        Optional<CalibrationId> back =
-                done.wayBack().filter(id -> latest.number() == done.after().number());
-        return back.map(calibration -> reanalyseSitting.reanalyse(done.id(), calibration, progress))
+        return done.wayBack()
+                .filter(by -> latest.number() == done.after().number())
+                .map(by -> by.reanalyse(reanalyseSitting, done.id(), progress))
                 .orElse(latest);
     }
 }

@@ -1,8 +1,7 @@
 package io.github.tapwright.desktop.work;
 
+import io.github.tapwright.desktop.part.LevelBasis;
 import io.github.tapwright.sitting.Analysis;
-import io.github.tapwright.sitting.CalibrationId;
-import io.github.tapwright.sitting.PluckRun;
 import io.github.tapwright.sitting.SittingId;
 import java.util.List;
 import java.util.Locale;
@@ -29,14 +28,10 @@ record Analysed(List<One> all, Optional<RuntimeException> failure) {
             return before.number() != after.number();
         }
 
-        /** The calibration its levels were measured by before, which is in use, and another than now. */
-        Optional<CalibrationId> wayBack() {
-            Optional<CalibrationId> now = after.findings().plucks().flatMap(PluckRun::calibration);
-            return before.findings()
-                    .plucks()
-                    .filter(run -> run.withdrawn().isEmpty())
-                    .flatMap(PluckRun::calibration)
-                    .filter(id -> !now.equals(Optional.of(id)));
+        /** What its levels were measured by before, if that is another than now and not withdrawn. */
+        Optional<LevelBasis.By> wayBack() {
+            Optional<LevelBasis.By> now = after.findings().plucks().flatMap(LevelBasis.By::of);
+            return before.findings().plucks().flatMap(LevelBasis.By::of).filter(by -> !now.equals(Optional.of(by)));
         }
 
         private String words() {
@@ -89,10 +84,12 @@ record Analysed(List<One> all, Optional<RuntimeException> failure) {
                         + ". Earlier results stay beside them";
     }
 
-    /** Nothing could be taken back any more. */
+    /** What could not be taken back any more. */
     String stays() {
-        return capital(names(all.stream().map(One::id).toList()))
-                + (all.size() == 1 ? " stays as it is" : " stay as they are") + ": analysed again elsewhere since";
+        List<SittingId> same =
+                all.stream().filter(one -> !one.changed()).map(One::id).toList();
+        return capital(names(same)) + (same.size() == 1 ? " stays as it is" : " stay as they are")
+                + ": analysed again elsewhere since";
     }
 
     private static String capital(String words) {

@@ -62,7 +62,7 @@ public record OutOfUseChange(Optional<OutOfUse> before, Optional<OutOfUse> after
     }
 
     /**
-     * Sets back what was done, unless something else was said since.
+     * Sets back what was done, unless something else was said since. What is out of use once more is so from now on.
      *
      * @param of what it was done to
      * @return false if it was left as it is, because somebody said something else of it since

@@ -8,6 +8,7 @@ import io.github.tapwright.instrument.ShopNumber;
 import io.github.tapwright.sitting.CalibrationId;
 import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.PluckRun;
+import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.SittingId;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -75,7 +76,10 @@ class CalibrationsModelTest {
         assertThat(row().consequence())
                 .isEqualTo(
                         "Calibration 1 (measuring microphone, gain 30 dB) is in use. The levels of sitting 1 rest on it.");
-        assertThat(model.bases()).as("there is no other").isEmpty();
+        assertThat(model.bases())
+                .as("there is no other")
+                .extracting(LevelBasis::words)
+                .containsExactly("no calibration: dB re full scale");
     }
 
     @Test
@@ -184,5 +188,37 @@ class CalibrationsModelTest {
         model.refresh();
         assertThat(row().kept().id()).isEqualTo(new CalibrationId(2));
         assertThat(model.reason().get()).isEqualTo("half typed");
+    }
+
+    @Test
+    void whatCameMeanwhileIsOfferedAndWhatWasChosenStaysChosen() throws IOException {
+        desk.calibration(94);
+        model.refresh();
+        assertThat(model.bases()).as("one more than before").hasSize(2);
+        model.basis().set(Optional.of(model.bases().get(1)));
+        withdraw();
+        assertThat(model.basis().get().orElseThrow().words()).startsWith("calibration 2");
+
+        desk.lookAtCalibrations().withdrawCalibration().withdraw(new CalibrationId(2), "another gain");
+        model.refresh();
+        assertThat(model.basis().get().orElseThrow().words())
+                .as("withdrawn, so no longer")
+                .isEqualTo("no calibration: dB re full scale");
+    }
+
+    @Test
+    void ofSeveralTakenBackThatWhichWasAnalysedAgainSinceStaysAndIsNamed() throws IOException {
+        SittingId second = desk.plucks(new ShopNumber("7"), "30 dB", 1.1, Optional.of(wrong))
+                .id();
+        desk.calibration(94);
+        CalibrationId third = desk.calibration(104);
+        model.refresh();
+        model.basis().set(Optional.of(model.bases().get(1)));
+        model.analyseAnew();
+        desk.reanalyseSitting().reanalyse(second, third, Progress.SILENT);
+
+        desk.notices().undo();
+        assertThat(plucks().calibration()).contains(wrong);
+        assertThat(desk.said()).endsWith("Sitting 2 stays as it is: analysed again elsewhere since");
     }
 }

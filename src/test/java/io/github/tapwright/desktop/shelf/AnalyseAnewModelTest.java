@@ -13,6 +13,7 @@ import io.github.tapwright.sitting.Conditions;
 import io.github.tapwright.sitting.Progress;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
+import io.github.tapwright.sitting.WithdrawCalibration;
 import io.github.tapwright.tap.TapSettings;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -110,8 +112,9 @@ class AnalyseAnewModelTest {
                 .extracting(LevelBasis::words)
                 .containsExactly(
                         "calibration 1, as before",
+                        "no calibration: dB re full scale",
                         "calibration 2, 2026-03-14 09:26, 94 dB, measuring microphone, gain 30 dB");
-        model.basis().set(model.bases().get(1));
+        model.basis().set(model.bases().get(2));
         model.save();
 
         assertThat(model.open().get()).isFalse();
@@ -129,13 +132,52 @@ class AnalyseAnewModelTest {
     }
 
     @Test
+    void aCalibrationChosenByMistakeIsLeftAgain() throws IOException {
+        CalibrationId only = desk.calibration(94);
+        SittingId id = desk.plucks(number, "30 dB", 1).id();
+        shelf.analyseAnew(id);
+        model.basis().set(model.bases().get(1));
+        model.save();
+        assertThat(basis(id)).contains(only);
+
+        desk.notices().undo();
+        assertThat(basis(id)).as("none, as it was").isEmpty();
+
+        shelf.analyseAnew(id);
+        model.basis().set(model.bases().get(1));
+        model.save();
+        shelf.analyseAnew(id);
+        model.basis().set(model.bases().get(1));
+        assertThat(model.basis().get().words()).isEqualTo("no calibration: dB re full scale");
+        model.save();
+        assertThat(basis(id)).as("none, as was chosen").isEmpty();
+
+        desk.notices().undo();
+        assertThat(basis(id)).contains(only);
+    }
+
+    @Test
+    void whatWasChosenIsDoneThoughTheCalibrationIsInUseAgainSince() throws IOException {
+        CalibrationId first = desk.calibration(94);
+        desk.calibration(114);
+        SittingId id = desk.plucks(number, "30 dB", 1, Optional.of(first)).id();
+        WithdrawCalibration withdraw = desk.lookAtCalibrations().withdrawCalibration();
+        withdraw.withdraw(first, "another gain");
+        shelf.analyseAnew(id);
+        assertThat(model.basis().get().words()).isEqualTo("no calibration: dB re full scale");
+        withdraw.takeBack(first);
+        model.save();
+        assertThat(basis(id)).isEmpty();
+    }
+
+    @Test
     void whatWasAnalysedAgainElsewhereSinceStays() throws IOException {
         CalibrationId first = desk.calibration(114);
         desk.calibration(94);
         CalibrationId third = desk.calibration(104);
         SittingId id = desk.plucks(number, "30 dB", 1, Optional.of(first)).id();
         shelf.analyseAnew(id);
-        model.basis().set(model.bases().get(1));
+        model.basis().set(model.bases().get(2));
         model.save();
         desk.reanalyseSitting().reanalyse(id, third, Progress.SILENT);
         desk.notices().undo();
@@ -168,7 +210,7 @@ class AnalyseAnewModelTest {
             ShelfModel held = shelf(work);
             held.analyseAnew(id);
             deliverUntilIdle(work, screen);
-            held.analyseAnew().basis().set(held.analyseAnew().bases().get(1));
+            held.analyseAnew().basis().set(held.analyseAnew().bases().get(2));
             held.analyseAnew().save();
             work.running().get(0).giveUp();
             deliverUntilIdle(work, screen);
@@ -178,7 +220,8 @@ class AnalyseAnewModelTest {
     }
 
     private static void deliverUntilIdle(BackgroundWork work, Queue<Runnable> screen) {
-        while (!work.running().isEmpty()) {
+        long patience = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!work.running().isEmpty() && System.nanoTime() < patience) {
             Runnable next = screen.poll();
             if (next != null) {
                 next.run();

@@ -186,7 +186,7 @@ class CorrectInstrumentModelTest {
         assertThat(shelf.isCorrecting().get()).isTrue();
         shelf.correct(
                 desk.sitting(kept().shopNumber(), 102, 196, Conditions.UNKNOWN).id());
-        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        assertThat(desk.said()).isEqualTo("Finish the form on the shelf, or leave it, first");
         assertThat(shelf.correcting().get()).containsSame(model);
         model.leave();
         assertThat(shelf.isCorrecting().get()).isFalse();

@@ -287,7 +287,7 @@ class CorrectSittingModelTest {
         assertThat(model.open().get()).isTrue();
         assertThat(model.form().line(TypedLine.GAIN).get()).isEqualTo("30 dB");
         assertThat(shelf.requireNoCorrection()).isFalse();
-        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        assertThat(desk.said()).isEqualTo("Finish the form on the shelf, or leave it, first");
         model.save();
         assertThat(model.open().get()).isFalse();
         assertThat(kept().conditions().microphone().gain()).contains("30 dB");
@@ -357,7 +357,7 @@ class CorrectSittingModelTest {
         work.finish();
         assertThat(held.correctSitting().open().get()).isFalse();
         assertThat(held.correcting().get()).containsSame(held.correctInstrument());
-        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        assertThat(desk.said()).isEqualTo("Finish the form on the shelf, or leave it, first");
     }
 
     @Test
@@ -369,7 +369,7 @@ class CorrectSittingModelTest {
         shelf.correct(id);
         desk.notices().undo();
         assertThat(shelf.correctInstrument().open().get()).isFalse();
-        assertThat(desk.said()).startsWith("Keep the correction on the shelf, or leave it, first; then undo");
+        assertThat(desk.said()).startsWith("Finish the form on the shelf, or leave it, first; then undo");
 
         model.leave();
         desk.notices().undo();

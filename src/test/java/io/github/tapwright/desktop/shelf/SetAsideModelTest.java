@@ -169,6 +169,6 @@ class SetAsideModelTest {
         shelf.correct(id);
         shelf.setAside(id);
         assertThat(model.open().get()).isFalse();
-        assertThat(desk.said()).isEqualTo("Keep the correction on the shelf, or leave it, first");
+        assertThat(desk.said()).isEqualTo("Finish the form on the shelf, or leave it, first");
     }
 }
