@@ -34,9 +34,7 @@ public final class ScreenWays {
     private record Way(Pattern command, String button) {
 
         static Way of(String command, String button, String screen) {
-            return new Way(
-                    Pattern.compile("with " + command + "(?: \\d+)*"),
-                    "with “" + button + "” " + screen);
+            return new Way(Pattern.compile("with " + command + "(?: \\d+)*"), "with “" + button + "” " + screen);
         }
 
         String in(String words) {

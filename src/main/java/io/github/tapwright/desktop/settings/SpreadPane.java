@@ -129,9 +129,7 @@ final class SpreadPane {
         task.setText(model.kind().get().task() + " Space ticks a sitting.");
         Optional<Study> shown = model.shown();
         result.setText(
-                model.tried().get().isPresent()
-                        ? ScreenWays.in(String.join("\n", model.trial()))
-                        : "The study kept:");
+                model.tried().get().isPresent() ? ScreenWays.in(String.join("\n", model.trial())) : "The study kept:");
         Parts.show(result, shown.isPresent());
         tables.show(shown);
     }

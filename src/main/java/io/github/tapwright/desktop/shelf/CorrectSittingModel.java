@@ -292,7 +292,11 @@ final class CorrectSittingModel implements Correction {
                     edited.failure()
                             .ifPresentOrElse(
                                     failure -> failed(id, failure),
-                                    () -> Written.takenBack(notices, "Sitting " + id, !WrittenDown.of(edited.sitting()).equals(edited.before()), stays));
+                                    () -> Written.takenBack(
+                                            notices,
+                                            "Sitting " + id,
+                                            !WrittenDown.of(edited.sitting()).equals(edited.before()),
+                                            stays));
                 });
     }
 }
