@@ -1,6 +1,7 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.signal.Fourier;
+import io.github.tapwright.signal.HankelProducts;
 import java.util.ArrayList;
 import java.util.List;
 import org.ejml.data.Complex_F64;
@@ -47,7 +48,7 @@ final class SubspacePoles {
         int skip = (int) Math.min(samples / 8.0, Math.ceil(SKIP_SECONDS * rateHz));
         int kept = samples - 2 * skip;
         height = Math.min(kept / 2, 80);
-        DMatrixRMaj covariance = new DMatrixRMaj(height, height);
+        double[][] covariance = new double[height][height];
         Fourier fourier = new Fourier(samples);
         for (int s = 0; s < spectra.strikes(); s++) {
             double[] band = new double[2 * samples];
@@ -59,7 +60,7 @@ final class SubspacePoles {
             }
             addHankel(covariance, fourier.realFromOneSided(band), skip, kept);
         }
-        DMatrixRMaj space = eigenvectorsLargestFirst(covariance, 2 * mostPoles());
+        DMatrixRMaj space = eigenvectorsLargestFirst(new DMatrixRMaj(covariance), 2 * mostPoles());
         lastRow = CommonOps_DDRM.extractRow(space, height - 1, null).data;
         shifted = productWithShifted(space);
     }
@@ -69,28 +70,13 @@ final class SubspacePoles {
         return 0.5 - 0.5 * Math.cos(Math.PI * Math.max(0, Math.min(1, x)));
     }
 
-    private static void addHankel(DMatrixRMaj covariance, double[] y, int skip, int kept) {
-        int height = covariance.numRows;
+    /** However strong a strike was, it weighs the same. */
+    private static void addHankel(double[][] covariance, double[] y, int skip, int kept) {
         double energy = 1e-300;
         for (int n = 0; n < kept; n++) {
             energy += y[skip + n] * y[skip + n];
         }
-        int columns = kept - height + 1;
-        for (int lag = 0; lag < height; lag++) {
-            double sum = 0;
-            for (int n = 0; n < columns; n++) {
-                sum += y[skip + n] * y[skip + n + lag];
-            }
-            // One step down the diagonal drops the first product and takes up one more at the end.
-            for (int i = 0; i + lag < height; i++) {
-                covariance.add(i, i + lag, sum / energy);
-                if (lag > 0) {
-                    covariance.add(i + lag, i, sum / energy);
-                }
-                int first = skip + i;
-                sum += y[first + columns] * y[first + columns + lag] - y[first] * y[first + lag];
-            }
-        }
+        HankelProducts.add(y, skip, skip + kept, energy, covariance);
     }
 
     private static DMatrixRMaj eigenvectorsLargestFirst(DMatrixRMaj covariance, int count) {

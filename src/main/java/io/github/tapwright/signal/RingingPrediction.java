@@ -18,7 +18,10 @@ public final class RingingPrediction {
 
     private static final double SYMMETRY = 1e-9;
 
+    /** Σ x[n+i]·x[n+j], the oldest sample first: what is foretold stands last. */
     private final double[][] products;
+
+    private final int order;
 
     /**
      * Nothing learnt yet.
@@ -26,40 +29,26 @@ public final class RingingPrediction {
      * @param order how many samples back the predictor will look, p, at least 1
      */
     public RingingPrediction(int order) {
+        this.order = order;
         products = new double[order + 1][order + 1];
     }
 
     /**
-     * Learns from one more stretch of ringing: φ[i][j] += Σ x[n−i]·x[n−j]. Only the first row is summed: one step down the diagonal the
-     * stretch is the same but for its ends, φ[i+1][j+1] = φ[i][j] + x[from+p−1−i]·x[from+p−1−j] − x[to−1−i]·x[to−1−j].
+     * Learns from one more stretch of ringing.
      *
      * @param signal the samples
      * @param from first sample
      * @param to one past the last; a stretch no longer than the order teaches nothing
      */
     public void accumulate(double[] signal, int from, int to) {
-        int order = products.length - 1;
-        if (to <= from + order) {
-            return;
-        }
-        int before = from + order - 1;
-        int last = to - 1;
-        for (int lag = 0; lag <= order; lag++) {
-            double sum = 0;
-            for (int n = from + order; n < to; n++) {
-                sum += signal[n] * signal[n - lag];
-            }
-            add(0, lag, sum);
-            for (int i = 0; i + lag < order; i++) {
-                sum += signal[before - i] * signal[before - i - lag] - signal[last - i] * signal[last - i - lag];
-                add(i + 1, i + 1 + lag, sum);
-            }
+        if (to > from + order) {
+            HankelProducts.add(signal, from, to, 1, products);
         }
     }
 
-    private void add(int i, int j, double sum) {
-        products[i][j] += sum;
-        products[j][i] = products[i][j];
+    /** φ[i][j] = Σ x[n−i]·x[n−j], counted back from the sample that is foretold. */
+    private double back(int i, int j) {
+        return products[order - i][order - j];
     }
 
     /**
@@ -68,7 +57,7 @@ public final class RingingPrediction {
      * @return true if there is nothing to learn a predictor from
      */
     public boolean isSilent() {
-        return products[0][0] <= 0;
+        return back(0, 0) <= 0;
     }
 
     /**
@@ -81,14 +70,13 @@ public final class RingingPrediction {
         if (isSilent()) {
             throw new IllegalStateException("silence teaches no predictor");
         }
-        int order = products.length - 1;
         Array2DRowRealMatrix past = new Array2DRowRealMatrix(order, order);
         double[] present = new double[order];
         for (int i = 0; i < order; i++) {
             for (int j = 0; j < order; j++) {
-                past.setEntry(i, j, products[i + 1][j + 1] + (i == j ? WHITE_FLOOR * products[0][0] : 0));
+                past.setEntry(i, j, back(i + 1, j + 1) + (i == j ? WHITE_FLOOR * back(0, 0) : 0));
             }
-            present[i] = -products[i + 1][0];
+            present[i] = -back(i + 1, 0);
         }
         double[] solved = new CholeskyDecomposition(past, SYMMETRY, 0)
                 .getSolver()

@@ -15,7 +15,18 @@ public record OutOfUse(String reason, Instant since) {
 
     /** Refuses to take anything out of use without a reason. */
     public OutOfUse {
-        reason = Entry.line("the reason", Optional.of(reason))
+        reason = requireReason(reason);
+    }
+
+    /**
+     * A reason as it is kept.
+     *
+     * @param typed the maker's
+     * @return on one line
+     * @throws RefusedEntryException if there is none
+     */
+    public static String requireReason(String typed) {
+        return Entry.line("the reason", Optional.of(typed))
                 .orElseThrow(() -> new RefusedEntryException("there is no reason; say in a few words what is wrong"));
     }
 }

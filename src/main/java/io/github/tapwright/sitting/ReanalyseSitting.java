@@ -1,6 +1,7 @@
 package io.github.tapwright.sitting;
 
 import io.github.tapwright.instrument.RefusedEntryException;
+import io.github.tapwright.note.run.Tuning;
 import io.github.tapwright.tap.TapSettings;
 import java.time.Clock;
 import java.util.List;
@@ -60,8 +61,9 @@ public final class ReanalyseSitting {
      */
     public Analysis reanalyse(SittingId id, CalibrationId calibration, Progress progress) {
         Sitting sitting = new ShowSitting(sittings).show(id);
-        requirePlucks(sitting);
-        return measuredBy(sitting, Optional.of(calibrations.use(calibration).id()), progress);
+        Tuning tuning = requirePlucks(sitting).tuning();
+        CalibrationId inUse = calibrations.use(calibration).id();
+        return keep(sitting, new Procedure.OpenPlucks(tuning, Optional.of(inUse)), progress);
     }
 
     /**
@@ -73,11 +75,8 @@ public final class ReanalyseSitting {
      * @throws RefusedEntryException if there is no such sitting, or it is not of plucks
      */
     public Analysis withoutCalibration(SittingId id, Progress progress) {
-        return measuredBy(new ShowSitting(sittings).show(id), Optional.empty(), progress);
-    }
-
-    private Analysis measuredBy(Sitting sitting, Optional<CalibrationId> calibration, Progress progress) {
-        return keep(sitting, new Procedure.OpenPlucks(requirePlucks(sitting).tuning(), calibration), progress);
+        Sitting sitting = new ShowSitting(sittings).show(id);
+        return keep(sitting, new Procedure.OpenPlucks(requirePlucks(sitting).tuning(), Optional.empty()), progress);
     }
 
     private static Procedure.OpenPlucks requirePlucks(Sitting sitting) {

@@ -69,7 +69,13 @@ public final class ObservedGroup {
         return predictors[j];
     }
 
-    static boolean isConstant(double[] column) {
+    /**
+     * Whether a column is one number all along.
+     *
+     * @param column any length
+     * @return true if no number differs from the first
+     */
+    public static boolean isConstant(double[] column) {
         for (double number : column) {
             if (number != column[0]) {
                 return false;

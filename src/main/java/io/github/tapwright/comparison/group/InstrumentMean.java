@@ -113,8 +113,7 @@ public final class InstrumentMean {
 
     /** Whether it is known and not always the same. */
     boolean humidityVaries() {
-        return humidityPercent.isPresent()
-                && Arrays.stream(humidityPercent.get()).distinct().limit(2).count() > 1;
+        return humidityPercent.isPresent() && !ObservedGroup.isConstant(humidityPercent.get());
     }
 
     /** Its sittings in a mixed model: as measured and with their humidity, or in the common air. */

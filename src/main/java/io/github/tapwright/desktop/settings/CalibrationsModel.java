@@ -6,6 +6,7 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.OutOfUseChange;
+import io.github.tapwright.desktop.work.TakingOutOfUse;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.instrument.RefusedEntryException;
 import io.github.tapwright.sitting.CalibrationId;
@@ -16,7 +17,6 @@ import io.github.tapwright.sitting.ReanalyseSitting;
 import io.github.tapwright.sitting.ShowCalibration;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.WithdrawCalibration;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +33,7 @@ public final class CalibrationsModel {
     private final UseCases use;
     private final Work work;
     private final Notices notices;
+    private final TakingOutOfUse taking;
     private final AnalyseAnew analyseAnew;
     private final ObservableList<CalibrationRow> rows = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<CalibrationRow>> chosen = new SimpleObjectProperty<>(Optional.empty());
@@ -71,6 +72,7 @@ public final class CalibrationsModel {
         this.use = use;
         this.work = work;
         this.notices = notices;
+        this.taking = new TakingOutOfUse(work, notices, this::follow);
         this.analyseAnew = new AnalyseAnew(use.showSitting(), use.reanalyseSitting(), work, notices);
         chosen.addListener((o, before, after) -> {
             if (!id(before).equals(id(after))) {
@@ -161,8 +163,7 @@ public final class CalibrationsModel {
         chosen.get().map(row -> row.kept().id()).ifPresent(id -> {
             String what = "Withdrawing calibration " + id;
             try {
-                // Refused as the archive would refuse it; since when is said there.
-                change(what, id, Optional.of(new OutOfUse(reason.get(), Instant.EPOCH).reason()));
+                change(what, id, Optional.of(OutOfUse.requireReason(reason.get())));
             } catch (RefusedEntryException e) {
                 notices.failed(what, e);
             }
@@ -177,29 +178,10 @@ public final class CalibrationsModel {
     }
 
     private void change(String what, CalibrationId id, Optional<String> why) {
-        work.start(new Job<>(what, progress -> OutOfUseChange.make(new Kept(use, id), why)), done -> {
+        TakingOutOfUse.Named named = new TakingOutOfUse.Named("Calibration " + id, "withdrawn", new Kept(use, id));
+        taking.change(what, named, why, done -> {
             if (done.changed()) {
                 reason.set("");
-                follow();
-                notices.say(words(id, done.after()), () -> undo(id, done));
-            }
-        });
-    }
-
-    private static String words(CalibrationId id, Optional<OutOfUse> now) {
-        return "Calibration " + id
-                + now.map(why -> " is withdrawn: " + why.reason()).orElse(" is in use again");
-    }
-
-    private void undo(CalibrationId id, OutOfUseChange done) {
-        String what = "Taking back what was said of calibration " + id;
-        work.start(new Job<>(what, progress -> done.undo(new Kept(use, id))), undone -> {
-            follow();
-            if (undone) {
-                notices.say(words(id, done.before()));
-            } else {
-                notices.trouble(
-                        "Calibration " + id + " stays as it is: it was withdrawn or taken back elsewhere since");
             }
         });
     }

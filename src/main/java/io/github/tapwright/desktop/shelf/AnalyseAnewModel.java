@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.value.ObservableStringValue;
 
 /** Analyses a sitting anew; where levels can rest on several calibrations, asks for one first. */
 final class AnalyseAnewModel implements Correction {
@@ -26,7 +25,6 @@ final class AnalyseAnewModel implements Correction {
     private final ObjectProperty<LevelBasis> basis = new SimpleObjectProperty<>(LevelBasis.AS_BEFORE);
     private final LatestQuestion asked = new LatestQuestion();
     private final OpenForm state;
-    private final ObservableStringValue changes;
     private Optional<Read> shown = Optional.empty();
 
     /** A sitting, and what its levels can be measured by; nothing where no levels were measured. */
@@ -45,7 +43,7 @@ final class AnalyseAnewModel implements Correction {
         this.analysed = analysed;
         this.analyseAnew = new AnalyseAnew(use.showSitting(), use.reanalyseSitting(), work, notices);
         this.state = new OpenForm(notices, free);
-        this.changes = state.changes(List.of(basis), this::preview);
+        state.tell(List.of(basis), this::preview);
     }
 
     /** What the levels shall be measured by. */
@@ -61,11 +59,6 @@ final class AnalyseAnewModel implements Correction {
     @Override
     public OpenForm state() {
         return state;
-    }
-
-    @Override
-    public ObservableStringValue changes() {
-        return changes;
     }
 
     private String preview() {

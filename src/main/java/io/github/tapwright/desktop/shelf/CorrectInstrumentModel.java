@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
-import javafx.beans.value.ObservableStringValue;
+import java.util.function.UnaryOperator;
 
 /** Corrects what is written down about an instrument. */
 final class CorrectInstrumentModel implements Correction {
@@ -23,7 +23,6 @@ final class CorrectInstrumentModel implements Correction {
     private final Runnable corrected;
     private final InstrumentForm form = new InstrumentForm();
     private final OpenForm state;
-    private final ObservableStringValue changes;
     private Optional<Instrument> filled = Optional.empty();
 
     /**
@@ -39,7 +38,7 @@ final class CorrectInstrumentModel implements Correction {
         this.notices = notices;
         this.corrected = corrected;
         this.state = new OpenForm(notices, free);
-        this.changes = state.changes(form.all().toList(), this::preview);
+        state.tell(form.all().toList(), this::preview);
     }
 
     /** What is known, and what is typed. */
@@ -50,11 +49,6 @@ final class CorrectInstrumentModel implements Correction {
     @Override
     public OpenForm state() {
         return state;
-    }
-
-    @Override
-    public ObservableStringValue changes() {
-        return changes;
     }
 
     private String preview() {
@@ -102,30 +96,39 @@ final class CorrectInstrumentModel implements Correction {
             return;
         }
         long mine = state.number();
-        work.start(new Job<>("Correcting instrument " + shown.shopNumber(), progress -> edit(shown, typed)), edited -> {
-            corrected.run();
-            say(edited);
-            if (state.isStill(mine)) {
-                state.close();
-            }
-        });
+        work.start(
+                new Job<>(
+                        "Correcting instrument " + shown.shopNumber(),
+                        progress -> edit(shown, kept -> OnlyTouched.TYPED.of(kept, shown, typed))),
+                edited -> {
+                    corrected.run();
+                    say(edited);
+                    if (state.isStill(mine)) {
+                        state.close();
+                    }
+                });
     }
 
     /** What was kept before, and what is now. */
-    private record Edited(Instrument before, Instrument after) {}
+    private record Edited(Instrument before, Instrument after) {
 
-    private Edited edit(Instrument shown, Instrument typed) {
+        boolean changed() {
+            return !before.equals(after);
+        }
+    }
+
+    private Edited edit(Instrument shown, UnaryOperator<Instrument> change) {
         AtomicReference<Instrument> before = new AtomicReference<>(shown);
         Instrument after = editInstrument.edit(shown.shopNumber(), kept -> {
             before.set(kept);
-            return OnlyTouched.TYPED.of(kept, shown, typed);
+            return change.apply(kept);
         });
         return new Edited(Objects.requireNonNull(before.get()), after);
     }
 
     /** Saved twice in a row it is one correction, told of once. */
     private void say(Edited edited) {
-        if (edited.before().equals(edited.after())) {
+        if (!edited.changed()) {
             return;
         }
         ShopNumber number = edited.after().shopNumber();
@@ -137,19 +140,16 @@ final class CorrectInstrumentModel implements Correction {
     /** Only what this correction changed; what was corrected elsewhere since stays. */
     private void takeBack(Edited edited) {
         ShopNumber number = edited.after().shopNumber();
-        AtomicReference<Instrument> found = new AtomicReference<>(edited.after());
         work.start(
                 new Job<>(
                         "Taking back the correction of instrument " + number,
-                        progress -> editInstrument.edit(number, kept -> {
-                            found.set(kept);
-                            return OnlyTouched.TAKEN_BACK.of(kept, edited.after(), edited.before());
-                        })),
+                        progress -> edit(
+                                edited.after(),
+                                kept -> OnlyTouched.TAKEN_BACK.of(kept, edited.after(), edited.before()))),
                 again -> {
                     corrected.run();
-                    Instrument kept = Objects.requireNonNull(found.get());
-                    boolean stays = OnlyTouched.stays(kept, edited.after(), edited.before());
-                    Written.takenBack(notices, "Instrument " + number, !kept.equals(again), stays);
+                    boolean stays = OnlyTouched.stays(again.before(), edited.after(), edited.before());
+                    Written.takenBack(notices, "Instrument " + number, again.changed(), stays);
                 });
     }
 }

@@ -26,7 +26,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.beans.value.ObservableStringValue;
 
 /** Corrects what is written down about a sitting: of which instrument it is, when it was taken, and its conditions. */
 final class CorrectSittingModel implements Correction {
@@ -43,7 +42,6 @@ final class CorrectSittingModel implements Correction {
     private List<Optional<ShopNumber>> instruments = List.of();
     private final LatestQuestion asked = new LatestQuestion();
     private final OpenForm state;
-    private final ObservableStringValue changes;
     private Optional<Shown> shown = Optional.empty();
 
     /**
@@ -77,7 +75,7 @@ final class CorrectSittingModel implements Correction {
         this.notices = notices;
         this.corrected = corrected;
         this.state = new OpenForm(notices, free);
-        this.changes = state.changes(
+        state.tell(
                 Stream.concat(form.all(), Stream.of(instrument, taken, hole)).toList(), this::preview, settings.now());
         settings.now().addListener((o, before, after) -> follow(before.units(), after.units()));
     }
@@ -110,11 +108,6 @@ final class CorrectSittingModel implements Correction {
     @Override
     public OpenForm state() {
         return state;
-    }
-
-    @Override
-    public ObservableStringValue changes() {
-        return changes;
     }
 
     private String preview() {

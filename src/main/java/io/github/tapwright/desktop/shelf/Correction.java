@@ -45,7 +45,9 @@ interface Correction {
     }
 
     /** What would change if it were kept now; empty words if what was typed makes no sense yet. */
-    ObservableStringValue changes();
+    default ObservableStringValue changes() {
+        return state().changes();
+    }
 
     /** Why what was typed cannot be kept, and what to do about it; empty words if it can. */
     default ReadOnlyStringProperty refusal() {

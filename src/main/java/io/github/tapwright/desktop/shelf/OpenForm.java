@@ -11,11 +11,12 @@ import java.util.stream.Stream;
 import javafx.beans.InvalidationListener;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
-import javafx.beans.binding.StringBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.value.ObservableStringValue;
 
 /** What every form of a correction has: it is open or not, names what it is about, and shows why it is refused. */
 final class OpenForm {
@@ -28,6 +29,7 @@ final class OpenForm {
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
     private final Notices notices;
     private final BooleanSupplier free;
+    private ObservableStringValue changes = new SimpleStringProperty("");
     /** Changes whenever the form is opened or closed. */
     private long number;
 
@@ -39,6 +41,10 @@ final class OpenForm {
     OpenForm(Notices notices, BooleanSupplier free) {
         this.notices = notices;
         this.free = free;
+    }
+
+    ObservableStringValue changes() {
+        return changes;
     }
 
     ReadOnlyBooleanProperty open() {
@@ -54,18 +60,18 @@ final class OpenForm {
     }
 
     /**
-     * What would change, told anew whenever something typed does, or the form is filled. What is typed on answers a refusal.
+     * Tells what would change, anew whenever something typed does, or the form is filled. What is typed on answers a refusal.
      *
      * @param typed all that can be typed
      * @param words tells it; what they refuse is not told before it is to be kept
      * @param besides what else it depends on
      */
-    StringBinding changes(List<Observable> typed, Supplier<String> words, Observable... besides) {
+    void tell(List<Observable> typed, Supplier<String> words, Observable... besides) {
         typed.forEach(part -> part.addListener((InvalidationListener) o -> refusal.set("")));
         Observable[] all = Stream.of(typed, List.of(besides), List.of(open, refusal))
                 .flatMap(List::stream)
                 .toArray(Observable[]::new);
-        return Bindings.createStringBinding(
+        changes = Bindings.createStringBinding(
                 () -> {
                     try {
                         return words.get();

@@ -4,20 +4,18 @@ import io.github.tapwright.desktop.work.Job;
 import io.github.tapwright.desktop.work.LatestQuestion;
 import io.github.tapwright.desktop.work.Notices;
 import io.github.tapwright.desktop.work.OutOfUseChange;
+import io.github.tapwright.desktop.work.TakingOutOfUse;
 import io.github.tapwright.desktop.work.Work;
 import io.github.tapwright.sitting.OutOfUse;
 import io.github.tapwright.sitting.SetSittingAside;
 import io.github.tapwright.sitting.ShowSitting;
 import io.github.tapwright.sitting.Sitting;
 import io.github.tapwright.sitting.SittingId;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.beans.value.ObservableStringValue;
 
 /** Sets a sitting aside that should not have been kept, and takes it back. */
 final class SetAsideModel implements Correction {
@@ -29,12 +27,10 @@ final class SetAsideModel implements Correction {
 
     private final ShelfModel.UseCases use;
     private final Work work;
-    private final Notices notices;
-    private final Runnable corrected;
+    private final TakingOutOfUse taking;
     private final StringProperty reason = new SimpleStringProperty("");
     private final LatestQuestion asked = new LatestQuestion();
     private final OpenForm state;
-    private final ObservableStringValue changes;
     private Optional<Sitting> shown = Optional.empty();
 
     /**
@@ -47,10 +43,9 @@ final class SetAsideModel implements Correction {
     SetAsideModel(ShelfModel.UseCases use, Work work, Notices notices, BooleanSupplier free, Runnable corrected) {
         this.use = use;
         this.work = work;
-        this.notices = notices;
-        this.corrected = corrected;
+        this.taking = new TakingOutOfUse(work, notices, corrected);
         this.state = new OpenForm(notices, free);
-        this.changes = state.changes(List.of(reason), () -> MEANS);
+        state.tell(List.of(reason), () -> MEANS);
     }
 
     /** Why, in the maker's words. */
@@ -61,11 +56,6 @@ final class SetAsideModel implements Correction {
     @Override
     public OpenForm state() {
         return state;
-    }
-
-    @Override
-    public ObservableStringValue changes() {
-        return changes;
     }
 
     @Override
@@ -101,17 +91,13 @@ final class SetAsideModel implements Correction {
 
     @Override
     public void save() {
-        shown.ifPresent(s -> state.read(this::typed).ifPresent(why -> setAside(s.id(), why)));
-    }
-
-    /** Refused as the archive would refuse it; since when is said there. */
-    private String typed() {
-        return new OutOfUse(reason.get(), Instant.EPOCH).reason();
+        shown.ifPresent(
+                s -> state.read(() -> OutOfUse.requireReason(reason.get())).ifPresent(why -> setAside(s.id(), why)));
     }
 
     private void setAside(SittingId id, String why) {
         long mine = state.number();
-        change("Setting sitting " + id + " aside", id, Optional.of(why), done -> {
+        taking.change("Setting sitting " + id + " aside", named(id), Optional.of(why), done -> {
             if (state.isStill(mine)) {
                 state.close();
             }
@@ -120,38 +106,11 @@ final class SetAsideModel implements Correction {
 
     /** Takes a sitting back into use; it can be set aside again. */
     void useAgain(SittingId id) {
-        change("Using sitting " + id + " again", id, Optional.empty(), done -> {});
+        taking.change("Using sitting " + id + " again", named(id), Optional.empty(), done -> {});
     }
 
-    /** Said twice in a row it is told of once. */
-    private void change(String what, SittingId id, Optional<String> why, Consumer<OutOfUseChange> then) {
-        work.start(new Job<>(what, progress -> OutOfUseChange.make(new KeptSitting(use, id), why)), done -> {
-            if (done.changed()) {
-                corrected.run();
-                notices.say(words(id, done.after()), () -> undo(id, done));
-            }
-            then.accept(done);
-        });
-    }
-
-    private static String words(SittingId id, Optional<OutOfUse> now) {
-        return "Sitting " + id
-                + now.map(why -> " is set aside: " + why.reason()).orElse(" is in use again");
-    }
-
-    private void undo(SittingId id, OutOfUseChange done) {
-        work.start(
-                new Job<>(
-                        "Taking back what was said of sitting " + id, progress -> done.undo(new KeptSitting(use, id))),
-                undone -> {
-                    corrected.run();
-                    if (undone) {
-                        notices.say(words(id, done.before()));
-                    } else {
-                        notices.trouble(
-                                "Sitting " + id + " stays as it is: it was set aside or taken back elsewhere since");
-                    }
-                });
+    private TakingOutOfUse.Named named(SittingId id) {
+        return new TakingOutOfUse.Named("Sitting " + id, "set aside", new KeptSitting(use, id));
     }
 
     /** A sitting as the archive keeps it. */
