@@ -73,7 +73,7 @@ echo Building Tapwright, because this is its first use or the sources have chang
 if not exist "%HOME_DIR%target" mkdir "%HOME_DIR%target"
 type nul > "%STAMP%.started"
 pushd "%HOME_DIR%"
-call mvn -q -B -Dmaven.test.skip=true package > "%LOG%" 2>&1
+call mvn -q -B -Dunchecked -Dmaven.test.skip=true package > "%LOG%" 2>&1
 set BUILT=%errorlevel%
 popd
 if not "%BUILT%"=="0" (
