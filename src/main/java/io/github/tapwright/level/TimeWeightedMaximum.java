@@ -18,17 +18,29 @@ final class TimeWeightedMaximum {
         this.share = -Math.expm1(-1 / (weighting.timeConstantSeconds() * rate.hertz()));
     }
 
-    void take(double[] samples, int count) {
-        double y = smoothed;
-        double top = largest;
+    /** Gives two the next samples; at once, as each waits for its own last value and not for the other's. */
+    static void take(TimeWeightedMaximum one, TimeWeightedMaximum other, double[] samples, int count) {
+        double y = one.smoothed;
+        double z = other.smoothed;
+        double top = one.largest;
+        double otherTop = other.largest;
+        double share = one.share;
+        double otherShare = other.share;
         for (int n = 0; n < count; n++) {
-            y += share * (samples[n] * samples[n] - y);
+            double square = samples[n] * samples[n];
+            y += share * (square - y);
+            z += otherShare * (square - z);
             if (y > top) {
                 top = y;
             }
+            if (z > otherTop) {
+                otherTop = z;
+            }
         }
-        smoothed = y;
-        largest = top;
+        one.smoothed = y;
+        one.largest = top;
+        other.smoothed = z;
+        other.largest = otherTop;
     }
 
     double meanSquare() {

@@ -1,7 +1,6 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.statistics.Estimate;
-import java.util.Arrays;
 import java.util.Locale;
 
 /**
@@ -69,7 +68,7 @@ final class EnergyDecay {
         private final double powerAtLast;
 
         LateDecay(double[] signal, int from, int to, double noise) {
-            double[] rms = Pluck.frames(Arrays.copyOfRange(signal, from, to), frame);
+            double[] rms = Pluck.frames(signal, from, to, frame);
             int frames = 0;
             double top = 0;
             while (frames < rms.length) {
@@ -216,12 +215,15 @@ final class EnergyDecay {
         double pull = 0;
         double sum = 0;
         double byNoise = 0;
+        int next = first;
         for (int n = first; n < energy.length; n++) {
-            if (n <= last && (n - first) % step == 0) {
+            if (n == next && n <= last) {
                 pull += (n / rateHz - meanT) / tt * (10 / Math.log(10)) / remaining[n];
+                next += step;
             }
             sum += pull;
-            byNoise += pull * pull * (4 * Math.max(0, energy[n]) * noise + 2 * noise * noise);
+            double heard = energy[n] > 0 ? energy[n] : 0;
+            byNoise += pull * pull * (4 * heard * noise + 2 * noise * noise);
         }
         double uNoise = noise * Math.sqrt(2 / Math.max(1, noiseSamples));
         double byEnd = U_END * end * pull;

@@ -34,7 +34,7 @@ final class Fade {
      */
     static OptionalInt find(double[] signal, int from, int to, double rateHz) {
         int frame = (int) Math.round(FRAME_SECONDS * rateHz);
-        double[] db = Arrays.stream(Pluck.frames(Arrays.copyOfRange(signal, from, Math.max(from, to)), frame))
+        double[] db = Arrays.stream(Pluck.frames(signal, from, to, frame))
                 .map(level -> Math.max(SILENCE_DB, 20 * Math.log10(level)))
                 .toArray();
         int length = db.length;

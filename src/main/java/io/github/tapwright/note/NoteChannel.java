@@ -52,7 +52,7 @@ final class NoteChannel implements ChannelReader {
     @Override
     public void finish() {
         keep(decimator.finish());
-        signal = kept.trimmed();
+        signal = kept.joined();
     }
 
     private void keep(double[] more) {

@@ -2,7 +2,6 @@ package io.github.tapwright.note;
 
 import io.github.tapwright.signal.Fourier;
 import io.github.tapwright.signal.LineShape;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -28,7 +27,7 @@ final class NoteSpectrum {
     NoteSpectrum(double[] signal, int from, int to, double rateHz) {
         this.rateHz = rateHz;
         this.length = Fourier.quickLength(to - from);
-        this.whole = new Fourier(length).forward(Arrays.copyOfRange(signal, from, from + length));
+        this.whole = new Fourier(length).forward(signal, from);
     }
 
     double binHz() {

@@ -1,6 +1,7 @@
 package io.github.tapwright.note;
 
 import io.github.tapwright.statistics.Estimate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.ejml.data.DMatrixRMaj;
@@ -82,14 +83,13 @@ final class PartialEstimates {
 
         static OnLine of(PartialFit fit) {
             LineBand band = fit.band();
+            double[] reachHz = fit.tones().stream()
+                    .mapToDouble(t -> Math.max(FEWEST_BINS / 2.0 * band.binHz(), LINE_WIDTHS * t.widthHz()))
+                    .toArray();
             double sum = 0;
             int rows = 0;
             for (int i = 0; i < band.bins(); i++) {
-                double hz = band.hz(i);
-                boolean near = fit.tones().stream()
-                        .anyMatch(t -> Math.abs(t.hz() - hz)
-                                <= Math.max(FEWEST_BINS / 2.0 * band.binHz(), LINE_WIDTHS * t.widthHz()));
-                if (near) {
+                if (isNear(fit.tones(), reachHz, band.hz(i))) {
                     sum += fit.residual(i) * fit.residual(i)
                             + fit.residual(i + band.bins()) * fit.residual(i + band.bins());
                     rows += 2;
@@ -98,6 +98,15 @@ final class PartialEstimates {
             // The fitted numbers are spent on the line.
             int free = Math.max(2, rows - 4 * fit.tones().size());
             return new OnLine(sum / free, free);
+        }
+
+        private static boolean isNear(List<DecayingTone> tones, double[] reachHz, double hz) {
+            for (int m = 0; m < reachHz.length; m++) {
+                if (Math.abs(tones.get(m).hz() - hz) <= reachHz[m]) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 }

@@ -79,7 +79,8 @@ final class PartialFit {
     }
 
     private double energy(int tone) {
-        return amplitude(tone) * amplitude(tone) / tones.get(tone).sigma();
+        return (cosine(tone) * cosine(tone) + sine(tone) * sine(tone))
+                / tones.get(tone).sigma();
     }
 
     double residual(int row) {
@@ -94,15 +95,18 @@ final class PartialFit {
     private List<double[]> slopes() {
         List<double[]> slopes = new ArrayList<>();
         for (int m = 0; m < tones.size(); m++) {
-            double[][] own = columns.get(m);
+            double[] cosineBySigma = columns.get(m)[2];
+            double[] sineBySigma = columns.get(m)[3];
             double cosine = cosine(m);
             double sine = sine(m);
             double sigma = tones.get(m).sigma();
             double[] byOmega = new double[residual.length];
             double[] byLogSigma = new double[residual.length];
-            for (int r = 0; r < residual.length; r++) {
-                byOmega[r] = cosine * own[3][r] - sine * own[2][r];
-                byLogSigma[r] = sigma * (cosine * own[2][r] + sine * own[3][r]);
+            for (int r = 0; r < byOmega.length; r++) {
+                double c = cosineBySigma[r];
+                double s = sineBySigma[r];
+                byOmega[r] = cosine * s - sine * c;
+                byLogSigma[r] = sigma * (cosine * c + sine * s);
             }
             slopes.add(byOmega);
             slopes.add(byLogSigma);

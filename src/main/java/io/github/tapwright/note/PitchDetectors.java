@@ -83,7 +83,7 @@ final class PitchDetectors {
         }
         double[] last = decimator.finish();
         slow.append(last, last.length);
-        return slow.trimmed();
+        return slow.joined();
     }
 
     private static List<float[]> frames(double[] signal, int length, int hop) {

@@ -48,10 +48,15 @@ record Pluck(int onset, double attackSeconds, int quiet) {
 
     /** Root mean squares of successive frames. */
     static double[] frames(double[] signal, int frame) {
-        double[] level = new double[signal.length / frame];
+        return frames(signal, 0, signal.length, frame);
+    }
+
+    /** Root mean squares of successive frames of a stretch. */
+    static double[] frames(double[] signal, int from, int to, int frame) {
+        double[] level = new double[Math.max(0, to - from) / frame];
         for (int f = 0; f < level.length; f++) {
             double sum = 0;
-            for (int n = f * frame; n < (f + 1) * frame; n++) {
+            for (int n = from + f * frame; n < from + (f + 1) * frame; n++) {
                 sum += signal[n] * signal[n];
             }
             level[f] = Math.sqrt(sum / frame);

@@ -80,10 +80,10 @@ public final class Excerpts implements Iterator<Recording> {
             used += (int) skip + Math.max(0, take);
             position += skip + Math.max(0, take);
         }
-        for (int c = 0; c < kept.length; c++) {
+        for (int c = 0; c < kept.length && length < kept[c].length; c++) {
             kept[c] = Arrays.copyOf(kept[c], length);
         }
-        return Recording.of(stream.sampleRate(), kept);
+        return Recording.holding(stream.sampleRate(), kept);
     }
 
     private boolean refill() {

@@ -39,6 +39,11 @@ public final class Recording {
         return new Recording(sampleRate, copy);
     }
 
+    /** A recording that takes over channels which nobody else holds; nothing is copied. */
+    static Recording holding(SampleRate sampleRate, double[][] channels) {
+        return new Recording(sampleRate, channels);
+    }
+
     /**
      * Reads a stream to its end; only for recordings known to be short.
      *

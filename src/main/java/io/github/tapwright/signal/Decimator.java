@@ -110,33 +110,50 @@ public final class Decimator {
         return Arrays.copyOf(rest, (int) Math.max(0, rest.length - excess));
     }
 
-    /** Four sums at once need not wait for each other; each adds in the same order as it would alone. */
-    private void fourOutputs(double[] out, int m) {
+    /**
+     * Eight sums at once need not wait for each other, and share the walk through the taps; each adds in the same order as it would
+     * alone.
+     */
+    private void eightOutputs(double[] out, int m) {
+        int step = factor;
+        double[] x = history;
         double a = 0;
         double b = 0;
         double c = 0;
         double d = 0;
-        int start = m * factor;
+        double e = 0;
+        double f = 0;
+        double g = 0;
+        double h = 0;
+        int start = m * step;
         for (int i = 0; i < taps.length; i++) {
             double tap = taps[i];
             int at = start + lags[i];
-            a += tap * history[at];
-            b += tap * history[at + factor];
-            c += tap * history[at + 2 * factor];
-            d += tap * history[at + 3 * factor];
+            a += tap * x[at];
+            b += tap * x[at += step];
+            c += tap * x[at += step];
+            d += tap * x[at += step];
+            e += tap * x[at += step];
+            f += tap * x[at += step];
+            g += tap * x[at += step];
+            h += tap * x[at += step];
         }
         out[m] = a;
         out[m + 1] = b;
         out[m + 2] = c;
         out[m + 3] = d;
+        out[m + 4] = e;
+        out[m + 5] = f;
+        out[m + 6] = g;
+        out[m + 7] = h;
     }
 
     private double[] drain() {
         int count = Math.max(0, (filled - length) / factor + (filled >= length ? 1 : 0));
         double[] out = new double[count];
         int m = 0;
-        for (; m + 3 < count; m += 4) {
-            fourOutputs(out, m);
+        for (; m + 7 < count; m += 8) {
+            eightOutputs(out, m);
         }
         for (; m < count; m++) {
             double sum = 0;

@@ -53,8 +53,19 @@ public final class Fourier {
      * @return real and imaginary parts interleaved, shape [2·(N/2+1)]
      */
     public double[] forward(double[] signal) {
+        return forward(signal, 0);
+    }
+
+    /**
+     * The spectrum of a stretch of a real signal.
+     *
+     * @param signal shape [from + N] or longer; left unchanged
+     * @param from first sample of the stretch
+     * @return real and imaginary parts interleaved, shape [2·(N/2+1)]
+     */
+    public double[] forward(double[] signal, int from) {
         double[] half = new double[2 * (length / 2 + 1)];
-        System.arraycopy(signal, 0, half, 0, length);
+        System.arraycopy(signal, from, half, 0, length);
         transform.realForward(half);
         // In the place of X[0]'s imaginary part, which is zero, stands the last number that a real signal's transform
         // has.

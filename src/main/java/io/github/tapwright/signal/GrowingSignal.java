@@ -1,27 +1,29 @@
 package io.github.tapwright.signal;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
-/** Samples that arrive block by block and whose number is not known beforehand. */
+/**
+ * Samples that arrive block by block and whose number is not known beforehand. They are kept in the pieces they came in and
+ * joined once, at the end: memory is written slowly, and a room that grows would be written several times.
+ */
 public final class GrowingSignal {
 
-    private static final int FIRST_ROOM = 8192;
-
-    private double[] samples = new double[FIRST_ROOM];
+    private final List<double[]> pieces = new ArrayList<>();
     private int length;
 
     /**
      * Takes more samples.
      *
-     * @param more left unchanged
+     * @param more left unchanged, and free to be used again
      * @param count how many of them count
      */
     public void append(double[] more, int count) {
-        if (length + count > samples.length) {
-            samples = Arrays.copyOf(samples, Math.max(length + count, 2 * samples.length));
+        if (count > 0) {
+            pieces.add(Arrays.copyOf(more, count));
+            length += count;
         }
-        System.arraycopy(more, 0, samples, length, count);
-        length += count;
     }
 
     /**
@@ -34,12 +36,21 @@ public final class GrowingSignal {
     }
 
     /**
-     * All samples taken; spare room is given back.
+     * All samples taken, in one row.
      *
      * @return the signal's own array, not a copy, shape [length]; for whoever is done appending
      */
-    public double[] trimmed() {
-        samples = Arrays.copyOf(samples, length);
-        return samples;
+    public double[] joined() {
+        if (pieces.size() != 1) {
+            double[] whole = new double[length];
+            int at = 0;
+            for (double[] piece : pieces) {
+                System.arraycopy(piece, 0, whole, at, piece.length);
+                at += piece.length;
+            }
+            pieces.clear();
+            pieces.add(whole);
+        }
+        return pieces.get(0);
     }
 }

@@ -54,13 +54,42 @@ public final class LinearPrediction {
      * @param autocorrelation shape [p+1], added to
      */
     public static void accumulate(double[] signal, int from, int to, double[] autocorrelation) {
-        for (int k = 0; k < autocorrelation.length; k++) {
-            double sum = 0;
-            for (int n = from; n + k < to; n++) {
-                sum += signal[n] * signal[n + k];
-            }
-            autocorrelation[k] += sum;
+        int k = 0;
+        for (; k + 3 < autocorrelation.length; k += 4) {
+            accumulateFour(signal, from, to, k, autocorrelation);
         }
+        for (; k < autocorrelation.length; k++) {
+            autocorrelation[k] += sum(0, signal, from, to, k);
+        }
+    }
+
+    /** Four sums at once need not wait for each other; each adds in the same order as it would alone. */
+    private static void accumulateFour(double[] signal, int from, int to, int k, double[] autocorrelation) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int n = from;
+        for (; n + k + 3 < to; n++) {
+            double x = signal[n];
+            int at = n + k;
+            a += x * signal[at];
+            b += x * signal[at + 1];
+            c += x * signal[at + 2];
+            d += x * signal[at + 3];
+        }
+        autocorrelation[k] += sum(a, signal, n, to, k);
+        autocorrelation[k + 1] += sum(b, signal, n, to, k + 1);
+        autocorrelation[k + 2] += sum(c, signal, n, to, k + 2);
+        autocorrelation[k + 3] += d;
+    }
+
+    private static double sum(double before, double[] signal, int from, int to, int lag) {
+        double sum = before;
+        for (int n = from; n + lag < to; n++) {
+            sum += signal[n] * signal[n + lag];
+        }
+        return sum;
     }
 
     /**
@@ -92,18 +121,26 @@ public final class LinearPrediction {
         return sum;
     }
 
-    /** Four sums at once need not wait for each other; each adds in the same order as it would alone. */
+    /** Four sums at once need not wait for each other, and each sample is fetched once for all four. */
     private void fourErrors(double[] signal, int n, double[] e) {
         double a = 0;
         double b = 0;
         double c = 0;
         double d = 0;
+        int oldest = n - coefficients.length + 1;
+        double first = signal[oldest];
+        double second = signal[oldest + 1];
+        double third = signal[oldest + 2];
         for (int k = coefficients.length - 1; k >= 0; k--) {
             double coefficient = coefficients[k];
-            a += coefficient * signal[n - k];
-            b += coefficient * signal[n + 1 - k];
-            c += coefficient * signal[n + 2 - k];
-            d += coefficient * signal[n + 3 - k];
+            double fourth = signal[n + 3 - k];
+            a += coefficient * first;
+            b += coefficient * second;
+            c += coefficient * third;
+            d += coefficient * fourth;
+            first = second;
+            second = third;
+            third = fourth;
         }
         e[n] = a;
         e[n + 1] = b;

@@ -11,6 +11,7 @@ import io.github.tapwright.note.run.FastDecays;
 import io.github.tapwright.note.run.Fret;
 import io.github.tapwright.note.run.PlaceAssignment;
 import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,6 +26,7 @@ public final class MapFingerboard {
     public static final String METHOD_VERSION = "fingerboard-2, " + LevelAnalysis.METHOD_VERSION;
 
     private static final double LONGEST_SECONDS = 15;
+    private static final int BLOCK = 4096;
 
     private final RunReader runs;
     private final SideBySide sideBySide;
@@ -115,7 +117,11 @@ public final class MapFingerboard {
 
     private static Optional<SoundLevels> levels(Recording excerpt) {
         SoundLevelMeter meter = new SoundLevelMeter(excerpt.sampleRate());
-        meter.take(excerpt.channel(0), excerpt.length());
+        SampleStream stream = excerpt.stream();
+        double[][] block = new double[excerpt.channelCount()][BLOCK];
+        for (int n = stream.read(block); n > 0; n = stream.read(block)) {
+            meter.take(block[0], n);
+        }
         return meter.levels(new FullScale());
     }
 

@@ -3,6 +3,7 @@ package io.github.tapwright.sitting;
 import io.github.tapwright.note.run.RunTrack;
 import io.github.tapwright.recording.Excerpts;
 import io.github.tapwright.recording.Recording;
+import io.github.tapwright.recording.SampleStream;
 import java.util.Iterator;
 import java.util.function.Consumer;
 
@@ -35,13 +36,19 @@ final class RunReader {
      */
     SoundFacts read(SoundFile file, double longestSeconds, Consumer<Iterator<Cut>> taker) {
         Heard heard = source.read(file, recording -> {
-            RunTrack track = RunTrack.read(recording.stream());
+            RunTrack track = listened(recording.stream());
             return new Heard(track, recording.facts(track.channelUsed(), track.durationSeconds()));
         });
         return source.read(file, recording -> {
             taker.accept(cuts(heard.track, new Excerpts(recording.stream(), heard.track.spans(longestSeconds))));
             return heard.facts;
         });
+    }
+
+    private static RunTrack listened(SampleStream stream) {
+        try (ReadAhead ahead = new ReadAhead(stream)) {
+            return RunTrack.read(ahead);
+        }
     }
 
     private static Iterator<Cut> cuts(RunTrack track, Excerpts excerpts) {

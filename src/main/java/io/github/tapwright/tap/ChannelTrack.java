@@ -46,7 +46,7 @@ final class ChannelTrack implements ChannelReader {
     }
 
     double[] signal() {
-        return signal.trimmed();
+        return signal.joined();
     }
 
     PeakFrames peaks() {

@@ -30,7 +30,7 @@ class DecimatorTest {
         }
         double[] last = decimator.finish();
         kept.append(last, last.length);
-        return kept.trimmed();
+        return kept.joined();
     }
 
     /** Where a tone comes out as it went in, the delay is taken out too. */

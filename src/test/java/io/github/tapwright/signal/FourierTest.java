@@ -3,7 +3,9 @@ package io.github.tapwright.signal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -28,5 +30,12 @@ class FourierTest {
             assertThat(half[2 * k]).isCloseTo(re, within(1e-13 * length));
             assertThat(half[2 * k + 1]).isCloseTo(im, within(1e-13 * length));
         }
+    }
+
+    @Test
+    void transformsAStretchAsIfItWereAll() {
+        double[] signal = new Random(7).doubles(50, -1, 1).toArray();
+        assertThat(new Fourier(30).forward(signal, 11))
+                .containsExactly(new Fourier(30).forward(Arrays.copyOfRange(signal, 11, 41)));
     }
 }

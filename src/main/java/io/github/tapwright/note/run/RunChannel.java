@@ -36,7 +36,7 @@ final class RunChannel implements ChannelReader {
     }
 
     double[] signal() {
-        return kept.trimmed();
+        return kept.joined();
     }
 
     private void keep(double[] more) {
