@@ -35,7 +35,16 @@ final class ReadAhead implements SampleStream {
         this.next = decode(room());
     }
 
-    private record Decoded(double[][] samples, int count) {}
+    private static final class Decoded {
+
+        private final double[][] samples;
+        private final int count;
+
+        Decoded(double[][] samples, int count) {
+            this.samples = samples;
+            this.count = count;
+        }
+    }
 
     /** Reading must not keep the program alive. */
     private static Thread daemon(Runnable work) {

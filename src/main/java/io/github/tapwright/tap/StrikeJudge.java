@@ -154,10 +154,7 @@ final class StrikeJudge {
     }
 
     private Optional<String> unlike(Decays decays) {
-        if (tracks.size() < 2) {
-            return Optional.empty();
-        }
-        int[] sources = used().stream().mapToInt(c -> c.strike().source()).toArray();
-        return new UnlikeRecordings(sources, decays, settings).note();
+        List<Strike> strikes = used().stream().map(Candidate::strike).toList();
+        return new UnlikeParts(strikes, decays, settings).note();
     }
 }

@@ -8,9 +8,11 @@ import io.github.tapwright.synthesis.Chance;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** Recordings of one body belong together however hard it was struck; those of two bodies are warned of. */
-class UnlikeRecordingsTest {
+/** Strikes of one body belong together however hard it was struck; those of two bodies are warned of, in one recording or several. */
+class UnlikePartsTest {
 
     private static final int RATE_HZ = 44_100;
     private static final double[] ONE_BODY = {101, 187, 231, 286, 370};
@@ -20,13 +22,18 @@ class UnlikeRecordingsTest {
 
     /** Strikes a second and a half apart, unlike in strength, and a little in what they excite. */
     private TapTrack track(double[] modesHz, int strikes) {
-        double[] x = new double[(int) ((1 + 1.5 * strikes) * RATE_HZ)];
+        return track(strikes, modesHz, 0, modesHz);
+    }
+
+    /** Some strikes of a first body, then some of a second. */
+    private TapTrack track(int strikes, double[] modesHz, int strikesOfSecond, double[] modesOfSecondHz) {
+        double[] x = new double[(int) ((1 + 1.5 * (strikes + strikesOfSecond)) * RATE_HZ)];
         for (int n = 0; n < x.length; n++) {
             x[n] = 1e-5 * chance.nextGaussian();
         }
-        for (int strike = 0; strike < strikes; strike++) {
+        for (int strike = 0; strike < strikes + strikesOfSecond; strike++) {
             double strength = 0.05 + 0.1 * chance.nextDouble();
-            for (double hz : modesHz) {
+            for (double hz : strike < strikes ? modesHz : modesOfSecondHz) {
                 add(x, 1 + 1.5 * strike, hz, strength * (1 + 0.05 * chance.nextGaussian()));
             }
         }
@@ -68,5 +75,35 @@ class UnlikeRecordingsTest {
     @Test
     void twoStrikesARecordingCannotTell() {
         assertThat(warnings(track(ONE_BODY, 2), track(ANOTHER, 2))).isEmpty();
+    }
+
+    @Test
+    void oneBodyInOneRecordingIsNotWarnedOf() {
+        for (int set = 0; set < 100; set++) {
+            assertThat(warnings(track(ONE_BODY, 6 + set % 7))).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3, 3, 5.5", "6, 6, 10.0", "4, 5, 7.0", "5, 3, 8.5"})
+    void twoBodiesInOneRecordingAreWarnedOfByTheTime(int strikes, int strikesOfSecond, double seconds) {
+        assertThat(warnings(track(strikes, ONE_BODY, strikesOfSecond, ANOTHER)))
+                .singleElement()
+                .asString()
+                .startsWith("the strikes before and from " + seconds + " s on sound like two bodies or two set-ups")
+                .contains("tap each body, and each set-up, into a recording of its own");
+    }
+
+    @Test
+    void ofSeveralRecordingsTheOneThatHoldsTwoBodiesIsNamed() {
+        assertThat(warnings(track(ONE_BODY, 2), track(4, ONE_BODY, 4, ANOTHER)))
+                .singleElement()
+                .asString()
+                .startsWith("the strikes of recording 2 before and from 7.0 s on");
+    }
+
+    @Test
+    void fewerThanThreeStrikesOfEachCannotTell() {
+        assertThat(warnings(track(3, ONE_BODY, 2, ANOTHER))).isEmpty();
     }
 }
