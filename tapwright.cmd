@@ -2,7 +2,7 @@
 rem Builds Tapwright when needed, then runs it. Works from any folder.
 setlocal
 set "HOME_DIR=%~dp0"
-set "JAR=%HOME_DIR%target\tapwright.jar"
+set "JAR=%HOME_DIR%target\launcher\tapwright.jar"
 set "STAMP=%HOME_DIR%target\built"
 set "LOG=%HOME_DIR%target\build.log"
 set "LOCK=%HOME_DIR%.building"
@@ -73,7 +73,7 @@ echo Building Tapwright, because this is its first use or the sources have chang
 if not exist "%HOME_DIR%target" mkdir "%HOME_DIR%target"
 type nul > "%STAMP%.started"
 pushd "%HOME_DIR%"
-call mvn -q -B -Dunchecked -Dmaven.test.skip=true package > "%LOG%" 2>&1
+call mvn -q -B -Dunchecked=true -Dmaven.test.skip=true package > "%LOG%" 2>&1
 set BUILT=%errorlevel%
 popd
 if not "%BUILT%"=="0" (

@@ -1,7 +1,9 @@
 package io.github.tapwright.audio;
 
-import com.jcraft.jogg.Buffer;
-import com.jcraft.jogg.Packet;
+import static io.github.tapwright.audio.VorbisBits.require;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Reads the codebooks of a Vorbis setup header ([VorbisI] section 3.2.1) before JOrbis does, which would
@@ -10,25 +12,28 @@ import com.jcraft.jogg.Packet;
 final class VorbisCodebooks {
 
     private static final int MAGIC = 0x564342;
-    private static final int PACKET_NAME_BYTES = 7;
     /** All books together; encoders stay below a hundredth of it. */
     private static final long MOST_VALUES = 1 << 22;
 
-    private final Buffer bits = new Buffer();
+    private final VorbisBits bits;
+    private final List<Book> books = new ArrayList<>();
     private long values;
 
-    private VorbisCodebooks(Packet setup) {
-        bits.readinit(
-                setup.packet_base, setup.packet + PACKET_NAME_BYTES, Math.max(0, setup.bytes - PACKET_NAME_BYTES));
+    private VorbisCodebooks(VorbisBits bits) {
+        this.bits = bits;
     }
 
-    /** Refuses a setup header whose codebooks are out of proportion. */
-    static void check(Packet setup) throws DecoderTrouble {
-        VorbisCodebooks books = new VorbisCodebooks(setup);
-        int count = books.read(8) + 1;
+    /** How many values an entry has, and how many entries there are. */
+    record Book(int dimensions, int entries) {}
+
+    /** Reads to the end of the codebooks, and refuses them where they are out of proportion. */
+    static List<Book> read(VorbisBits bits) throws DecoderTrouble {
+        VorbisCodebooks all = new VorbisCodebooks(bits);
+        int count = bits.read(8) + 1;
         for (int i = 0; i < count; i++) {
-            books.checkBook();
+            all.checkBook();
         }
+        return all.books;
     }
 
     private void checkBook() throws DecoderTrouble {
@@ -38,6 +43,7 @@ final class VorbisCodebooks {
         require(dimensions > 0 && entries > 0);
         values += (long) dimensions * entries;
         require(values <= MOST_VALUES);
+        books.add(new Book(dimensions, entries));
         if (read(1) == 1) {
             skipOrderedLengths(entries);
         } else {
@@ -94,14 +100,6 @@ final class VorbisCodebooks {
     }
 
     private int read(int width) throws DecoderTrouble {
-        int value = bits.read(width);
-        require(value >= 0);
-        return value;
-    }
-
-    private static void require(boolean holds) throws DecoderTrouble {
-        if (!holds) {
-            throw new DecoderTrouble("the codebooks of the Vorbis sound are damaged");
-        }
+        return bits.read(width);
     }
 }

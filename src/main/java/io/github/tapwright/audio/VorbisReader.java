@@ -56,7 +56,8 @@ final class VorbisReader {
                 VorbisComments.check(packet);
             }
             if (i == SETUP_PACKET) {
-                VorbisCodebooks.check(packet);
+                VorbisBits setup = new VorbisBits(packet);
+                VorbisResidues.check(setup, VorbisCodebooks.read(setup));
             }
             if (info.synthesis_headerin(comment, packet) < 0) {
                 throw new DecoderTrouble("a header of the Vorbis sound is damaged");

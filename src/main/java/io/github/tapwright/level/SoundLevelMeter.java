@@ -57,7 +57,7 @@ public final class SoundLevelMeter {
         samples += count;
         double[] a = filtered(filterA, block, from, count);
         energyA += energy(a, count);
-        TimeWeightedMaximum.take(fast, slow, a, count);
+        TimeWeightedMaximum.takeBoth(fast, slow, a, count);
         double[] c = filtered(filterC, block, from, count);
         energyC += energy(c, count);
         peakC = Math.max(peakC, peak(c, count));

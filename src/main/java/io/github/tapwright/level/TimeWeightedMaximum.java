@@ -18,8 +18,8 @@ final class TimeWeightedMaximum {
         this.share = -Math.expm1(-1 / (weighting.timeConstantSeconds() * rate.hertz()));
     }
 
-    /** Gives two the next samples; at once, as each waits for its own last value and not for the other's. */
-    static void take(TimeWeightedMaximum one, TimeWeightedMaximum other, double[] samples, int count) {
+    /** Gives two the next samples, in one walk: the two sums do not depend on each other, so the processor works on both at once. */
+    static void takeBoth(TimeWeightedMaximum one, TimeWeightedMaximum other, double[] samples, int count) {
         double y = one.smoothed;
         double z = other.smoothed;
         double top = one.largest;

@@ -80,30 +80,23 @@ final class PairGuess {
         double[] right = new double[2 * bins];
         for (int i = 0; i < bins; i++) {
             double x = scale.x(band.hz(i));
-            double away = x - pole.getReal();
-            double up = -pole.getImaginary();
-            // 1/(x − pole)², in numbers: as objects they were a twentieth of all that a note's analysis writes to
-            // memory
-            double square = away * away + up * up;
-            double weight = (away * away - up * up) / (square * square);
-            double weightIm = -2 * away * up / (square * square);
-            double y = rows[i] * weight - rows[bins + i] * weightIm;
-            double yIm = rows[i] * weightIm + rows[bins + i] * weight;
-            double power = 1;
+            Complex weight = new Complex(x).subtract(pole).square().reciprocal();
+            Complex y = new Complex(rows[i], rows[bins + i]).multiply(weight);
+            Complex power = weight;
             for (int k = 0; k < NUMERATOR; k++) {
-                put(columns[k], i, power * weight, power * weightIm);
-                power *= x;
+                put(columns[k], i, power);
+                power = power.multiply(x);
             }
-            put(columns[NUMERATOR], i, -y, -yIm);
-            put(columns[NUMERATOR + 1], i, -x * y, -x * yIm);
-            put(right, i, x * x * y, x * x * yIm);
+            put(columns[NUMERATOR], i, y.negate());
+            put(columns[NUMERATOR + 1], i, y.multiply(-x));
+            put(right, i, y.multiply(x * x));
         }
         return right;
     }
 
-    private static void put(double[] column, int bin, double re, double im) {
-        column[bin] = re;
-        column[column.length / 2 + bin] = im;
+    private static void put(double[] column, int bin, Complex value) {
+        column[bin] = value.getReal();
+        column[column.length / 2 + bin] = value.getImaginary();
     }
 
     private static double[] timesI(double[] column) {

@@ -79,8 +79,7 @@ final class PartialFit {
     }
 
     private double energy(int tone) {
-        return (cosine(tone) * cosine(tone) + sine(tone) * sine(tone))
-                / tones.get(tone).sigma();
+        return amplitude(tone) * amplitude(tone) / tones.get(tone).sigma();
     }
 
     double residual(int row) {

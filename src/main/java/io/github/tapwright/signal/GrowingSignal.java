@@ -3,10 +3,11 @@ package io.github.tapwright.signal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Samples that arrive block by block and whose number is not known beforehand. They are kept in the pieces they came in and
- * joined once, at the end: memory is written slowly, and a room that grows would be written several times.
+ * joined once, at the end: writing memory is slow, and a room that grows would be written several times.
  */
 public final class GrowingSignal {
 
@@ -18,8 +19,10 @@ public final class GrowingSignal {
      *
      * @param more left unchanged, and free to be used again
      * @param count how many of them count
+     * @throws IndexOutOfBoundsException if there are not so many
      */
     public void append(double[] more, int count) {
+        Objects.checkFromIndexSize(0, count, more.length);
         if (count > 0) {
             pieces.add(Arrays.copyOf(more, count));
             length += count;
@@ -38,7 +41,7 @@ public final class GrowingSignal {
     /**
      * All samples taken, in one row.
      *
-     * @return the signal's own array, not a copy, shape [length]; for whoever is done appending
+     * @return the signal's own array, not a copy and not to be changed, shape [length]; for whoever is done appending
      */
     public double[] joined() {
         if (pieces.size() != 1) {

@@ -26,6 +26,8 @@ public final class MapFingerboard {
     public static final String METHOD_VERSION = "fingerboard-2, " + LevelAnalysis.METHOD_VERSION;
 
     private static final double LONGEST_SECONDS = 15;
+
+    /** As many as the meter takes at once, so that its sums are added up as in one go. */
     private static final int BLOCK = 4096;
 
     private final RunReader runs;

@@ -2,8 +2,8 @@ package io.github.tapwright.sitting;
 
 import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.SampleStream;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -16,11 +16,13 @@ import java.util.concurrent.Executors;
 final class ReadAhead implements SampleStream {
 
     private static final int STRETCH = 65_536;
+    private static final int AT_ONCE = 8192;
 
     private final SampleStream source;
+    private final double[][] block;
     private final ExecutorService decoder = Executors.newSingleThreadExecutor(ReadAhead::daemon);
-    private CompletableFuture<Decoded> next;
-    private Decoded current;
+    private CompletableFuture<Stretch> next;
+    private Stretch current;
     private int used;
     private boolean over;
 
@@ -31,18 +33,36 @@ final class ReadAhead implements SampleStream {
      */
     ReadAhead(SampleStream source) {
         this.source = source;
-        this.current = new Decoded(room(), 0);
-        this.next = decode(room());
+        this.block = new double[source.channelCount()][AT_ONCE];
+        this.current = new Stretch(source.channelCount());
+        this.next = filled(new Stretch(source.channelCount()));
     }
 
-    private static final class Decoded {
+    /** Some sound, and what trouble came after it. Belongs to one of the two threads at a time. */
+    private static final class Stretch {
 
         private final double[][] samples;
-        private final int count;
+        private int count;
+        private Optional<Throwable> trouble = Optional.empty();
 
-        Decoded(double[][] samples, int count) {
-            this.samples = samples;
-            this.count = count;
+        Stretch(int channelCount) {
+            samples = new double[channelCount][STRETCH];
+        }
+
+        /** Reads until there is no room for another block, or no sound; a decoder may give little at a time. */
+        Stretch fill(SampleStream source, double[][] block) {
+            count = 0;
+            try {
+                for (int n = AT_ONCE; n > 0 && count + AT_ONCE <= STRETCH; count += n) {
+                    n = source.read(block);
+                    for (int c = 0; c < block.length; c++) {
+                        System.arraycopy(block[c], 0, samples[c], count, n);
+                    }
+                }
+            } catch (RuntimeException | Error e) {
+                trouble = Optional.of(e);
+            }
+            return this;
         }
     }
 
@@ -53,12 +73,8 @@ final class ReadAhead implements SampleStream {
         return thread;
     }
 
-    private double[][] room() {
-        return new double[source.channelCount()][STRETCH];
-    }
-
-    private CompletableFuture<Decoded> decode(double[][] room) {
-        return CompletableFuture.supplyAsync(() -> new Decoded(room, source.read(room)), decoder);
+    private CompletableFuture<Stretch> filled(Stretch room) {
+        return CompletableFuture.supplyAsync(() -> room.fill(source, block), decoder);
     }
 
     @Override
@@ -72,39 +88,42 @@ final class ReadAhead implements SampleStream {
     }
 
     @Override
-    public int read(double[][] block) {
+    public int read(double[][] into) {
         if (used == current.count && !over) {
-            Decoded read = decoded();
-            over = read.count == 0;
-            if (!over) {
-                next = decode(current.samples);
-            }
-            current = read;
-            used = 0;
+            goOn();
         }
-        int count = Math.min(block[0].length, current.count - used);
-        for (int c = 0; c < block.length; c++) {
-            System.arraycopy(current.samples[c], used, block[c], 0, count);
+        if (used == current.count && current.trouble.isPresent()) {
+            throw asItWas(current.trouble.orElseThrow());
+        }
+        int count = Math.min(into[0].length, current.count - used);
+        for (int c = 0; c < into.length; c++) {
+            System.arraycopy(current.samples[c], used, into[c], 0, count);
         }
         used += count;
         return count;
     }
 
-    private Decoded decoded() {
-        try {
-            return next.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw e.getCause() instanceof RuntimeException trouble ? trouble : e;
+    private void goOn() {
+        Stretch empty = current;
+        current = next.join();
+        used = 0;
+        over = current.count == 0 || current.trouble.isPresent();
+        if (!over) {
+            next = filled(empty);
         }
+    }
+
+    private static RuntimeException asItWas(Throwable trouble) {
+        if (trouble instanceof Error error) {
+            throw error;
+        }
+        return (RuntimeException) trouble;
     }
 
     @Override
     public void close() {
         decoder.shutdown();
-        next.handle((read, trouble) -> over).join();
+        next.join();
         over = true;
     }
 }

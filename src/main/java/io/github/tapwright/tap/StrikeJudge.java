@@ -15,11 +15,20 @@ final class StrikeJudge {
 
     private final List<HeardTrack> tracks;
     private final TapSettings settings;
+    private final boolean areRecordings;
     private final List<Candidate> candidates = new ArrayList<>();
 
-    StrikeJudge(List<HeardTrack> tracks, TapSettings settings) {
+    /**
+     * Prepares to judge.
+     *
+     * @param tracks in order
+     * @param settings what to look for
+     * @param areRecordings whether each track is a recording, not a part of one that still runs
+     */
+    StrikeJudge(List<HeardTrack> tracks, TapSettings settings, boolean areRecordings) {
         this.tracks = tracks;
         this.settings = settings;
+        this.areRecordings = areRecordings;
     }
 
     StrikeSet judge() {
@@ -154,7 +163,10 @@ final class StrikeJudge {
     }
 
     private Optional<String> unlike(Decays decays) {
+        if (!areRecordings) {
+            return Optional.empty();
+        }
         List<Strike> strikes = used().stream().map(Candidate::strike).toList();
-        return new UnlikeParts(strikes, decays, settings).note();
+        return new UnlikeParts(tracks.size(), strikes, decays, settings).note();
     }
 }

@@ -33,17 +33,20 @@ public record StrikeSet(List<Strike> strikes, Optional<Decays> decays, List<Stri
             throw new UnreadableRecordingException(
                     "recordings of different sample rates cannot be one set; analyse them one by one");
         }
-        return judge(tracks.stream().map(t -> HeardTrack.of(t, settings)).toList(), settings);
+        List<HeardTrack> heard =
+                tracks.stream().map(t -> HeardTrack.of(t, settings)).toList();
+        return new StrikeJudge(heard, settings, true).judge();
     }
 
     /**
-     * Judges the strikes of tracks that were listened to before.
+     * Judges the strikes of tracks that were listened to before, the parts of one recording that still runs. Whether all parts sound
+     * like one body is asked of the whole alone, once it is kept.
      *
      * @param tracks of one sample rate, heard with the same settings but for the strikes set aside
      * @param settings what to look for
      * @return the strikes with their verdicts, and the decays
      */
     public static StrikeSet judge(List<HeardTrack> tracks, TapSettings settings) {
-        return new StrikeJudge(tracks, settings).judge();
+        return new StrikeJudge(tracks, settings, false).judge();
     }
 }

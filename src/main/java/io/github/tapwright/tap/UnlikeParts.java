@@ -15,8 +15,8 @@ import java.util.stream.Stream;
  *
  * <p>Each strike's power in bands of a twelfth octave, its strength taken out; of each part with three strikes or more their mean in
  * dB and their scatter s about it, standard deviation over the bands that matter. Two means that lie further apart than
- * {@value #TIMES}·√(s₁²/n₁ + s₂²/n₂) and {@value #LEAST_DB} dB ask for a warning: resonances of two bodies fitted together come out as those
- * of none. Warns only, because taps at another place do the same.
+ * {@value #TIMES}·√(s₁²/n₁ + s₂²/n₂), within a recording {@value #TIMES_WITHIN} times that root, and {@value #LEAST_DB} dB ask for a
+ * warning: resonances of two bodies fitted together come out as those of none. Warns only, because taps at another place do the same.
  */
 final class UnlikeParts {
 
@@ -30,16 +30,22 @@ final class UnlikeParts {
 
     private static final double TIMES = 3;
 
+    /** Within a recording every strike is tried as the first of another part, so chance has more turns. */
+    private static final double TIMES_WITHIN = 4;
+
+    private final int recordingCount;
     private final List<Strike> strikes;
     private final double[][] spectraDb;
 
     /**
      * Looks at strikes.
      *
+     * @param recordingCount how many recordings were given, used or not
      * @param strikes those used, in order of recording and time
      * @param decays of these strikes
      */
-    UnlikeParts(List<Strike> strikes, Decays decays, TapSettings settings) {
+    UnlikeParts(int recordingCount, List<Strike> strikes, Decays decays, TapSettings settings) {
+        this.recordingCount = recordingCount;
         this.strikes = List.copyOf(strikes);
         this.spectraDb = BandLevels.of(decays, settings, BANDS_PER_OCTAVE);
     }
@@ -48,11 +54,13 @@ final class UnlikeParts {
     private static final class Part {
 
         private final Strike first;
+        private final Strike last;
         private final double[] spectrumDb;
         private final double varianceDb2;
 
-        Part(Strike first, double[][] strikesDb) {
-            this.first = first;
+        Part(List<Strike> strikes, double[][] strikesDb) {
+            this.first = strikes.get(0);
+            this.last = strikes.get(strikes.size() - 1);
             this.spectrumDb = mean(strikesDb);
             double squares = Arrays.stream(strikesDb)
                     .mapToDouble(s -> apartDb(s, spectrumDb))
@@ -67,12 +75,12 @@ final class UnlikeParts {
     }
 
     private Part part(int from, int to) {
-        return new Part(strikes.get(from), Arrays.copyOfRange(spectraDb, from, to));
+        return new Part(strikes.subList(from, to), Arrays.copyOfRange(spectraDb, from, to));
     }
 
     /** The two parts that lie furthest beyond what is allowed, in words; empty if all sound alike. Recordings come before their parts. */
     Optional<String> note() {
-        List<Run> recordings = recordings();
+        List<Stretch> recordings = recordings();
         List<Part> whole = recordings.stream()
                 .filter(r -> r.to - r.from >= FEWEST_STRIKES)
                 .map(r -> part(r.from, r.to))
@@ -80,31 +88,32 @@ final class UnlikeParts {
         Stream<Apart> recordingByRecording = IntStream.range(0, whole.size())
                 .boxed()
                 .flatMap(i -> whole.subList(i + 1, whole.size()).stream().map(other -> Apart.of(whole.get(i), other)));
-        return furthest(recordingByRecording)
-                .map(this::ofRecordings)
-                .or(() -> furthest(recordings.stream().flatMap(this::split)).map(this::ofOneRecording));
+        return furthest(recordingByRecording, TIMES)
+                .map(UnlikeParts::ofRecordings)
+                .or(() -> furthest(recordings.stream().flatMap(this::split), TIMES_WITHIN)
+                        .map(this::ofOneRecording));
     }
 
     /** Strikes that follow each other, the end left out. */
-    private record Run(int from, int to) {}
+    private record Stretch(int from, int to) {}
 
-    private List<Run> recordings() {
+    private List<Stretch> recordings() {
         int[] starts = IntStream.range(0, strikes.size())
                 .filter(i ->
                         i == 0 || strikes.get(i).source() != strikes.get(i - 1).source())
                 .toArray();
         return IntStream.range(0, starts.length)
-                .mapToObj(r -> new Run(starts[r], r + 1 < starts.length ? starts[r + 1] : strikes.size()))
+                .mapToObj(r -> new Stretch(starts[r], r + 1 < starts.length ? starts[r + 1] : strikes.size()))
                 .toList();
     }
 
-    private Stream<Apart> split(Run recording) {
+    private Stream<Apart> split(Stretch recording) {
         return IntStream.rangeClosed(recording.from + FEWEST_STRIKES, recording.to - FEWEST_STRIKES)
                 .mapToObj(at -> Apart.of(part(recording.from, at), part(at, recording.to)));
     }
 
-    private static Optional<Apart> furthest(Stream<Apart> pairs) {
-        return pairs.filter(Apart::tooFar).max(Comparator.comparingDouble(Apart::db));
+    private static Optional<Apart> furthest(Stream<Apart> pairs, double times) {
+        return pairs.filter(pair -> pair.beyond(times) > 1).max(Comparator.comparingDouble(pair -> pair.beyond(times)));
     }
 
     /** How far two parts lie apart. */
@@ -118,36 +127,36 @@ final class UnlikeParts {
                     Math.sqrt(first.varianceDb2 + second.varianceDb2));
         }
 
-        boolean tooFar() {
-            return db > Math.max(LEAST_DB, TIMES * byChanceDb);
+        /** The distance as a multiple of what is allowed. */
+        double beyond(double times) {
+            return db / Math.max(LEAST_DB, times * byChanceDb);
         }
 
         /** What is the matter, and what both kinds of parts have in common. */
         String words(String parts) {
             return String.format(
                     Locale.ROOT,
-                    "%s sound like two bodies or two set-ups: their spectra lie %.1f dB apart, where the scatter of strikes explains"
-                            + " %.1f dB; resonances fitted to both may be those of neither",
+                    "%s sound like two bodies, two set-ups or two places struck: their spectra lie %.1f dB apart, where the scatter of"
+                            + " strikes explains %.1f dB; resonances fitted to both may be those of neither",
                     parts,
                     db,
                     byChanceDb);
         }
     }
 
-    private String ofRecordings(Apart apart) {
+    private static String ofRecordings(Apart apart) {
         String parts = "recordings " + apart.first.recording() + " and " + apart.second.recording();
         return apart.words(parts) + ", so analyse them one by one";
     }
 
     private String ofOneRecording(Apart apart) {
-        boolean isOnlyOne =
-                strikes.get(0).source() == strikes.get(strikes.size() - 1).source();
         String parts = String.format(
                 Locale.ROOT,
-                "the strikes%s before and from %.1f s on",
-                isOnlyOne ? "" : " of recording " + apart.second.recording(),
+                "the strikes%s up to %.2f s and those from %.2f s on",
+                recordingCount == 1 ? "" : " of recording " + apart.first.recording(),
+                apart.first.last.onsetSeconds(),
                 apart.second.first.onsetSeconds());
-        return apart.words(parts) + ", so tap each body, and each set-up, into a recording of its own";
+        return apart.words(parts) + ", so tap each body, set-up and place into a recording of its own";
     }
 
     private static double[] mean(double[][] spectraDb) {

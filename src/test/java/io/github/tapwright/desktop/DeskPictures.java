@@ -11,8 +11,6 @@ import javafx.scene.input.KeyCode;
  */
 final class DeskPictures {
 
-    private static final int SETTLE_MILLIS = 1500;
-
     private DeskPictures() {}
 
     /** The archive's folder, the folder for pictures, width and height. */
@@ -36,7 +34,7 @@ final class DeskPictures {
         for (int i = 0; i < names.size(); i++) {
             hand.show(i);
             choose(hand, names.get(i), i);
-            Hand.rest(SETTLE_MILLIS);
+            hand.waitUntilStill();
             hand.requireNames(names.get(i));
             hand.photograph(pictures.resolve(names.get(i).toLowerCase(Locale.ROOT) + "-" + suffix + ".png"));
             if (names.get(i).equals("Shelf")) {
@@ -55,6 +53,7 @@ final class DeskPictures {
     private static void photographForm(Hand hand, KeyCode letter, String title, Path picture) {
         hand.press(KeyCode.ALT, letter);
         hand.waitFor("Enter keeps, Escape leaves");
+        hand.waitUntilStill();
         hand.requireNames(title);
         hand.photograph(picture);
         hand.press(KeyCode.ESCAPE);

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Spinner;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -39,6 +41,7 @@ import javax.imageio.ImageIO;
 final class Hand {
 
     private static final long PATIENCE_SECONDS = 30;
+    private static final long LONGEST_UNREST_NANOS = 1_500_000_000L;
 
     private final Stage stage;
 
@@ -352,15 +355,37 @@ final class Hand {
     }
 
     /** Keeps what the window shows as a picture. */
-    void photograph(Path file) {
-        WritableImage image = onScreen(() -> stage.getScene().snapshot(null));
-        BufferedImage picture =
-                new BufferedImage((int) image.getWidth(), (int) image.getHeight(), BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < picture.getHeight(); y++) {
-            for (int x = 0; x < picture.getWidth(); x++) {
-                picture.setRGB(x, y, image.getPixelReader().getArgb(x, y));
+    /** Waits until two looks at the window show the same, and not for ever, because a meter never rests. */
+    void waitUntilStill() {
+        int[] before = pixels(picture());
+        for (long end = System.nanoTime() + LONGEST_UNREST_NANOS; System.nanoTime() < end; ) {
+            rest(250);
+            int[] now = pixels(picture());
+            if (Arrays.equals(before, now)) {
+                return;
             }
+            before = now;
         }
+    }
+
+    private WritableImage picture() {
+        return onScreen(() -> stage.getScene().snapshot(null));
+    }
+
+    private static int[] pixels(WritableImage image) {
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        int[] pixels = new int[width * height];
+        image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        return pixels;
+    }
+
+    void photograph(Path file) {
+        WritableImage image = picture();
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(0, 0, width, height, pixels(image), 0, width);
         try {
             Files.createDirectories(file.getParent());
             ImageIO.write(picture, "png", file.toFile());

@@ -122,13 +122,13 @@ class SoundLevelMeterReferenceTest {
         TimeWeightedMaximum detector = new TimeWeightedMaximum(weighting, new SampleRate(RATE_HZ));
         TimeWeightedMaximum beside = new TimeWeightedMaximum(TimeWeighting.FAST, new SampleRate(RATE_HZ));
         double[] tone = Sound.sine(RATE_HZ, 10, 4000, PEAK_DB);
-        TimeWeightedMaximum.take(detector, beside, tone, tone.length);
+        TimeWeightedMaximum.takeBoth(detector, beside, tone, tone.length);
         double before = detector.meanSquare();
-        TimeWeightedMaximum.take(detector, beside, new double[48_000], 48_000);
+        TimeWeightedMaximum.takeBoth(detector, beside, new double[48_000], 48_000);
         // what is left is seen by lifting it above the maximum: one sample adds its share of its square
         double share = -Math.expm1(-1 / (weighting.timeConstantSeconds() * RATE_HZ));
         double lift = 2 * before;
-        TimeWeightedMaximum.take(detector, beside, new double[] {Math.sqrt(lift / share)}, 1);
+        TimeWeightedMaximum.takeBoth(detector, beside, new double[] {Math.sqrt(lift / share)}, 1);
         double left = (detector.meanSquare() - lift) / (1 - share);
         double rate = 10 * Math.log10(before / left);
         assertThat(rate).isCloseTo(10 * Math.log10(Math.E) / weighting.timeConstantSeconds(), within(0.01));

@@ -22,15 +22,28 @@ class DecimatorTest {
     }
 
     private static double[] decimated(double[] signal, int factor, double passEdgeHz) {
+        return decimated(signal, factor, passEdgeHz, BLOCK);
+    }
+
+    private static double[] decimated(double[] signal, int factor, double passEdgeHz, int block) {
         Decimator decimator = new Decimator(RATE_HZ, factor, passEdgeHz);
         GrowingSignal kept = new GrowingSignal();
-        for (int from = 0; from < signal.length; from += BLOCK) {
-            double[] more = decimator.process(Arrays.copyOfRange(signal, from, from + BLOCK), BLOCK);
+        for (int from = 0; from < signal.length; from += block) {
+            double[] more = decimator.process(Arrays.copyOfRange(signal, from, from + block), block);
             kept.append(more, more.length);
         }
         double[] last = decimator.finish();
         kept.append(last, last.length);
         return kept.joined();
+    }
+
+    /** Blocks of 12 complete fewer outputs than are worked out at once. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 5})
+    void givesTheSameBitsInBlocksOfAnySize(int factor) {
+        double[] in = tone(1234);
+        double edgeHz = 0.35 * RATE_HZ / factor;
+        assertThat(decimated(in, factor, edgeHz, 12)).containsExactly(decimated(in, factor, edgeHz, 16_000));
     }
 
     /** Where a tone comes out as it went in, the delay is taken out too. */

@@ -1,7 +1,6 @@
 package io.github.tapwright.signal;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +26,7 @@ class LinearPredictionTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 33", "2, 33", "32, 33", "33, 33", "34, 33", "103, 33", "20, 2"})
+    @CsvSource({"1, 33", "2, 33", "32, 33", "33, 33", "34, 33", "103, 33", "20, 2", "20, 1"})
     void leavesTheErrorOfItsFormula(int length, int coefficients) {
         Random chance = new Random(2);
         double[] signal = chance.doubles(length, -1, 1).toArray();
@@ -35,11 +34,10 @@ class LinearPredictionTest {
         double[] error = new LinearPrediction(a).error(signal);
         for (int n = 0; n < length; n++) {
             double wanted = 0;
-            for (int k = 0; k <= Math.min(n, coefficients - 1); k++) {
+            for (int k = Math.min(n, coefficients - 1); k >= 0; k--) {
                 wanted += a[k] * signal[n - k];
             }
-            // the sum may run the other way
-            assertThat(error[n]).isCloseTo(wanted, within(1e-13));
+            assertThat(error[n]).isEqualTo(wanted);
         }
     }
 }

@@ -8,9 +8,17 @@ import io.github.tapwright.recording.SampleRate;
 import io.github.tapwright.recording.SampleStream;
 import io.github.tapwright.recording.UnreadableRecordingException;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Read ahead or not: the same samples, the same trouble. */
 class ReadAheadTest {
@@ -44,15 +52,17 @@ class ReadAheadTest {
         assertThat(read[1]).containsExactly(right);
     }
 
-    /** Sound that breaks off after so many samples, and knows whether it was closed. */
+    /** Sound that comes a little at a time, ends in trouble, waits when told to, and knows whether it was closed. */
     private static final class Breaking implements SampleStream {
-        private final RuntimeException trouble;
+        private final Throwable trouble;
+        private final CountDownLatch mayGoOn;
         private int left;
-        private boolean closed;
+        private volatile boolean closed;
 
-        Breaking(int good, RuntimeException trouble) {
+        Breaking(int good, Throwable trouble, CountDownLatch mayGoOn) {
             this.left = good;
             this.trouble = trouble;
+            this.mayGoOn = mayGoOn;
         }
 
         @Override
@@ -67,11 +77,21 @@ class ReadAheadTest {
 
         @Override
         public int read(double[][] block) {
-            if (left == 0) {
-                throw trouble;
+            try {
+                mayGoOn.await();
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
             }
-            int count = Math.min(left, block[0].length);
-            left -= count;
+            int count = Math.min(Math.min(left, 1000), block[0].length);
+            if (count == 0) {
+                if (trouble instanceof Error error) {
+                    throw error;
+                }
+                throw (RuntimeException) trouble;
+            }
+            for (int i = 0; i < count; i++) {
+                block[0][i] = left--;
+            }
             return count;
         }
 
@@ -81,31 +101,47 @@ class ReadAheadTest {
         }
     }
 
-    @Test
-    void throwsTheSourcesTroubleAfterTheGoodSamples() {
-        UnreadableRecordingException trouble = new UnreadableRecordingException("torn");
-        double[][] block = new double[1][65_536];
-        try (ReadAhead ahead = new ReadAhead(new Breaking(70_000, trouble))) {
-            assertThat(ahead.read(block)).isEqualTo(65_536);
-            assertThat(ahead.read(block)).isEqualTo(4_464);
+    private static Stream<Arguments> troubles() {
+        return Stream.of(
+                Arguments.of(70_000, new UnreadableRecordingException("torn")),
+                Arguments.of(0, new UnreadableRecordingException("torn at once")),
+                Arguments.of(3, new OutOfMemoryError("of the source")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("troubles")
+    void throwsTheSourcesTroubleAfterTheGoodSamples(int good, Throwable trouble) {
+        double[][] block = new double[1][7001];
+        int left = good;
+        try (ReadAhead ahead = new ReadAhead(new Breaking(good, trouble, new CountDownLatch(0)))) {
+            while (left > 0) {
+                int count = ahead.read(block);
+                for (int i = 0; i < count; i++) {
+                    assertThat(block[0][i]).isEqualTo(left--);
+                }
+            }
             assertThatThrownBy(() -> ahead.read(block)).isSameAs(trouble);
             assertThatThrownBy(() -> ahead.read(block)).isSameAs(trouble);
         }
     }
 
     @Test
-    void leavesTheSourceOpenAndToOthers() throws InterruptedException {
-        Breaking source = new Breaking(10_000_000, new IllegalStateException("read too far"));
+    @Timeout(value = 20, unit = TimeUnit.SECONDS)
+    void closingWaitsForTheDecoderEndsItAndLeavesTheSourceOpen() throws Exception {
+        CountDownLatch mayGoOn = new CountDownLatch(1);
+        Breaking source = new Breaking(10_000_000, new IllegalStateException("read too far"), mayGoOn);
         ReadAhead ahead = new ReadAhead(source);
-        ahead.read(new double[1][100]);
-        ahead.close();
-        int left = source.left;
-        Thread.sleep(20);
-        assertThat(source.left).as("nobody reads on").isEqualTo(left);
+        CompletableFuture<Void> closing = CompletableFuture.runAsync(ahead::close);
+        assertThatThrownBy(() -> closing.get(100, TimeUnit.MILLISECONDS))
+                .as("somebody still reads")
+                .isInstanceOf(TimeoutException.class);
+        mayGoOn.countDown();
+        closing.get();
+        while (Thread.getAllStackTraces().keySet().stream()
+                .anyMatch(thread -> thread.getName().equals("reading ahead"))) {
+            Thread.sleep(5);
+        }
         assertThat(source.closed).isFalse();
         ahead.close();
-        assertThat(ahead.read(new double[1][100]))
-                .as("what was decoded may still be used")
-                .isEqualTo(100);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Strikes of one body belong together however hard it was struck; those of two bodies are warned of, in one recording or several. */
 class UnlikePartsTest {
@@ -19,6 +20,7 @@ class UnlikePartsTest {
     private static final double[] ANOTHER = {101, 199, 228, 301, 355};
 
     private final Random chance = Chance.seeded(26);
+    private double scatter = 0.05;
 
     /** Strikes a second and a half apart, unlike in strength, and a little in what they excite. */
     private TapTrack track(double[] modesHz, int strikes) {
@@ -34,7 +36,7 @@ class UnlikePartsTest {
         for (int strike = 0; strike < strikes + strikesOfSecond; strike++) {
             double strength = 0.05 + 0.1 * chance.nextDouble();
             for (double hz : strike < strikes ? modesHz : modesOfSecondHz) {
-                add(x, 1 + 1.5 * strike, hz, strength * (1 + 0.05 * chance.nextGaussian()));
+                add(x, 1 + 1.5 * strike, hz, strength * (1 + scatter * chance.nextGaussian()));
             }
         }
         return TapTrack.read(Recording.of(new SampleRate(RATE_HZ), x).stream(), TapSettings.STANDARD);
@@ -68,7 +70,7 @@ class UnlikePartsTest {
                 .singleElement()
                 .asString()
                 .containsPattern(
-                        "recordings [12] and 3 sound like two bodies or two set-ups: their spectra lie \\d\\.\\d dB apart")
+                        "recordings [12] and 3 sound like two bodies, two set-ups or two places struck: their spectra lie \\d\\.\\d dB apart")
                 .contains("analyse them one by one");
     }
 
@@ -77,29 +79,47 @@ class UnlikePartsTest {
         assertThat(warnings(track(ONE_BODY, 2), track(ANOTHER, 2))).isEmpty();
     }
 
-    @Test
-    void oneBodyInOneRecordingIsNotWarnedOf() {
+    /** Scatter of the modes' strengths up to 2.6 dB, which lifts many distances above the least that counts. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.05, 0.15, 0.3})
+    void oneBodyInOneRecordingIsNotWarnedOf(double scatterOfStrikes) {
+        scatter = scatterOfStrikes;
+        int warned = 0;
         for (int set = 0; set < 100; set++) {
-            assertThat(warnings(track(ONE_BODY, 6 + set % 7))).isEmpty();
+            warned += warnings(track(ONE_BODY, 6 + set % 7)).size();
         }
+        System.out.printf("scatter %.2f: %d of 100 recordings of one body warned of%n", scatter, warned);
+        assertThat(warned).isLessThanOrEqualTo(1);
     }
 
     @ParameterizedTest
-    @CsvSource({"3, 3, 5.5", "6, 6, 10.0", "4, 5, 7.0", "5, 3, 8.5"})
-    void twoBodiesInOneRecordingAreWarnedOfByTheTime(int strikes, int strikesOfSecond, double seconds) {
+    @CsvSource({"3, 3, 4.00, 5.50", "6, 6, 8.50, 10.00", "4, 5, 5.50, 7.00", "5, 3, 7.00, 8.50"})
+    void twoBodiesInOneRecordingAreWarnedOfByTheTime(int strikes, int strikesOfSecond, String last, String first) {
         assertThat(warnings(track(strikes, ONE_BODY, strikesOfSecond, ANOTHER)))
                 .singleElement()
                 .asString()
-                .startsWith("the strikes before and from " + seconds + " s on sound like two bodies or two set-ups")
-                .contains("tap each body, and each set-up, into a recording of its own");
+                .startsWith("the strikes up to " + last + " s and those from " + first
+                        + " s on sound like two bodies, two set-ups")
+                .contains("tap each body, set-up and place into a recording of its own");
     }
 
     @Test
-    void ofSeveralRecordingsTheOneThatHoldsTwoBodiesIsNamed() {
-        assertThat(warnings(track(ONE_BODY, 2), track(4, ONE_BODY, 4, ANOTHER)))
+    void theTimeIsFoundBesideScatterToo() {
+        scatter = 0.08;
+        for (int set = 0; set < 20; set++) {
+            assertThat(warnings(track(5, ONE_BODY, 5, ANOTHER)))
+                    .singleElement()
+                    .asString()
+                    .startsWith("the strikes up to 7.00 s and those from 8.50 s on");
+        }
+    }
+
+    @Test
+    void ofSeveralRecordingsTheOneThatHoldsTwoBodiesIsNamedThoughTheOtherIsSilent() {
+        assertThat(warnings(track(ONE_BODY, 0), track(4, ONE_BODY, 4, ANOTHER)))
                 .singleElement()
                 .asString()
-                .startsWith("the strikes of recording 2 before and from 7.0 s on");
+                .startsWith("the strikes of recording 2 up to 5.50 s and those from 7.00 s on");
     }
 
     @Test

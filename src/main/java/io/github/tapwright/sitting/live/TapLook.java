@@ -66,15 +66,9 @@ public final class TapLook {
         return Stream.concat(older, heard).toList();
     }
 
-    /**
-     * What speaks of set-aside strikes counts from the start of the part, and is seen in the strikes anyway. What speaks of two bodies
-     * takes the parts of a long recording for recordings; the analysis of the whole, once it is kept, says it with the right times.
-     */
-    private List<String> notes(StrikeSet set) {
-        return set.notes().stream()
-                .filter(n -> !n.startsWith("no strike"))
-                .filter(n -> segments.size() == 1 || !n.contains("sound like two bodies"))
-                .toList();
+    /** What speaks of set-aside strikes counts from the start of the part, and is seen in the strikes anyway. */
+    private static List<String> notes(StrikeSet set) {
+        return set.notes().stream().filter(n -> !n.startsWith("no strike")).toList();
     }
 
     /** Strikes with their verdicts and the curve, and the way to the resonances. */
