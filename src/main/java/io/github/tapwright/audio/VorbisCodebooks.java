@@ -37,14 +37,14 @@ final class VorbisCodebooks {
     }
 
     private void checkBook() throws DecoderTrouble {
-        require(read(24) == MAGIC);
-        int dimensions = read(16);
-        int entries = read(24);
+        require(bits.read(24) == MAGIC);
+        int dimensions = bits.read(16);
+        int entries = bits.read(24);
         require(dimensions > 0 && entries > 0);
         values += (long) dimensions * entries;
         require(values <= MOST_VALUES);
         books.add(new Book(dimensions, entries));
-        if (read(1) == 1) {
+        if (bits.read(1) == 1) {
             skipOrderedLengths(entries);
         } else {
             skipLengths(entries);
@@ -53,37 +53,37 @@ final class VorbisCodebooks {
     }
 
     private void skipLengths(int entries) throws DecoderTrouble {
-        boolean sparse = read(1) == 1;
+        boolean sparse = bits.read(1) == 1;
         for (int i = 0; i < entries; i++) {
-            if (!sparse || read(1) == 1) {
-                read(5);
+            if (!sparse || bits.read(1) == 1) {
+                bits.read(5);
             }
         }
     }
 
     private void skipOrderedLengths(int entries) throws DecoderTrouble {
-        read(5);
+        bits.read(5);
         for (int i = 0; i < entries; ) {
             int left = entries - i;
-            i += read(Integer.SIZE - Integer.numberOfLeadingZeros(left));
+            i += bits.read(Integer.SIZE - Integer.numberOfLeadingZeros(left));
             require(i <= entries);
         }
     }
 
     private void skipLookup(int dimensions, int entries) throws DecoderTrouble {
-        int type = read(4);
+        int type = bits.read(4);
         require(type <= 2);
         if (type == 0) {
             return;
         }
         for (int halves = 0; halves < 4; halves++) {
-            read(16);
+            bits.read(16);
         }
-        int valueBits = read(4) + 1;
-        read(1);
+        int valueBits = bits.read(4) + 1;
+        bits.read(1);
         int count = type == 1 ? latticeValues(dimensions, entries) : dimensions * entries;
         for (int i = 0; i < count; i++) {
-            read(valueBits);
+            bits.read(valueBits);
         }
     }
 
@@ -97,9 +97,5 @@ final class VorbisCodebooks {
             v--;
         }
         return v;
-    }
-
-    private int read(int width) throws DecoderTrouble {
-        return bits.read(width);
     }
 }

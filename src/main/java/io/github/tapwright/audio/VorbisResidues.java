@@ -12,8 +12,6 @@ import java.util.List;
  */
 final class VorbisResidues {
 
-    private static final int CASCADE_BITS = 8;
-
     private final VorbisBits bits;
     private final List<VorbisCodebooks.Book> books;
 
@@ -102,7 +100,7 @@ final class VorbisResidues {
         int stages = 0;
         for (int c = 0; c < classifications; c++) {
             int low = bits.read(3);
-            int high = bits.read(1) == 1 ? bits.read(CASCADE_BITS - 3) : 0;
+            int high = bits.read(1) == 1 ? bits.read(5) : 0;
             stages += Integer.bitCount(low) + Integer.bitCount(high);
         }
         for (; stages > 0; stages--) {

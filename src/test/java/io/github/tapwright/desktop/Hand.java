@@ -354,7 +354,6 @@ final class Hand {
         return false;
     }
 
-    /** Keeps what the window shows as a picture. */
     /** Waits until two looks at the window show the same, and not for ever, because a meter never rests. */
     void waitUntilStill() {
         int[] before = pixels(picture());
@@ -380,6 +379,7 @@ final class Hand {
         return pixels;
     }
 
+    /** Keeps what the window shows as a picture. */
     void photograph(Path file) {
         WritableImage image = picture();
         int width = (int) image.getWidth();
