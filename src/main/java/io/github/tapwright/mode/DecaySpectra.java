@@ -23,10 +23,10 @@ final class DecaySpectra {
     /**
      * The spectra of the same decays, their beginning left out.
      *
-     * @param seconds at least so much, and a little more where that makes the transform quick
+     * @param seconds how much is left out, to the nearest two samples
      */
     DecaySpectra later(double seconds) {
-        int skip = length() - Fourier.quickLength(length() - (int) Math.round(seconds * rateHz()));
+        int skip = 2 * (int) Math.round(seconds * rateHz() / 2);
         double[][] rest = new double[strikes()][];
         for (int s = 0; s < rest.length; s++) {
             rest[s] = Arrays.copyOfRange(decays.decay(s), skip, length());

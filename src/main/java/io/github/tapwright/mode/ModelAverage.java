@@ -3,6 +3,7 @@ package io.github.tapwright.mode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One resonance's pole as the mean over the models that explain the band about equally well.
@@ -24,7 +25,7 @@ final class ModelAverage {
         for (Model model : models) {
             model.indexOf(pole)
                     .map(model::fromAllStarts)
-                    .ifPresent(starts -> shares.add(new Share(starts.widened(), starts.stays(), model.weight())));
+                    .ifPresent(starts -> shares.add(new Share(starts, model.weight())));
         }
     }
 
@@ -63,9 +64,21 @@ final class ModelAverage {
         return Math.hypot(widths / SAME_PLACE_WIDTHS, Math.log(a.sigma() / b.sigma()) / Math.log(SAME_DECAY_RATIO));
     }
 
+    /** Whether models that see the pole again from a later start are believed more than the others. */
+    boolean isSeenAgain() {
+        return weightWhere(StartTimeSpread::isSeenAgain) > LEAST_SHARE;
+    }
+
     /** Whether models that hold the pole, and hold it still from later starts, are believed more than the others. */
     boolean isBelieved() {
-        return shares.stream().filter(Share::stays).mapToDouble(Share::weight).sum() > LEAST_SHARE;
+        return weightWhere(StartTimeSpread::stays) > LEAST_SHARE;
+    }
+
+    private double weightWhere(Predicate<StartTimeSpread> holds) {
+        return shares.stream()
+                .filter(s -> holds.test(s.starts()))
+                .mapToDouble(Share::weight)
+                .sum();
     }
 
     /** The mean (of ln σ and ω) over the models that hold the pole. */
@@ -94,5 +107,10 @@ final class ModelAverage {
         return new PoleEstimate(mean, fit, strikes, model, first.strikes(), first.strikesAtMost());
     }
 
-    private record Share(PoleEstimate estimate, boolean stays, double weight) {}
+    private record Share(StartTimeSpread starts, double weight, PoleEstimate estimate) {
+
+        Share(StartTimeSpread starts, double weight) {
+            this(starts, weight, starts.widened());
+        }
+    }
 }

@@ -13,11 +13,13 @@ import java.util.stream.Collectors;
 /** Turns shared modes into resonances, leaves out what is none, and says why. */
 final class ResonanceReport {
 
+    /** A Q less sure than that is not listed. */
+    static final double LARGEST_RELATIVE_U_Q = 0.3;
+
     private static final double LEAST_Q = 4;
     private static final double LARGEST_Q = 150;
     private static final double FAINTEST_DB = -45;
     private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.01;
-    private static final double LARGEST_RELATIVE_U_Q = 0.3;
 
     private static final double STRONG_DB = -10;
 
@@ -78,7 +80,8 @@ final class ResonanceReport {
         PoleEstimate uncertainty = average.mean();
         Estimate frequency = uncertainty.frequencyHz();
         Estimate q = uncertainty.q();
-        boolean sure = frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
+        boolean sure = average.isSeenAgain()
+                && frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
                 && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
         if (levelDb < FAINTEST_DB || isLesserTwin(f)) {
             unsteady += levelDb < FAINTEST_DB ? 0 : 1;

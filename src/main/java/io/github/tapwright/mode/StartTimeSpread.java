@@ -10,7 +10,8 @@ import java.util.List;
  * <p>A decaying sine looks the same from any start; what is only a patch on a more complicated sound does
  * not. Each band is therefore fitted again with its first 15, 30 and 50 ms left out. Losing data moves a result by chance,
  * with variance u²(later) − u²(full) [Hausman1978]; a shift beyond what that allows (two standard deviations) is the model's own
- * error, and its size joins the standard uncertainty.
+ * error, and its size joins the standard uncertainty. Where a mode has drowned in the noise, a fit catches hold of the noise instead;
+ * a start from which the mode is too unsure to be listed therefore says nothing of it.
  */
 final class StartTimeSpread {
 
@@ -22,6 +23,7 @@ final class StartTimeSpread {
     private static final double FARTHEST_WIDTHS = 0.5;
 
     private final PoleEstimate here;
+    private final boolean isAsked;
     private final List<PoleEstimate> later;
 
     /**
@@ -32,7 +34,10 @@ final class StartTimeSpread {
      */
     StartTimeSpread(PoleEstimate here, List<PoleEstimate> later) {
         this.here = here;
-        this.later = later;
+        this.isAsked = !later.isEmpty();
+        this.later = later.stream()
+                .filter(l -> l.logSigma().standardUncertainty() < ResonanceReport.LARGEST_RELATIVE_U_Q)
+                .toList();
     }
 
     /**
@@ -76,6 +81,11 @@ final class StartTimeSpread {
                     return PoleRefinement.refine(window, fit.poles(), STEPS);
                 })
                 .toList();
+    }
+
+    /** Whether some later start says something of the pole, or none can be asked in so short a decay. */
+    boolean isSeenAgain() {
+        return !isAsked || !later.isEmpty();
     }
 
     /** Whether the pole is still where it was, within half its width and what noise allows. */

@@ -14,7 +14,7 @@ import java.util.Optional;
 public final class TapAnalysis {
 
     /** Changes whenever the same recording could give other numbers. */
-    public static final String METHOD_VERSION = "taps-6";
+    public static final String METHOD_VERSION = "taps-7";
 
     private TapAnalysis() {}
 

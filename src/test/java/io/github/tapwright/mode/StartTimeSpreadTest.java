@@ -3,6 +3,7 @@ package io.github.tapwright.mode;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.tap.Decays;
 import io.github.tapwright.tap.TapSettings;
@@ -10,6 +11,8 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A resonance whose model is right stays as sure as the noise allows; one whose model is wrong says so. */
 class StartTimeSpreadTest {
@@ -44,6 +47,61 @@ class StartTimeSpreadTest {
         List<Resonance> found = resonances(t -> 2 * Math.PI * (182 * t - 10 * t * t));
         assertThat(found.stream().map(r -> r.frequencyHz()).filter(f -> Math.abs(f.value() - 181) < 4))
                 .allSatisfy(f -> assertThat(f.standardUncertainty()).isGreaterThan(0.2));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1600, 2400, 3200, 3888, 4374})
+    void theBeginningLeftOutIsAsLongAsSaidWhateverTheDecaysLength(int samples) {
+        DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, new double[1][samples], List.of()));
+        List<Double> leftOut = StartTimeSpread.laterStarts(spectra).stream()
+                .map(later -> spectra.seconds() - later.seconds())
+                .toList();
+        assertThat(leftOut).hasSize(3);
+        assertThat(leftOut.get(0)).isCloseTo(0.015, within(1 / RATE_HZ));
+        assertThat(leftOut.get(1)).isCloseTo(0.030, within(1 / RATE_HZ));
+        assertThat(leftOut.get(2)).isCloseTo(0.050, within(1 / RATE_HZ));
+    }
+
+    @Test
+    void aModeThatDrownsBeforeTheLastStartIsListedAsTheFitKnowsIt() {
+        int listed = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            for (Resonance resonance : highMode(30, 0.02, seed)) {
+                listed++;
+                assertThat(errorInU(resonance.frequencyHz(), 820)).isLessThan(3.5);
+                assertThat(errorInU(resonance.q(), 30)).isLessThan(3.5);
+                assertThat(resonance.q().standardUncertainty()).isLessThan(3);
+            }
+        }
+        assertThat(listed).isBetween(18, 20);
+    }
+
+    @Test
+    void aModeThatNoLaterStartSeesAgainIsNotListed() {
+        for (long seed = 1; seed <= 8; seed++) {
+            assertThat(highMode(15, 0.1, seed)).isEmpty();
+        }
+    }
+
+    private static double errorInU(Estimate found, double truth) {
+        return Math.abs(found.value() - truth) / found.standardUncertainty();
+    }
+
+    /** A mode at 820 Hz beside the noise, which is that large a share of the mode's first amplitude. */
+    private static List<Resonance> highMode(double q, double noise, long seed) {
+        RandomGenerator chance = Chance.seeded(seed);
+        double[][] decays = new double[6][3200];
+        double sigma = Math.PI * 820 / q;
+        double omega = Math.sqrt(Math.pow(2 * Math.PI * 820, 2) - sigma * sigma);
+        for (double[] decay : decays) {
+            for (int n = 0; n < decay.length; n++) {
+                double t = n / RATE_HZ;
+                decay[n] = Math.exp(-sigma * t) * Math.sin(omega * t) + noise * chance.nextGaussian();
+            }
+        }
+        TapSettings high = TapSettings.STANDARD.withBand(600, 1200);
+        DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, decays, List.of()));
+        return new ResonanceReport(new BandSurvey(spectra, high).modes(), high).resonances();
     }
 
     @Test
