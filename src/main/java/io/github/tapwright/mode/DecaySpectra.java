@@ -23,7 +23,7 @@ final class DecaySpectra {
     /**
      * The spectra of the same decays, their beginning left out.
      *
-     * @param seconds how much is left out, to the nearest two samples
+     * @param seconds how much is left out, to the nearest two samples, so that an even length stays even
      */
     DecaySpectra later(double seconds) {
         int skip = 2 * (int) Math.round(seconds * rateHz() / 2);

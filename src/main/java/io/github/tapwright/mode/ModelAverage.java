@@ -64,12 +64,12 @@ final class ModelAverage {
         return Math.hypot(widths / SAME_PLACE_WIDTHS, Math.log(a.sigma() / b.sigma()) / Math.log(SAME_DECAY_RATIO));
     }
 
-    /** Whether models that see the pole again from a later start are believed more than the others. */
+    /** Whether models that see the pole again from a later start, and where it was, are believed more than the others. */
     boolean isSeenAgain() {
-        return weightWhere(StartTimeSpread::isSeenAgain) > LEAST_SHARE;
+        return weightWhere(starts -> starts.isSeenAgain() && starts.stays()) > LEAST_SHARE;
     }
 
-    /** Whether models that hold the pole, and hold it still from later starts, are believed more than the others. */
+    /** Whether models that hold the pole, and hold it still from the later starts that see it, are believed more than the others. */
     boolean isBelieved() {
         return weightWhere(StartTimeSpread::stays) > LEAST_SHARE;
     }

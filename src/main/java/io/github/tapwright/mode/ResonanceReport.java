@@ -8,18 +8,17 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Turns shared modes into resonances, leaves out what is none, and says why. */
 final class ResonanceReport {
 
-    /** A Q less sure than that is not listed. */
-    static final double LARGEST_RELATIVE_U_Q = 0.3;
-
     private static final double LEAST_Q = 4;
     private static final double LARGEST_Q = 150;
     private static final double FAINTEST_DB = -45;
     private static final double LARGEST_RELATIVE_U_FREQUENCY = 0.01;
+    private static final double LARGEST_RELATIVE_U_Q = 0.3;
 
     private static final double STRONG_DB = -10;
 
@@ -44,8 +43,9 @@ final class ResonanceReport {
         }
         noteTones(inRange);
         if (unsteady > 0) {
-            warnings.add(unsteady + (unsteady == 1 ? " weaker feature is" : " weaker features are")
-                    + " not listed: not the same when the decay is read from a later start, or too unsure");
+            warnings.add(
+                    unsteady + (unsteady == 1 ? " weaker feature is" : " weaker features are")
+                            + " not listed: not the same when the decay is read from a later start, lost by then, or too unsure");
         }
     }
 
@@ -80,15 +80,13 @@ final class ResonanceReport {
         PoleEstimate uncertainty = average.mean();
         Estimate frequency = uncertainty.frequencyHz();
         Estimate q = uncertainty.q();
-        boolean sure = average.isSeenAgain()
-                && frequency.standardUncertainty() < LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
-                && q.standardUncertainty() < LARGEST_RELATIVE_U_Q * q.value();
         if (levelDb < FAINTEST_DB || isLesserTwin(f)) {
             unsteady += levelDb < FAINTEST_DB ? 0 : 1;
             return;
         }
-        if (!sure || !average.isBelieved()) {
-            leaveOut(frequency.value(), levelDb, !average.isBelieved());
+        Optional<String> doubt = doubt(average, frequency, q);
+        if (doubt.isPresent()) {
+            leaveOut(frequency.value(), levelDb, doubt.orElseThrow());
             return;
         }
         resonances.add(new Resonance(
@@ -100,8 +98,21 @@ final class ResonanceReport {
                 neighbourNote(f)));
     }
 
+    private static Optional<String> doubt(ModelAverage average, Estimate frequency, Estimate q) {
+        if (!average.isBelieved()) {
+            return Optional.of("not the same when the decay is read from a later start");
+        }
+        if (frequency.standardUncertainty() >= LARGEST_RELATIVE_U_FREQUENCY * frequency.value()
+                || q.standardUncertainty() >= LARGEST_RELATIVE_U_Q * q.value()) {
+            return Optional.of("too unsure, its Q or frequency is known too poorly");
+        }
+        return average.isSeenAgain()
+                ? Optional.empty()
+                : Optional.of("lost in the noise before the decay can be read from a later start");
+    }
+
     /** A strong one must not go missing without a word of where it is: 0 dB may be its own level. */
-    private void leaveOut(double frequencyHz, double levelDb, boolean moves) {
+    private void leaveOut(double frequencyHz, double levelDb, String doubt) {
         if (levelDb < STRONG_DB) {
             unsteady++;
             return;
@@ -111,9 +122,7 @@ final class ResonanceReport {
                 "a strong feature at %.1f Hz, %s dB, is not listed: %s",
                 frequencyHz,
                 Figures.text(levelDb, 1),
-                moves
-                        ? "not the same when the decay is read from a later start"
-                        : "too unsure, its Q or frequency is known too poorly"));
+                doubt));
     }
 
     /** Spread of the level from strike to strike; with one strike, what the noise alone makes of it. */

@@ -1,8 +1,8 @@
 package io.github.tapwright.mode;
 
 import io.github.tapwright.statistics.Estimate;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * How far a resonance moves when the decay is read from a later start.
@@ -10,8 +10,11 @@ import java.util.List;
  * <p>A decaying sine looks the same from any start; what is only a patch on a more complicated sound does
  * not. Each band is therefore fitted again with its first 15, 30 and 50 ms left out. Losing data moves a result by chance,
  * with variance u²(later) − u²(full) [Hausman1978]; a shift beyond what that allows (two standard deviations) is the model's own
- * error, and its size joins the standard uncertainty. Where a mode has drowned in the noise, a fit catches hold of the noise instead;
- * a start from which the mode is too unsure to be listed therefore says nothing of it.
+ * error, and its size joins the standard uncertainty.
+ *
+ * <p>Where a mode has drowned in the noise, a fit catches hold of the noise instead. A start therefore says the less of a mode the less
+ * sure ln σ is from there, and nothing from 0.4 on, nor do those after it. The say fades, because a jump would let two nearly equal
+ * recordings give different results.
  */
 final class StartTimeSpread {
 
@@ -22,8 +25,11 @@ final class StartTimeSpread {
     private static final double CHANCE_SIGMAS = 2;
     private static final double FARTHEST_WIDTHS = 0.5;
 
+    /** Standard uncertainty of ln σ at which a start says nothing any more. */
+    private static final double DROWNED = 0.4;
+
     private final PoleEstimate here;
-    private final boolean isAsked;
+    private final boolean hasLaterStarts;
     private final List<PoleEstimate> later;
 
     /**
@@ -34,10 +40,8 @@ final class StartTimeSpread {
      */
     StartTimeSpread(PoleEstimate here, List<PoleEstimate> later) {
         this.here = here;
-        this.isAsked = !later.isEmpty();
-        this.later = later.stream()
-                .filter(l -> l.logSigma().standardUncertainty() < ResonanceReport.LARGEST_RELATIVE_U_Q)
-                .toList();
+        this.hasLaterStarts = !later.isEmpty();
+        this.later = later.stream().takeWhile(there -> say(there) > 0).toList();
     }
 
     /**
@@ -85,7 +89,7 @@ final class StartTimeSpread {
 
     /** Whether some later start says something of the pole, or none can be asked in so short a decay. */
     boolean isSeenAgain() {
-        return !isAsked || !later.isEmpty();
+        return !hasLaterStarts || !later.isEmpty();
     }
 
     /** Whether the pole is still where it was, within half its width and what noise allows. */
@@ -100,29 +104,40 @@ final class StartTimeSpread {
 
     /** The mean of the pole (of ln σ and ω) over the starts, what chance does not explain of their spread in its covariance. */
     PoleEstimate widened() {
-        int count = later.size();
-        Estimate logSigma = here.logSigma();
-        Estimate omega = here.omega();
-        double[] bySigma = new double[count];
-        double[] byOmega = new double[count];
-        for (int i = 0; i < count; i++) {
-            bySigma[i] = beyondChance(logSigma, later.get(i).logSigma());
-            byOmega[i] = beyondChance(omega, later.get(i).omega());
+        double[] bySigma = shifts(here.logSigma(), PoleEstimate::logSigma);
+        double[] byOmega = shifts(here.omega(), PoleEstimate::omega);
+        double says = later.stream().mapToDouble(StartTimeSpread::say).sum();
+        double meanSigma = 0;
+        double meanOmega = 0;
+        for (int i = 0; i < later.size(); i++) {
+            meanSigma += say(later.get(i)) * bySigma[i] / (says + 1);
+            meanOmega += say(later.get(i)) * byOmega[i] / (says + 1);
         }
         double sigma = here.pole().sigma();
-        double meanSigma = Arrays.stream(bySigma).sum() / (count + 1);
-        double meanOmega = Arrays.stream(byOmega).sum() / (count + 1);
         Covariance spread = Covariance.ofStep(sigma * meanSigma, meanOmega);
-        for (int i = 0; i < count; i++) {
-            spread = spread.plus(Covariance.ofStep(sigma * (bySigma[i] - meanSigma), byOmega[i] - meanOmega), 1);
+        for (int i = 0; i < later.size(); i++) {
+            Covariance apart = Covariance.ofStep(sigma * (bySigma[i] - meanSigma), byOmega[i] - meanOmega);
+            spread = spread.plus(apart, say(later.get(i)));
         }
         return new PoleEstimate(
                 new Pole(here.pole().omega() + meanOmega, sigma * Math.exp(meanSigma)),
                 here.fromFit(),
                 here.fromStrikes(),
-                Covariance.ZERO.plus(spread, 1.0 / Math.max(1, count)),
+                Covariance.ZERO.plus(spread, 1 / Math.max(1, says)),
                 here.strikes(),
                 here.strikesAtMost());
+    }
+
+    private double[] shifts(Estimate own, Function<PoleEstimate, Estimate> quantity) {
+        return later.stream()
+                .mapToDouble(there -> beyondChance(own, quantity.apply(there)))
+                .toArray();
+    }
+
+    /** How much a start says of a pole, from 1 where it is well known down to 0 where it has drowned. */
+    private static double say(PoleEstimate there) {
+        double unsure = there.logSigma().standardUncertainty() / DROWNED;
+        return Math.max(0, 1 - unsure * unsure);
     }
 
     /**

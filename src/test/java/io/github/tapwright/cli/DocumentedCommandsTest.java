@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -75,17 +76,46 @@ class DocumentedCommandsTest {
         }
     }
 
-    private static List<String> commands(Path document) throws IOException {
-        List<String> commands = new ArrayList<>();
+    @Test
+    void whatTheReadMeShowsIsWhatIsPrinted() throws IOException {
+        boolean isShown = false; // the two commands on top are not
+        String printed = "";
+        int compared = 0;
+        for (String line : codeLines(Path.of("README.md"))) {
+            Matcher matcher = LINE.matcher(line);
+            if (matcher.matches()) {
+                isShown = line.startsWith("$");
+                printed = isShown
+                        ? CommandRun.of(arguments(matcher.group(1)).toArray()).out()
+                        : "";
+            } else if (isShown && !line.isBlank() && !line.strip().equals("…")) {
+                compared++;
+                String shown = line.endsWith("…") ? line.substring(0, line.length() - 1) : line + "\n";
+                assertThat("\n" + printed).as("README.md shows “%s”", line).contains("\n" + shown);
+            }
+        }
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    private static List<String> codeLines(Path document) throws IOException {
+        List<String> lines = new ArrayList<>();
         boolean code = false;
         for (String line : Files.readAllLines(document)) {
             code ^= line.startsWith("```");
-            Matcher matcher = LINE.matcher(line);
-            if (code && matcher.matches() && !TESTED_ELSEWHERE.contains(matcher.group(1))) {
-                commands.add(matcher.group(1));
+            if (code && !line.startsWith("```")) {
+                lines.add(line);
             }
         }
-        return commands;
+        return lines;
+    }
+
+    private static List<String> commands(Path document) throws IOException {
+        return codeLines(document).stream()
+                .map(LINE::matcher)
+                .filter(Matcher::matches)
+                .map(matcher -> matcher.group(1))
+                .filter(command -> !TESTED_ELSEWHERE.contains(command))
+                .toList();
     }
 
     /** The words of a line; what it writes, and the calibrator's tone it reads, lie in a folder of the test. */

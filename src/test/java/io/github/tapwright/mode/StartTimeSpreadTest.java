@@ -7,12 +7,13 @@ import io.github.tapwright.statistics.Estimate;
 import io.github.tapwright.synthesis.Chance;
 import io.github.tapwright.tap.Decays;
 import io.github.tapwright.tap.TapSettings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A resonance whose model is right stays as sure as the noise allows; one whose model is wrong says so. */
 class StartTimeSpreadTest {
@@ -50,37 +51,42 @@ class StartTimeSpreadTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1600, 2400, 3200, 3888, 4374})
-    void theBeginningLeftOutIsAsLongAsSaidWhateverTheDecaysLength(int samples) {
-        DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, new double[1][samples], List.of()));
+    @CsvSource({"4000,1600", "4000,3200", "4410,3528", "4410,4374", "4800,3840"})
+    void theBeginningLeftOutIsAsLongAsSaidWhateverTheDecaysLength(double rateHz, int samples) {
+        DecaySpectra spectra = new DecaySpectra(new Decays(rateHz, new double[1][samples], List.of()));
         List<Double> leftOut = StartTimeSpread.laterStarts(spectra).stream()
                 .map(later -> spectra.seconds() - later.seconds())
                 .toList();
         assertThat(leftOut).hasSize(3);
-        assertThat(leftOut.get(0)).isCloseTo(0.015, within(1 / RATE_HZ));
-        assertThat(leftOut.get(1)).isCloseTo(0.030, within(1 / RATE_HZ));
-        assertThat(leftOut.get(2)).isCloseTo(0.050, within(1 / RATE_HZ));
+        assertThat(leftOut.get(0)).isCloseTo(0.015, within(1 / rateHz));
+        assertThat(leftOut.get(1)).isCloseTo(0.030, within(1 / rateHz));
+        assertThat(leftOut.get(2)).isCloseTo(0.050, within(1 / rateHz));
     }
 
     @Test
-    void aModeThatDrownsBeforeTheLastStartIsListedAsTheFitKnowsIt() {
-        int listed = 0;
+    void aModeThatDrownsBeforeTheLastStartIsListedAlmostAsSureAsTheFitIs() {
+        List<Double> us = new ArrayList<>();
         for (long seed = 1; seed <= 20; seed++) {
-            for (Resonance resonance : highMode(30, 0.02, seed)) {
-                listed++;
+            for (Resonance resonance : highMode(30, 0.02, seed).resonances()) {
                 assertThat(errorInU(resonance.frequencyHz(), 820)).isLessThan(3.5);
                 assertThat(errorInU(resonance.q(), 30)).isLessThan(3.5);
-                assertThat(resonance.q().standardUncertainty()).isLessThan(3);
+                us.add(resonance.q().standardUncertainty());
             }
         }
-        assertThat(listed).isBetween(18, 20);
+        assertThat(us).hasSizeBetween(16, 20);
+        us.sort(null);
+        assertThat(us.get(us.size() / 2)).as("the fit by itself: 0.20").isLessThan(0.3);
     }
 
     @Test
     void aModeThatNoLaterStartSeesAgainIsNotListed() {
-        for (long seed = 1; seed <= 8; seed++) {
-            assertThat(highMode(15, 0.1, seed)).isEmpty();
+        int said = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            ResonanceReport report = highMode(12, 0.1, seed);
+            assertThat(report.resonances()).isEmpty();
+            said += report.warnings().toString().contains("lost in the noise before") ? 1 : 0;
         }
+        assertThat(said).as("others catch hold of the noise").isGreaterThan(13);
     }
 
     private static double errorInU(Estimate found, double truth) {
@@ -88,7 +94,7 @@ class StartTimeSpreadTest {
     }
 
     /** A mode at 820 Hz beside the noise, which is that large a share of the mode's first amplitude. */
-    private static List<Resonance> highMode(double q, double noise, long seed) {
+    private static ResonanceReport highMode(double q, double noise, long seed) {
         RandomGenerator chance = Chance.seeded(seed);
         double[][] decays = new double[6][3200];
         double sigma = Math.PI * 820 / q;
@@ -101,7 +107,7 @@ class StartTimeSpreadTest {
         }
         TapSettings high = TapSettings.STANDARD.withBand(600, 1200);
         DecaySpectra spectra = new DecaySpectra(new Decays(RATE_HZ, decays, List.of()));
-        return new ResonanceReport(new BandSurvey(spectra, high).modes(), high).resonances();
+        return new ResonanceReport(new BandSurvey(spectra, high).modes(), high);
     }
 
     @Test
